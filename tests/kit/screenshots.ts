@@ -1,0 +1,28 @@
+import { mkdirSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { Page } from 'playwright-core';
+import { WINDOW_SIZES } from './open-app.ts';
+
+const SHOTS_FOLDER = join(dirname(fileURLToPath(import.meta.url)), '..', 'browser', 'shots');
+
+/**
+ * Takes the page at both window sizes into tests/browser/shots (not kept under version control), to be looked at:
+ * `NAME-1440x900.png` and `NAME-1024x700.png`. The window is left at its former size.
+ * @returns the two files' paths
+ */
+export async function takeScreenshots(page: Page, name: string): Promise<string[]> {
+  mkdirSync(SHOTS_FOLDER, { recursive: true });
+  const before = page.viewportSize();
+  const files: string[] = [];
+  for (const size of Object.values(WINDOW_SIZES)) {
+    await page.setViewportSize(size);
+    // Two frames: one for the layout, one for what the app draws in answer to it.
+    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+    const path = join(SHOTS_FOLDER, `${name}-${size.width}x${size.height}.png`);
+    await page.screenshot({ path });
+    files.push(path);
+  }
+  if (before) await page.setViewportSize(before);
+  return files;
+}
