@@ -1,0 +1,70 @@
+import { difference } from '../geom/clip.ts';
+import { deepestPoint } from '../geom/deepest-point.ts';
+import { wallsOf } from '../geom/inscribed-circle.ts';
+import { boxOf, type Point } from '../geom/point.ts';
+import { regionOf, type Patch, type Region } from '../geom/region.ts';
+import { asTrustedRing, type Ring } from '../geom/ring.ts';
+import { signedArea } from '../geom/signed-area.ts';
+import { triangulate } from '../geom/triangulate.ts';
+import { findContacts } from './find-contacts.ts';
+import type { Collision, Contact, Placement } from './fit.ts';
+import { placeBlank, unplace } from './place-blank.ts';
+import { plugSideOf } from './plug-side.ts';
+
+/** What can be seen at one placement of a blank in an opening, best or not. Opening's coordinates, nanometres. */
+export interface Explanation {
+  /** Least gap between the outlines, or minus the greatest depth of a collision. */
+  readonly gap: number;
+  /** The deepest first. */
+  readonly collisions: readonly Collision[];
+  /** The narrowest first; empty where the blank collides. */
+  readonly contacts: readonly Contact[];
+}
+
+/** Overlaps shallower than this are rounding of the drawing, not collisions, nanometres. */
+const SHALLOW = 5;
+
+/**
+ * What touches or collides where, at a given placement: for the best one, or for a blank dragged by hand.
+ *
+ * @param opening outline of the keyway, nanometres.
+ * @param blank outline in its own frame, nanometres.
+ * @check tests/unit/fit/explain-placement.test.ts
+ */
+export function explainPlacement(opening: Ring, blank: Ring, placement: Placement): Explanation {
+  const placed = placeBlank(blank, placement);
+  const region = regionOf(opening);
+  const back = boxOf(blank).minY;
+  const heightOf = (p: Point) => unplace(p, placement).y - back;
+  const collisions = collidingParts(region, placed)
+    .map((patch) => describe(patch, region, heightOf))
+    .filter((collision) => collision.depth > SHALLOW)
+    .sort((a, b) => b.depth - a.depth);
+  if (collisions.length > 0) return { gap: -collisions[0].depth, collisions, contacts: [] };
+  const contacts = findContacts(region, placed, heightOf);
+  return { gap: contacts.length > 0 ? contacts[0].gap : 0, collisions, contacts };
+}
+
+/** The parts of the placed blank that would share space with the plug. */
+function collidingParts(opening: Region, placed: Ring): Region {
+  return difference(regionOf(asTrustedRing(placed.map((p) => ({ x: Math.round(p.x), y: Math.round(p.y) })))), opening);
+}
+
+function describe(patch: Patch, opening: Region, heightOf: (p: Point) => number): Collision {
+  const deepest = deepestOf(patch, opening);
+  const heights = patch.outer.map(heightOf);
+  return {
+    region: [patch],
+    ...plugSideOf(opening, deepest.at),
+    from: Math.min(...heights),
+    to: Math.max(...heights),
+    depth: deepest.depth,
+  };
+}
+
+/** The point of a colliding part that is furthest from the opening. */
+function deepestOf(patch: Patch, opening: Region): { at: Point; depth: number } {
+  const cells = signedArea(patch.outer) > 0 ? triangulate([patch]) : [];
+  const found = cells.length > 0 ? deepestPoint(cells, wallsOf(opening), 200) : null;
+  return found ? { at: found, depth: found.depth } : { at: patch.outer[0], depth: 0 };
+}

@@ -1,0 +1,98 @@
+import type { Box } from './point.ts';
+
+/** A convex polygon as a flat list x0, y0, x1, y1, ..., counter-clockwise, nanometres (fractions allowed). */
+export type ConvexCell = readonly number[];
+
+/** The two parts of a cut cell; null where nothing lies on that side. */
+export interface CutCell {
+  readonly above: ConvexCell | null;
+  readonly below: ConvexCell | null;
+}
+
+/**
+ * Cuts a cell by the line nx * x + ny * y = level. Vertices within `slack` of the line (in the scale of the
+ * normal) count as on it, so that no part thinner than that is made.
+ */
+export function cutCell(cell: ConvexCell, nx: number, ny: number, level: number, slack: number): CutCell {
+  const above: number[] = [];
+  const below: number[] = [];
+  let x0 = cell[cell.length - 2];
+  let y0 = cell[cell.length - 1];
+  let h0 = nx * x0 + ny * y0 - level;
+  let highest = -Infinity;
+  let lowest = Infinity;
+  for (let i = 0; i < cell.length; i += 2) {
+    const x = cell[i];
+    const y = cell[i + 1];
+    const h = nx * x + ny * y - level;
+    if ((h0 > slack && h < -slack) || (h0 < -slack && h > slack)) {
+      const f = h0 / (h0 - h);
+      const cx = x0 + f * (x - x0);
+      const cy = y0 + f * (y - y0);
+      above.push(cx, cy);
+      below.push(cx, cy);
+    }
+    if (h >= -slack) above.push(x, y);
+    if (h <= slack) below.push(x, y);
+    if (h > highest) highest = h;
+    if (h < lowest) lowest = h;
+    x0 = x;
+    y0 = y;
+    h0 = h;
+  }
+  return {
+    above: highest > slack && above.length >= 6 ? above : null,
+    below: lowest < -slack && below.length >= 6 ? below : null,
+  };
+}
+
+/** The upright rectangle as a cell. */
+export function cellOfBox(box: Box): ConvexCell {
+  return [box.minX, box.minY, box.maxX, box.minY, box.maxX, box.maxY, box.minX, box.maxY];
+}
+
+/** The smallest upright rectangle round some cells; `cells` must not be empty. */
+export function boxOfCells(cells: readonly ConvexCell[]): Box {
+  let minX = Infinity;
+  let minY = Infinity;
+  let maxX = -Infinity;
+  let maxY = -Infinity;
+  for (const cell of cells) {
+    for (let i = 0; i < cell.length; i += 2) {
+      minX = Math.min(minX, cell[i]);
+      maxX = Math.max(maxX, cell[i]);
+      minY = Math.min(minY, cell[i + 1]);
+      maxY = Math.max(maxY, cell[i + 1]);
+    }
+  }
+  return { minX, minY, maxX, maxY };
+}
+
+/** Area over half the perimeter: about the thickness of a thin cell. Nanometres. */
+export function thicknessOf(cell: ConvexCell): number {
+  let twice = 0;
+  let perimeter = 0;
+  let px = cell[cell.length - 2] - cell[0];
+  let py = cell[cell.length - 1] - cell[1];
+  for (let i = 0; i < cell.length; i += 2) {
+    const x = cell[i] - cell[0];
+    const y = cell[i + 1] - cell[1];
+    twice += px * y - x * py;
+    perimeter += Math.hypot(x - px, y - py);
+    px = x;
+    py = y;
+  }
+  return perimeter === 0 ? 0 : twice / perimeter;
+}
+
+/** Mean of the vertices: a point inside the cell. */
+export function middleOf(cell: ConvexCell): { x: number; y: number } {
+  let x = 0;
+  let y = 0;
+  for (let i = 0; i < cell.length; i += 2) {
+    x += cell[i];
+    y += cell[i + 1];
+  }
+  const n = cell.length / 2;
+  return { x: x / n, y: y / n };
+}
