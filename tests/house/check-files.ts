@@ -4,6 +4,7 @@ import { type Project, textOf } from './read-project.ts';
 const MOST_LINES = 500;
 const MOST_FUNCTION_LINES = 60;
 const README_LINES = { least: 10, most: 40 };
+const MOST_DECISION_LINES = 8;
 const README_PARTS = ['Semantics', 'Method', 'Sources', 'Not here'];
 
 /** Names that say nothing about what is inside. */
@@ -50,8 +51,9 @@ function checkReadme(path: string, text: string): string[] {
 
 /** Folders of `src`, two levels down, without a README.md that says what the folder is. */
 export function checkReadmes(project: Project): string[] {
+  const code = project.sources.filter(({ path }) => !path.endsWith('.css'));
   const folders = new Set(
-    project.sources.map(({ path }) => posix.dirname(path).split('/').slice(0, 3).join('/')).filter((f) => f !== 'src'),
+    code.map(({ path }) => posix.dirname(path).split('/').slice(0, 3).join('/')).filter((f) => f !== 'src'),
   );
   return [...folders].flatMap((folder) => {
     const path = `${folder}/README.md`;
@@ -80,4 +82,18 @@ export function checkDocs(project: Project, pureFolders: readonly string[]): str
   return pure.flatMap(({ path, undocumented }) =>
     undocumented.map(({ name, line }) => `${path}:${line} ${name} has no doc comment`),
   );
+}
+
+/** Numbered decisions of the contributor guide that are too long, or whose number is used twice. */
+export function checkDecisions(developers: string): string[] {
+  const section = /^## Decisions\n([\s\S]*?)(?=^## |$(?![\s\S]))/m.exec(developers)?.[1] ?? '';
+  const decisions = section.split(/^### /m).slice(1);
+  if (decisions.length === 0) return ['DEVELOPERS.md records no decision'];
+  const numbers = decisions.map((text) => text.split(/[. ]/)[0] ?? '');
+  const twice = numbers.filter((number, i) => numbers.indexOf(number) !== i);
+  const long = decisions.filter((text) => text.trim().split('\n').length - 1 > MOST_DECISION_LINES);
+  return [
+    ...twice.map((number) => `decision ${number} is there twice`),
+    ...long.map((text) => `decision ${text.split('\n')[0]} has more than ${MOST_DECISION_LINES} lines`),
+  ];
 }

@@ -4,7 +4,7 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { checkBudgets, checkDocs, checkNames, checkReadmes, checkTopLevel } from './check-files.ts';
+import { checkBudgets, checkDecisions, checkDocs, checkNames, checkReadmes, checkTopLevel } from './check-files.ts';
 import { checkCycles, checkDependencies, checkLayers } from './check-imports.ts';
 import { checkPhrases } from './check-phrases.ts';
 import { type Project, readProject, textOf } from './read-project.ts';
@@ -247,6 +247,15 @@ describe('files', () => {
     const project = projectWith({ 'shared/a.json': `"${words[0]}"`, 'src/geom/b.md': words.slice(1).join('\n') });
     expect(checkPhrases(project)).toHaveLength(4);
   });
+});
+
+test('decisions that are too long, doubled or missing are found', () => {
+  const short = '### 1. Why?\nBecause.\n';
+  const long = `### 2. How?\n${'So.\n'.repeat(9)}`;
+  expect(checkDecisions(`## Decisions\n${short}\n## Changes\n${long}`)).toEqual([]);
+  expect(checkDecisions(`## Decisions\n${short}\n${long}`)).toEqual(['decision 2. How? has more than 8 lines']);
+  expect(checkDecisions(`## Decisions\n${short}\n${short}`)).toEqual(['decision 1 is there twice']);
+  expect(checkDecisions('## Changes\n')).toEqual(['DEVELOPERS.md records no decision']);
 });
 
 test('a file that does not parse is named', () => {
