@@ -1,0 +1,14 @@
+import { fitFamily } from './fit-family.ts';
+import { verifyFamily } from './verify-family.ts';
+
+/** Every operation by name: one list behind the app's workers, the command line and the tests. */
+export const catalogue = { fitFamily, verifyFamily };
+
+/** The name of an operation. */
+export type JobName = keyof typeof catalogue;
+
+/** What the operation takes. */
+export type JobInput<N extends JobName> = Parameters<(typeof catalogue)[N]>[0];
+
+/** What the operation gives. */
+export type JobOutput<N extends JobName> = Awaited<ReturnType<(typeof catalogue)[N]>>;

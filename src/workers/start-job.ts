@@ -1,0 +1,99 @@
+import type { JobInput, JobName, JobOutput } from '../jobs/catalogue.ts';
+import { JobCancelled } from '../jobs/job.ts';
+import type { FromWorker, ToWorker } from './messages.ts';
+
+/** A job that runs in another thread. */
+export interface RunningJob<Output> {
+  /** Rejects with {@link JobCancelled} after `cancel`, with an Error where the job failed. */
+  readonly result: Promise<Output>;
+  cancel(): void;
+}
+
+/** What the page wants to hear while a job runs. */
+export interface JobListener {
+  onProgress?(done: number, total: number): void;
+}
+
+/** A worker that does not stop by itself within this time after a cancel is ended, milliseconds. */
+const PATIENCE_MS = 150;
+
+interface Waiting {
+  resolve(output: unknown): void;
+  reject(error: Error): void;
+  listener: JobListener;
+}
+
+/** One thread with the jobs that it has in hand. */
+class JobThread {
+  readonly jobs = new Map<number, Waiting>();
+  private readonly worker = new Worker(new URL('./job-worker.ts', import.meta.url), { type: 'module' });
+
+  constructor() {
+    this.worker.onmessage = ({ data }: MessageEvent<FromWorker>) => this.receive(data);
+    this.worker.onerror = (event) => this.end(new Error(event.message || 'the worker could not be started'));
+  }
+
+  run(id: number, name: JobName, input: unknown, waiting: Waiting): void {
+    this.jobs.set(id, waiting);
+    this.post({ kind: 'run', id, name, input });
+  }
+
+  /** Asks the job to stop; ends the thread, and whatever else runs on it, where it does not listen. */
+  cancel(id: number): void {
+    this.post({ kind: 'cancel', id });
+    setTimeout(() => {
+      if (this.jobs.has(id)) this.end(new JobCancelled());
+    }, PATIENCE_MS);
+  }
+
+  private post(message: ToWorker): void {
+    this.worker.postMessage(message);
+  }
+
+  private receive(message: FromWorker): void {
+    const waiting = this.jobs.get(message.id);
+    if (!waiting) return;
+    if (message.kind === 'progress') {
+      waiting.listener.onProgress?.(message.done, message.total);
+      return;
+    }
+    this.jobs.delete(message.id);
+    if (message.kind === 'result') waiting.resolve(message.output);
+    else waiting.reject(message.cancelled ? new JobCancelled() : new Error(message.message));
+  }
+
+  private end(error: Error): void {
+    this.worker.terminate();
+    threads.splice(threads.indexOf(this), 1);
+    for (const waiting of this.jobs.values()) waiting.reject(error);
+    this.jobs.clear();
+  }
+}
+
+const threads: JobThread[] = [];
+let lastId = 0;
+
+/**
+ * Runs a job of the catalogue in another thread; threads are made as needed, one a core and at most four.
+ * The input is copied to the thread, so it must be plain data.
+ */
+export function startJob<N extends JobName>(name: N, input: JobInput<N>, listener: JobListener = {}): RunningJob<JobOutput<N>> {
+  const id = ++lastId;
+  const thread = freeThread();
+  const result = new Promise<JobOutput<N>>((resolve, reject) =>
+    thread.run(id, name, input, { resolve: (output) => resolve(output as JobOutput<N>), reject, listener }),
+  );
+  return { result, cancel: () => thread.cancel(id) };
+}
+
+/** An idle thread, a new one while there are cores, or the one with the fewest jobs. */
+function freeThread(): JobThread {
+  const idle = threads.find((thread) => thread.jobs.size === 0);
+  if (idle) return idle;
+  if (threads.length < Math.min(4, navigator.hardwareConcurrency || 1)) {
+    const made = new JobThread();
+    threads.push(made);
+    return made;
+  }
+  return threads.reduce((least, thread) => (thread.jobs.size < least.jobs.size ? thread : least));
+}
