@@ -1,0 +1,28 @@
+import type { FileUnits } from '../../family/family.ts';
+import { MAX_COORDINATE, NM_PER_INCH, NM_PER_MM } from '../../geom/point.ts';
+
+/** Nanometres in one unit of the file. */
+export const NM_PER_UNIT: Readonly<Record<FileUnits, number>> = { mm: NM_PER_MM, in: NM_PER_INCH };
+
+/**
+ * A length of a file in whole nanometres: the nearest to what was written, so that 2.1 mm is 2,100,000 nm although
+ * 2.1 has no exact binary form.
+ */
+export function toNanometres(length: number, units: FileUnits): number {
+  return Math.round(length * NM_PER_UNIT[units]) + 0;
+}
+
+/** A length in nanometres the way the file would write it, with its unit. */
+export function sayLength(nm: number, units: FileUnits): string {
+  return `${Number((nm / NM_PER_UNIT[units]).toFixed(units === 'mm' ? 4 : 6))} ${units}`;
+}
+
+/** The farthest a coordinate may lie from the origin, in words. */
+export function sayLimit(units: FileUnits): string {
+  return units === 'mm' ? '47.45 mm' : '1.868 in';
+}
+
+/** Whether a length in nanometres is small enough for the core. */
+export function withinLimit(nm: number): boolean {
+  return Math.abs(nm) <= MAX_COORDINATE;
+}

@@ -1,0 +1,229 @@
+import { z } from 'zod';
+import type { FilePath } from './file-fault.ts';
+
+// The page forbids compiling code from text, which the library would otherwise try.
+z.config({ jitless: true });
+
+/** Name of the format, the same in every version. */
+export const FORMAT = 'sectionary-family';
+
+/** The version of the format that is written, and the newest that is read. */
+export const VERSION = 1;
+
+/** Most profiles in one family. */
+export const MAX_PROFILES = 2_000;
+
+/** Most points in one outline, a repeated closing point not counted. */
+export const MAX_OUTLINE_POINTS = 10_000;
+
+/** Most grooves on one blade. */
+export const MAX_GROOVES = 200;
+
+/** Words that every object of the language already carries: as ids they would be mistaken for those. */
+const RESERVED_IDS = Object.getOwnPropertyNames(Object.prototype)
+  .filter((name) => !name.startsWith('_'))
+  .sort();
+
+const shownText = z.string().min(1).max(200).regex(/\S/);
+
+const lengthAbove0 = z.number().gt(0);
+
+const point = z.tuple([z.number(), z.number()]).meta({
+  id: 'point',
+  description: "One vertex, [x, y] in the file's units: x to the right, y up, seen from the front of the plug.",
+});
+
+const groove = z
+  .looseObject({
+    side: z
+      .enum(['left', 'right'])
+      .meta({ description: 'The face that the groove is milled into, seen from the bow.' }),
+    bottom: z.number().min(0).meta({
+      description:
+        "Height of the groove's lower edge on the face, above the back of the blade, in the file's units. 0 makes a step at the back.",
+    }),
+    width: lengthAbove0.meta({ description: "Width of the groove on the face, in the file's units." }),
+    depth: lengthAbove0.meta({
+      description: "How far the groove goes into the blade from its face, in the file's units.",
+    }),
+    flankDeg: z.number().min(0).lt(90).optional().meta({
+      description:
+        'Lean of each flank from square, in degrees: the groove narrows towards its root by depth * tan(flankDeg) on each side. 0 where not given.',
+    }),
+    rootRadius: z.number().min(0).optional().meta({
+      description:
+        "Radius of the two corners at the root, tangent to flank and root, in the file's units. On an opening, the rounding of the ward's tip. 0 where not given.",
+    }),
+  })
+  .meta({
+    id: 'groove',
+    description: 'One milled groove; on an opening, one ward of the plug. Fields not named here are kept.',
+  });
+
+const milled = z
+  .looseObject({
+    thickness: lengthAbove0.meta({
+      description: "Thickness of the blade from left to right face, in the file's units.",
+    }),
+    height: lengthAbove0.meta({
+      description: "Height of the blade from its back to its upper edge, in the file's units.",
+    }),
+    backRadius: z.number().min(0).optional().meta({
+      description: "Radius of the two corners at the back of the blade, in the file's units. 0 where not given.",
+    }),
+    grooves: z.array(groove).max(MAX_GROOVES).meta({
+      description:
+        'The grooves of both faces, in any order. Grooves of one face may not touch; those of opposite faces must leave a web.',
+    }),
+  })
+  .meta({
+    id: 'milled',
+    description:
+      'A blade as it is milled, its back on y = 0 and its left face on x = 0. The same words describe an opening: what is a groove here is then a ward. Fields not named here are kept.',
+  });
+
+const profile = z
+  .looseObject({
+    id: z
+      .string()
+      .regex(/^[A-Za-z0-9][A-Za-z0-9._:-]{0,99}$/)
+      .refine((id) => !RESERVED_IDS.includes(id))
+      .meta({
+        description:
+          'Name for programs, unique in the family: letters, digits and . _ : - (at most 100, the first a letter or digit).',
+        not: { enum: RESERVED_IDS },
+      }),
+    kind: z.enum(['opening', 'blank', 'tool']).meta({
+      description:
+        'opening: a keyway, as seen from the front. blank: the section of an uncut key, as seen from the bow. tool: any other thing that goes in.',
+    }),
+    section: shownText
+      .optional()
+      .meta({ description: 'The section that the profile belongs to, where it belongs to one.' }),
+    name: shownText.meta({ description: 'Name for people.' }),
+    chambers: z
+      .int()
+      .min(1)
+      .max(12)
+      .optional()
+      .meta({ description: 'Number of pin positions the blank is long enough for. No influence on fit.' }),
+    note: z.string().optional().meta({ description: 'A remark for people.' }),
+    outline: z
+      .array(point)
+      .min(3)
+      .max(MAX_OUTLINE_POINTS + 1)
+      .optional()
+      .meta({
+        description:
+          'A simple polygon, in order, either way round; the first point may be repeated at the end. Edges may not cross or touch each other. Exactly one of outline and milled is given.',
+      }),
+    milled: milled.optional(),
+  })
+  .meta({
+    id: 'profile',
+    description: 'One section, drawn by its outline or described as it is milled. Fields not named here are kept.',
+    oneOf: [{ required: ['outline'] }, { required: ['milled'] }],
+  });
+
+const family = z
+  .looseObject({
+    format: z.literal(FORMAT).meta({ description: 'Name of the format.' }),
+    version: z.literal(VERSION).meta({ description: 'Version of the format.' }),
+    name: shownText.meta({ description: 'Name of the family.' }),
+    note: z.string().optional().meta({ description: 'A remark for people.' }),
+    units: z.enum(['mm', 'in']).meta({ description: 'The unit of every length in the file: millimetres or inches.' }),
+    runningClearance: z.number().min(0).meta({
+      description: "The uniform gap, in the file's units, below which a fit is tight.",
+    }),
+    profiles: z.array(profile).min(1).max(MAX_PROFILES).meta({
+      description: 'The sections in chart order. Ids must be unique, which this schema cannot say.',
+    }),
+  })
+  .meta({
+    $id: 'urn:sectionary:family:1',
+    title: 'Sectionary family file',
+    description:
+      'A family of keyway sections: openings, blanks and tools. Lengths must stay within 47.45 mm (1.868 in) of the origin. Fields not named here are kept on a round trip.',
+  });
+
+/** The family file without a look into its profiles. */
+const frame = family.extend({ profiles: z.array(z.unknown()).min(1).max(MAX_PROFILES) });
+
+/** A family file as it stands in the JSON text, in the file's units, fields unknown to us included. */
+export type FamilyFile = z.infer<typeof family>;
+
+/** One profile of a file. */
+export type ProfileFile = FamilyFile['profiles'][number];
+
+/** The milled description of a profile of a file. */
+export type MilledFile = NonNullable<ProfileFile['milled']>;
+
+/** A place where a value does not have the shape of the format. */
+export interface ShapeFault {
+  readonly path: FilePath;
+  /** What the format asks for there, in words: "must be a number". */
+  readonly wanted: string;
+}
+
+/**
+ * Every place where the frame of a family file (all but what stands inside the profiles) has not the shape of the
+ * format. Frame and profiles are looked at apart, so that a reader may stop at the first many faults.
+ *
+ * @check tests/outside/schema.test.ts compares with an independent validator of the published schema
+ */
+export function frameFaults(value: unknown): ShapeFault[] {
+  return faultsAgainst(frame, value);
+}
+
+/** Every place where a profile has not the shape of the format; says nothing about geometry. Paths start in the profile. */
+export function profileFaults(value: unknown): ShapeFault[] {
+  return faultsAgainst(profile, value);
+}
+
+function faultsAgainst(schema: z.ZodType, value: unknown): ShapeFault[] {
+  const result = schema.safeParse(value);
+  if (result.success) return [];
+  return result.error.issues.map((issue) => ({
+    path: issue.path.filter((key) => typeof key !== 'symbol'),
+    wanted: wantedBy(issue),
+  }));
+}
+
+/** The JSON Schema (2020-12) of the family file, as kept in shared/family.schema.json. */
+export function familyJsonSchema(): unknown {
+  return z.toJSONSchema(family, { target: 'draft-2020-12' });
+}
+
+/** What an issue of the schema library asks for, in words. */
+function wantedBy(issue: z.core.$ZodIssue): string {
+  switch (issue.code) {
+    case 'invalid_type':
+      return `must be ${TYPE_WORDS[issue.expected] ?? issue.expected}`;
+    case 'invalid_value':
+      return `must be ${issue.values.map((v) => JSON.stringify(v)).join(' or ')}`;
+    case 'too_small':
+      return limit(issue.origin, issue.inclusive ? 'at least' : 'more than', issue.minimum);
+    case 'too_big':
+      return limit(issue.origin, issue.inclusive ? 'at most' : 'less than', issue.maximum);
+    case 'invalid_format':
+      return issue.pattern === String(/\S/) ? 'must not be blank' : 'must be letters, digits and . _ : - only';
+    default:
+      return 'a word that programs reserve';
+  }
+}
+
+const TYPE_WORDS: Readonly<Record<string, string>> = {
+  string: 'a text in quotes',
+  number: 'a number',
+  int: 'a whole number',
+  object: 'an object { … }',
+  array: 'a list [ … ]',
+  tuple: 'a pair of numbers [x, y]',
+};
+
+/** A bound in words; `origin` tells what is counted. */
+function limit(origin: string, relation: string, bound: number | bigint): string {
+  if (origin === 'array') return `must have ${relation} ${bound} ${Number(bound) === 1 ? 'entry' : 'entries'}`;
+  if (origin === 'string') return `must have ${relation} ${bound} characters`;
+  return `must be ${relation} ${bound}`;
+}

@@ -1,0 +1,60 @@
+import { type FileFault, type FilePath, sayPath, sayText, sayValue, valueAt } from './file-fault.ts';
+import type { ShapeFault } from './schema.ts';
+
+/** What to write in each field. */
+const CURES: ReadonlyMap<string | number | undefined, string> = new Map([
+  ['name', 'Write a name of 1 to 200 characters.'],
+  ['note', 'Write the remark as a text in quotes.'],
+  ['units', 'Write "units": "mm" or "units": "in".'],
+  ['runningClearance', "Write a gap of 0 or more in the file's units, such as 0.04 for mm."],
+  ['profiles', 'Write a list of at least one profile, "profiles": [ { … } ].'],
+  ['id', 'Write an id of letters, digits and . _ : - (the first a letter or digit, 100 at most).'],
+  ['kind', 'Write "opening" for a keyway, "blank" for an uncut key, "tool" for anything else that goes in.'],
+  ['section', 'Write the name of the section in quotes, or leave the field out.'],
+  ['chambers', 'Write a whole number from 1 to 12, or leave the field out.'],
+  ['outline', 'Write 3 to 10,000 points, [[x, y], [x, y], [x, y]].'],
+  ['milled', 'Write "milled": { "thickness": 2, "height": 8.4, "grooves": [] } with the sizes of the blade.'],
+  ['thickness', "Write the thickness of the blade in the file's units, above 0."],
+  ['height', "Write the height of the blade in the file's units, above 0."],
+  ['backRadius', "Write a radius of 0 or more in the file's units, or leave the field out."],
+  ['grooves', 'Write a list of at most 200 grooves; [] for a plain blade.'],
+  ['side', 'Write "left" or "right", as seen from the bow.'],
+  ['bottom', "Write the height of the groove's lower edge above the back, 0 or more."],
+  ['width', 'Write the width of the groove on the face, above 0.'],
+  ['depth', 'Write how far the groove goes into the blade, above 0.'],
+  ['flankDeg', 'Write an angle from 0 to less than 90 degrees, or leave the field out.'],
+  ['rootRadius', "Write a radius of 0 or more in the file's units, or leave the field out."],
+]);
+
+/**
+ * A value without the shape of the format, in words.
+ *
+ * @param root the value that was looked at, which stands at `place` in the file.
+ * @check tests/unit/interchange/bad-files.test.ts
+ */
+export function sayShapeFault(root: unknown, place: FilePath, { path, wanted }: ShapeFault): FileFault {
+  const value = valueAt(root, path);
+  return {
+    path: sayPath([...place, ...path]),
+    what: `${sayWhose(root, place, path)}is ${sayValue(value)}, ${wanted}`,
+    cure: cureFor([...place, ...path], value === undefined),
+  };
+}
+
+/** The id of the profile concerned, where it has one and is not itself at fault. */
+function sayWhose(root: unknown, place: FilePath, path: FilePath): string {
+  const id = place.length > 0 && path.length > 0 && path[0] !== 'id' ? valueAt(root, ['id']) : undefined;
+  return typeof id === 'string' ? `${sayText(id).slice(1, -1)}: ` : '';
+}
+
+/** What to do about the value at a place. */
+function cureFor(path: FilePath, missing: boolean): string {
+  const named = path.findLastIndex((key) => typeof key === 'string');
+  const field = path[named];
+  const inside = path.length - 1 - named;
+  if (field === 'outline' && inside > 0) return 'Write each point as two numbers, [x, y].';
+  if ((field === 'profiles' || field === 'grooves') && inside > 0)
+    return `Write each of the ${field} as an object { … }.`;
+  const cure = CURES.get(field) ?? 'Write what is asked for.';
+  return missing ? `Add the field ${sayText(String(field))}. ${cure}` : cure;
+}
