@@ -1,15 +1,14 @@
-import { difference, offset, unionOfLoops } from '../geom/clip.ts';
-import type { ConvexCell } from '../geom/convex-cell.ts';
+import { difference, offset, union, unionOfLoops } from '../geom/clip.ts';
+import { convexParts } from '../geom/convex-parts.ts';
 import { boxOf, type Box, type Point } from '../geom/point.ts';
 import { boundariesOf, regionOf, type Region } from '../geom/region.ts';
 import { asTrustedRing, type Ring } from '../geom/ring.ts';
-import { triangulate } from '../geom/triangulate.ts';
 
 /** Margin of plug round the opening and of window round the answer, nanometres: wider than any part's rounding. */
 const FRAME = 1_000_000;
 
 /**
- * The inner-fit region a second way, by areas only: plug and blank are cut into triangles, each pair of triangles
+ * The inner-fit region a second way, by areas only: plug and blank are cut into convex parts, each pair of parts
  * forbids the convex sum of one and the mirrored other, and clipper-lib unites what is forbidden.
  *
  * Slower by three orders of magnitude than window subtraction and blind to contact, but nothing in it is shared
@@ -18,20 +17,20 @@ const FRAME = 1_000_000;
  * @returns the region within the window, whole nanometres; parts without area are missing.
  * @source definition of the Minkowski sum; decomposition as in Flato & Halperin 2000 (from memory).
  */
-export function innerFitByTriangles(opening: Region, blank: Ring): Region {
+export function innerFitByParts(opening: Region, blank: Ring): Region {
   const inner = boxOf(boundariesOf(opening).flat());
   const size = boxOf(blank);
   const window = { minX: inner.minX - size.minX, minY: inner.minY - size.minY, maxX: inner.maxX - size.maxX, maxY: inner.maxY - size.maxY };
   if (window.minX >= window.maxX || window.minY >= window.maxY) return [];
-  const plug = triangulate(difference(regionOf(ringOfBox(inner, FRAME)), opening));
-  const mirrored = triangulate(regionOf(blank)).map((t) => t.map((v) => -v));
+  const plug = convexParts(difference(regionOf(ringOfBox(inner, FRAME)), opening));
+  const mirrored = convexParts(regionOf(blank)).map((part) => part.map((p) => ({ x: -p.x, y: -p.y })));
   const sums: Point[][] = [];
   for (const a of plug)
     for (const b of mirrored) {
-      const sum = sumOfTriangles(a, b);
+      const sum = sumOfConvex(a, b);
       if (meets(boxOf(sum), window)) sums.push(sum);
     }
-  return difference(regionOf(ringOfBox(window, 0)), unionOfLoops(sums));
+  return difference(regionOf(ringOfBox(window, 0)), uniteAll(sums));
 }
 
 /** `region` shrunk by `distance`; nanometres. */
@@ -52,11 +51,16 @@ function meets(box: Box, window: Box): boolean {
   return box.maxX > window.minX && box.minX < window.maxX && box.maxY > window.minY && box.minY < window.maxY;
 }
 
-/** The sum of two counter-clockwise triangles: the convex hull of the nine vertex sums. */
-function sumOfTriangles(a: ConvexCell, b: ConvexCell): Point[] {
-  const sums: Point[] = [];
-  for (let i = 0; i < a.length; i += 2) for (let k = 0; k < b.length; k += 2) sums.push({ x: a[i] + b[k], y: a[i + 1] + b[k + 1] });
-  return convexHull(sums);
+/** The union of many loops, by halves: clipper-lib slows down steeply with loops that overlap. */
+function uniteAll(loops: readonly Point[][]): Region {
+  if (loops.length <= 12) return unionOfLoops(loops);
+  const half = loops.length >> 1;
+  return union(uniteAll(loops.slice(0, half)), uniteAll(loops.slice(half)));
+}
+
+/** The sum of two convex polygons: the convex hull of all sums of a vertex of each. */
+function sumOfConvex(a: readonly Point[], b: readonly Point[]): Point[] {
+  return convexHull(a.flatMap((p) => b.map((q) => ({ x: p.x + q.x, y: p.y + q.y }))));
 }
 
 /** Counter-clockwise convex hull (A. M. Andrew's monotone chain, 1979). */
