@@ -1,7 +1,7 @@
 import type { FamilyFile } from './schema.ts';
 
 /** Longest line that a list or object without inner ones is put on. */
-const LINE_LENGTH = 110;
+const LINE_LENGTH = 120;
 
 /**
  * The text of a family file. Every field is kept in its place, known to us or not, and every number as it stands in
