@@ -2,7 +2,7 @@ import type { Fit } from '../fit/fit.ts';
 import { judgeFit } from '../fit/judge-fit.ts';
 import { prepareBlank } from '../fit/prepare-blank.ts';
 import { prepareOpening } from '../fit/prepare-opening.ts';
-import { entrantsOf, openingsOf, type Family } from './family.ts';
+import { entrantsOf, type Family, openingsOf } from './family.ts';
 
 /** Every blank and tool judged in every opening, in chart order. */
 export interface EntryMatrix {

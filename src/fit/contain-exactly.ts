@@ -42,7 +42,11 @@ function ratio(n: bigint, d: bigint): number {
  * @param blank whole nanometres, counter-clockwise.
  * @check tests/unit/fit/contain-exactly.test.ts
  */
-export function containsExactly(boundaries: readonly (readonly Point[])[], blank: readonly Point[], t: RationalPoint): boolean {
+export function containsExactly(
+  boundaries: readonly (readonly Point[])[],
+  blank: readonly Point[],
+  t: RationalPoint,
+): boolean {
   const scale = 2n * t.d;
   const shift = { x: 2n * t.x, y: 2n * t.y };
   const moved = blank.map((p) => ({ x: BigInt(p.x) * scale + shift.x, y: BigInt(p.y) * scale + shift.y }));
@@ -51,7 +55,12 @@ export function containsExactly(boundaries: readonly (readonly Point[])[], blank
   for (let i = 0; i < blank.length; i++) {
     const next = (i + 1) % blank.length;
     const box = boxOf([blank[i], blank[next]]);
-    const reach = { minX: box.minX + near.x - 1, maxX: box.maxX + near.x + 1, minY: box.minY + near.y - 1, maxY: box.maxY + near.y + 1 };
+    const reach = {
+      minX: box.minX + near.x - 1,
+      maxX: box.maxX + near.x + 1,
+      minY: box.minY + near.y - 1,
+      maxY: box.maxY + near.y + 1,
+    };
     if (!scene.holdsEdge(moved[i], moved[next], reach)) return false;
   }
   return boundaries.every((ring) => !isIsland(ring) || !islandInside(ring, blank, near));
@@ -168,6 +177,7 @@ function pointInside(ring: readonly Point[]): Point {
   });
   xs.sort((a, b) => a - b);
   let best = { size: -1, x: xs[0] };
-  for (let i = 0; i + 1 < xs.length; i += 2) if (xs[i + 1] - xs[i] > best.size) best = { size: xs[i + 1] - xs[i], x: (xs[i] + xs[i + 1]) / 2 };
+  for (let i = 0; i + 1 < xs.length; i += 2)
+    if (xs[i + 1] - xs[i] > best.size) best = { size: xs[i + 1] - xs[i], x: (xs[i] + xs[i + 1]) / 2 };
   return { x: best.x, y };
 }

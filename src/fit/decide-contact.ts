@@ -1,6 +1,6 @@
+import { sideOf } from '../geom/contains-point.ts';
 import type { ConvexCell } from '../geom/convex-cell.ts';
 import { boxOfCells } from '../geom/convex-cell.ts';
-import { sideOf } from '../geom/contains-point.ts';
 import type { Walls } from '../geom/deepest-point.ts';
 import type { Box, Point } from '../geom/point.ts';
 import { squaredDistance } from '../geom/segment-distance.ts';
@@ -94,7 +94,8 @@ function roughlyInside(opening: Opening, blank: Blank, t: Point): boolean {
 
 function nearest(edges: Float64Array, p: Point): number {
   let least = Infinity;
-  for (let i = 0; i < edges.length; i += 4) least = Math.min(least, squaredDistance(p.x, p.y, edges[i], edges[i + 1], edges[i + 2], edges[i + 3]));
+  for (let i = 0; i < edges.length; i += 4)
+    least = Math.min(least, squaredDistance(p.x, p.y, edges[i], edges[i + 1], edges[i + 2], edges[i + 3]));
   return Math.sqrt(least);
 }
 

@@ -2,7 +2,7 @@ import { difference } from '../geom/clip.ts';
 import { deepestPoint } from '../geom/deepest-point.ts';
 import { wallsOf } from '../geom/inscribed-circle.ts';
 import { boxOf, type Point } from '../geom/point.ts';
-import { regionOf, type Patch, type Region } from '../geom/region.ts';
+import { type Patch, type Region, regionOf } from '../geom/region.ts';
 import { asTrustedRing, type Ring } from '../geom/ring.ts';
 import { signedArea } from '../geom/signed-area.ts';
 import { triangulate } from '../geom/triangulate.ts';

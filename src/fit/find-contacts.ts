@@ -30,7 +30,10 @@ interface Gap {
  * @param heightOf height of a point above the back of the blade, nanometres.
  */
 export function findContacts(opening: Region, placed: readonly Point[], heightOf: (p: Point) => number): Contact[] {
-  const gaps = [...gapsFrom(placed, boundariesOf(opening), false), ...gapsFrom(boundariesOf(opening).flat(), [placed], true)];
+  const gaps = [
+    ...gapsFrom(placed, boundariesOf(opening), false),
+    ...gapsFrom(boundariesOf(opening).flat(), [placed], true),
+  ];
   gaps.sort((a, b) => a.square - b.square);
   const contacts: Contact[] = [];
   for (const gap of gaps) {
@@ -50,7 +53,8 @@ function gapsFrom(points: readonly Point[], loops: readonly (readonly Point[])[]
       for (let i = 0, j = loop.length - 1; i < loop.length; j = i++) {
         const q = nearestOnSegment(p, loop[j], loop[i]);
         const square = (q.x - p.x) ** 2 + (q.y - p.y) ** 2;
-        if (square < best.square) best = swapped ? { onBlank: q, onOpening: p, square } : { onBlank: p, onOpening: q, square };
+        if (square < best.square)
+          best = swapped ? { onBlank: q, onOpening: p, square } : { onBlank: p, onOpening: q, square };
       }
     return best;
   });
@@ -58,7 +62,13 @@ function gapsFrom(points: readonly Point[], loops: readonly (readonly Point[])[]
 
 function contactOf({ onBlank, onOpening, square }: Gap, opening: Region, heightOf: (p: Point) => number): Contact {
   const gap = Math.sqrt(square);
-  return { onBlank, onOpening, gap, ...plugSideOf(opening, beyond(onBlank, onOpening, gap)), height: heightOf(onBlank) };
+  return {
+    onBlank,
+    onOpening,
+    gap,
+    ...plugSideOf(opening, beyond(onBlank, onOpening, gap)),
+    height: heightOf(onBlank),
+  };
 }
 
 /** A point just inside the plug, straight on from the blank through the contact. */

@@ -12,8 +12,16 @@ export type FormatBand = (from: number, to: number) => string;
  *
  * @param explanation of the best placement.
  */
-export function fitSentence(blank: string, opening: string, fit: Fit, explanation: Explanation, length: FormatLength, band: FormatBand): string {
-  if (fit.verdict === 'blocked') return `${blank} does not enter ${opening}: ${blockedWords(explanation.collisions, length, band)}.`;
+export function fitSentence(
+  blank: string,
+  opening: string,
+  fit: Fit,
+  explanation: Explanation,
+  length: FormatLength,
+  band: FormatBand,
+): string {
+  if (fit.verdict === 'blocked')
+    return `${blank} does not enter ${opening}: ${blockedWords(explanation.collisions, length, band)}.`;
   const pinch = explanation.contacts[0];
   const where = pinch ? `, the narrowest gap at the ${partName(pinch)}` : '';
   if (fit.clearance === 0) return `${blank} enters ${opening} in contact on both sides: no gap is left.`;
@@ -32,7 +40,17 @@ export function blockedWords(collisions: readonly Collision[], length: FormatLen
 
 /** "left ward", "right wall", "floor": the plug's parts as seen from the front. */
 export function partName({ side, ward }: Pick<Contact, 'side' | 'ward'>): string {
-  const plain: Record<WardSide, string> = { left: 'left wall', right: 'right wall', bottom: 'floor of the keyway', top: 'top of the keyway' };
-  const standing: Record<WardSide, string> = { left: 'left ward', right: 'right ward', bottom: 'bottom ward', top: 'top ward' };
+  const plain: Record<WardSide, string> = {
+    left: 'left wall',
+    right: 'right wall',
+    bottom: 'floor of the keyway',
+    top: 'top of the keyway',
+  };
+  const standing: Record<WardSide, string> = {
+    left: 'left ward',
+    right: 'right ward',
+    bottom: 'bottom ward',
+    top: 'top ward',
+  };
   return (ward ? standing : plain)[side];
 }

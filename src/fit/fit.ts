@@ -1,5 +1,5 @@
-import type { Region } from '../geom/region.ts';
 import type { Point } from '../geom/point.ts';
+import type { Region } from '../geom/region.ts';
 
 /** enters: the clearance is at least the running clearance. tight: it goes in with less. blocked: it does not go in. */
 export type Verdict = 'enters' | 'tight' | 'blocked';

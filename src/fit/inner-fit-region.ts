@@ -1,4 +1,4 @@
-import { cellOfBox, type ConvexCell } from '../geom/convex-cell.ts';
+import { type ConvexCell, cellOfBox } from '../geom/convex-cell.ts';
 import type { Point } from '../geom/point.ts';
 import { pointOf } from './contain-exactly.ts';
 import { decideContact } from './decide-contact.ts';

@@ -1,5 +1,5 @@
-import type { Box } from '../geom/point.ts';
 import type { Walls } from '../geom/deepest-point.ts';
+import type { Box } from '../geom/point.ts';
 import type { Blank } from './prepare-blank.ts';
 import type { Opening } from './prepare-opening.ts';
 
@@ -18,12 +18,26 @@ export function limitSegments(opening: Opening, blank: Blank, box: Box): Walls {
   const { convex } = blank;
   for (let i = 0; i < edges.length; i += 4)
     for (let k = 0; k < convex.length; k += 2)
-      pushIfMeets(found, box, edges[i] - convex[k], edges[i + 1] - convex[k + 1], edges[i + 2] - convex[k], edges[i + 3] - convex[k + 1]);
+      pushIfMeets(
+        found,
+        box,
+        edges[i] - convex[k],
+        edges[i + 1] - convex[k + 1],
+        edges[i + 2] - convex[k],
+        edges[i + 3] - convex[k + 1],
+      );
   const { reflex } = opening;
   for (let i = 0; i < reflex.length; i += 2)
     for (let k = 0; k < blank.edges.length; k += 4) {
       const b = blank.edges;
-      pushIfMeets(found, box, reflex[i] - b[k], reflex[i + 1] - b[k + 1], reflex[i] - b[k + 2], reflex[i + 1] - b[k + 3]);
+      pushIfMeets(
+        found,
+        box,
+        reflex[i] - b[k],
+        reflex[i + 1] - b[k + 1],
+        reflex[i] - b[k + 2],
+        reflex[i + 1] - b[k + 3],
+      );
     }
   return Float64Array.from(found);
 }

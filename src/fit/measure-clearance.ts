@@ -1,5 +1,5 @@
 import { boxOfCells, type ConvexCell } from '../geom/convex-cell.ts';
-import { deepestPoint, type Deepest } from '../geom/deepest-point.ts';
+import { type Deepest, deepestPoint } from '../geom/deepest-point.ts';
 import { limitSegments } from './limit-segments.ts';
 import type { Blank } from './prepare-blank.ts';
 import type { Opening } from './prepare-opening.ts';
@@ -16,7 +16,12 @@ export const CLEARANCE_ACCURACY = 50;
  * @param cells the inner-fit region; not empty.
  * @returns translation, gap (`depth`) and the certified upper bound of the gap (`bound`), nanometres.
  */
-export function measureClearance(opening: Opening, blank: Blank, cells: readonly ConvexCell[], accuracy = CLEARANCE_ACCURACY): Deepest {
+export function measureClearance(
+  opening: Opening,
+  blank: Blank,
+  cells: readonly ConvexCell[],
+  accuracy = CLEARANCE_ACCURACY,
+): Deepest {
   const box = boxOfCells(cells);
   const reach = Math.min(box.maxX - box.minX, box.maxY - box.minY) / 2 + accuracy;
   const wide = { minX: box.minX - reach, minY: box.minY - reach, maxX: box.maxX + reach, maxY: box.maxY + reach };

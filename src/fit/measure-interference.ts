@@ -4,16 +4,16 @@ import type { Opening } from './prepare-opening.ts';
 import { subtractWindows } from './subtract-windows.ts';
 
 /** Greatest width of the bracket round an interference, nanometres. */
-export const INTERFERENCE_BRACKET = 600;
+export const INTERFERENCE_BRACKET = 800;
 
-/** First growth that is tried, nanometres; steps halve or double from here so that openings share grown copies. */
+/** First growth that is tried, nanometres. */
 const FIRST_STEP = 128_000;
 
 /** A blank further out than this is not measured more closely, nanometres (about 94 mm). */
 const MOST = 94_000_000;
 
-/** By how much a grown opening may fall short of the true offset: arc tolerance plus rounding, nanometres. */
-const ARC_LOSS = 102;
+/** Coordinates of a grown opening are whole nanometres, so it may fall short by this besides its arc tolerance. */
+const ROUNDING = 2;
 
 /** A bracket of the interference and the placement that shows its upper end. Nanometres. */
 export interface Interference {
@@ -31,34 +31,39 @@ export interface Interference {
  * d is found by halving a bracket, each step judged by the inner-fit region. Points inside closed pockets of the
  * plug count, because the grown opening counts them.
  *
- * @returns `above` < interference <= `atMost`, at most 0.6 um apart for parts within the accepted size.
+ * @returns `above` < interference <= `atMost`, at most 0.8 um apart for parts within the accepted size.
  * @source Huttenlocher, Kedem & Sharir, Discrete Comput. Geom. 9 (1993) 267-291 (definition); the bracket is ours.
  * @check tests/outside, closed forms and a grid search by an independent library
  */
 export function measureInterference(opening: Opening, blank: Blank): Interference {
-  let { low, high, found } = firstBracket(opening, blank);
-  while (high - low > INTERFERENCE_BRACKET - ARC_LOSS) {
+  let { low, high, found, grown } = firstBracket(opening, blank);
+  while (high - low > INTERFERENCE_BRACKET && high < MOST) {
     const middle = (low + high) / 2;
-    const cells = cellsAt(opening, blank, middle);
-    if (cells.length === 0) low = middle;
-    else [high, found] = [middle, cells];
+    const arcTolerance = arcToleranceFor(high - low);
+    const trial = opening.roundGrown(middle, arcTolerance);
+    const cells = subtractWindows(trial, blank);
+    if (cells.length === 0) low = middle - arcTolerance - ROUNDING;
+    else [high, found, grown] = [middle, cells, trial];
   }
-  const centre = found.length > 0 ? measureClearance(opening.roundGrown(high), blank, found, 500) : { x: 0, y: 0 };
-  return { above: Math.max(0, low - ARC_LOSS), atMost: high, x: centre.x, y: centre.y };
+  const centre = found.length > 0 ? measureClearance(grown, blank, found, 500) : { x: 0, y: 0 };
+  return { above: Math.max(0, low), atMost: high + ROUNDING, x: centre.x, y: centre.y };
 }
 
-function cellsAt(opening: Opening, blank: Blank, growth: number) {
-  return subtractWindows(opening.roundGrown(growth), blank);
-}
-
+/** Doubles the growth until the blank goes in. */
 function firstBracket(opening: Opening, blank: Blank) {
   let low = 0;
   let high = FIRST_STEP;
-  let found = cellsAt(opening, blank, high);
-  while (found.length === 0 && high < MOST) {
-    low = high;
+  for (;;) {
+    const arcTolerance = arcToleranceFor(high - low);
+    const grown = opening.roundGrown(high, arcTolerance);
+    const found = subtractWindows(grown, blank);
+    if (found.length > 0 || high >= MOST) return { low, high, found, grown };
+    low = high - arcTolerance - ROUNDING;
     high *= 2;
-    found = cellsAt(opening, blank, high);
   }
-  return { low, high, found };
+}
+
+/** Coarse arcs while the bracket is wide: a step may lose a tenth of it, and a grown opening has few vertices. */
+function arcToleranceFor(bracket: number): number {
+  return Math.max(40, bracket / 10);
 }

@@ -40,22 +40,23 @@ interface Rays {
 
 /** Distance from p to the nearest boundary straight left, right, up and down, Infinity where there is none. */
 function castRays(opening: Region, p: Point): Rays {
-  let [left, right, up, down] = [Infinity, Infinity, Infinity, Infinity];
+  const across: number[] = [];
+  const along: number[] = [];
   for (const ring of boundariesOf(opening))
     ring.forEach((a, i) => {
       const b = ring[(i + 1) % ring.length];
-      if (a.y > p.y !== b.y > p.y) {
-        const dx = a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x) - p.x;
-        if (dx >= 0) right = Math.min(right, dx);
-        if (dx <= 0) left = Math.min(left, -dx);
-      }
-      if (a.x > p.x !== b.x > p.x) {
-        const dy = a.y + ((p.x - a.x) / (b.x - a.x)) * (b.y - a.y) - p.y;
-        if (dy >= 0) up = Math.min(up, dy);
-        if (dy <= 0) down = Math.min(down, -dy);
-      }
+      if (a.y > p.y !== b.y > p.y) across.push(a.x + ((p.y - a.y) / (b.y - a.y)) * (b.x - a.x) - p.x);
+      if (a.x > p.x !== b.x > p.x) along.push(a.y + ((p.x - a.x) / (b.x - a.x)) * (b.y - a.y) - p.y);
     });
-  return { left, right, up, down };
+  return { left: leastBelow(across), right: leastAbove(across), down: leastBelow(along), up: leastAbove(along) };
+}
+
+function leastAbove(offsets: readonly number[]): number {
+  return offsets.reduce((least, d) => (d >= 0 ? Math.min(least, d) : least), Infinity);
+}
+
+function leastBelow(offsets: readonly number[]): number {
+  return offsets.reduce((least, d) => (d <= 0 ? Math.min(least, -d) : least), Infinity);
 }
 
 /** Where no side is plain (an undercut ward, an island, a point outside all bands): the side the point lies towards. */

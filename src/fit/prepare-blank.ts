@@ -1,4 +1,4 @@
-import { boxOf, type Box } from '../geom/point.ts';
+import { type Box, boxOf } from '../geom/point.ts';
 import { turn } from '../geom/predicates.ts';
 import type { Ring } from '../geom/ring.ts';
 

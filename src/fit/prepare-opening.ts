@@ -1,11 +1,14 @@
 import { offset } from '../geom/clip.ts';
-import { boxOf, type Box, type Point } from '../geom/point.ts';
+import { type Box, boxOf, type Point } from '../geom/point.ts';
 import { turn } from '../geom/predicates.ts';
-import { boundariesOf, regionOf, type Region } from '../geom/region.ts';
+import { boundariesOf, type Region, regionOf } from '../geom/region.ts';
 import type { Ring } from '../geom/ring.ts';
 
 /** By how much {@link Opening.grown} is larger, nanometres: enough to turn a contact into an area well above rounding. */
 export const GROWTH = 60;
+
+/** Most grown copies that an opening keeps: those of the first steps, which every blank shares. */
+const MOST_GROWN = 64;
 
 /** Edges of an opening, sorted for quick look-up of those within a band of heights. */
 export interface EdgeIndex {
@@ -27,8 +30,8 @@ export interface Opening {
   readonly reflex: Float64Array;
   /** The same opening grown by {@link GROWTH} with mitred corners, made when first needed: contains every true offset by it. */
   grown(): Opening;
-  /** The opening grown by `distance` with round corners: within the true offset, short of it by at most 0.1 um. Kept for the coarse steps. */
-  roundGrown(distance: number): Opening;
+  /** The opening grown by `distance` with round corners: within the true offset, short of it by at most `arcTolerance` + 2 nm. */
+  roundGrown(distance: number, arcTolerance: number): Opening;
 }
 
 /** Makes an opening ready; about 0.1 ms for 60 vertices. */
@@ -36,7 +39,7 @@ export function prepareOpening(source: Ring | Region): Opening {
   const region = isRegion(source) ? source : regionOf(source);
   const boundaries = boundariesOf(region);
   let grown: Opening | null = null;
-  const rounds = new Map<number, Opening>();
+  const rounds = new Map<string, Opening>();
   return {
     region,
     boundaries,
@@ -45,11 +48,12 @@ export function prepareOpening(source: Ring | Region): Opening {
     index: indexEdges(boundaries),
     reflex: reflexVertices(boundaries),
     grown: () => (grown ??= prepareOpening(offset(region, GROWTH, 'mitre'))),
-    roundGrown: (distance) => {
-      const known = rounds.get(distance);
+    roundGrown: (distance, arcTolerance) => {
+      const key = `${distance} ${arcTolerance}`;
+      const known = rounds.get(key);
       if (known) return known;
-      const made = prepareOpening(offset(region, distance, 'round', 100));
-      if (rounds.size < 96) rounds.set(distance, made);
+      const made = prepareOpening(offset(region, distance, 'round', arcTolerance));
+      if (rounds.size < MOST_GROWN) rounds.set(key, made);
       return made;
     },
   };

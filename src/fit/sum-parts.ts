@@ -1,7 +1,7 @@
 import { difference, offset, union, unionOfLoops } from '../geom/clip.ts';
 import { convexParts } from '../geom/convex-parts.ts';
-import { boxOf, type Box, type Point } from '../geom/point.ts';
-import { boundariesOf, regionOf, type Region } from '../geom/region.ts';
+import { type Box, boxOf, type Point } from '../geom/point.ts';
+import { boundariesOf, type Region, regionOf } from '../geom/region.ts';
 import { asTrustedRing, type Ring } from '../geom/ring.ts';
 
 /** Margin of plug round the opening and of window round the answer, nanometres: wider than any part's rounding. */
@@ -20,7 +20,12 @@ const FRAME = 1_000_000;
 export function innerFitByParts(opening: Region, blank: Ring): Region {
   const inner = boxOf(boundariesOf(opening).flat());
   const size = boxOf(blank);
-  const window = { minX: inner.minX - size.minX, minY: inner.minY - size.minY, maxX: inner.maxX - size.maxX, maxY: inner.maxY - size.maxY };
+  const window = {
+    minX: inner.minX - size.minX,
+    minY: inner.minY - size.minY,
+    maxX: inner.maxX - size.maxX,
+    maxY: inner.maxY - size.maxY,
+  };
   if (window.minX >= window.maxX || window.minY >= window.maxY) return [];
   const plug = convexParts(difference(regionOf(ringOfBox(inner, FRAME)), opening));
   const mirrored = convexParts(regionOf(blank)).map((part) => part.map((p) => ({ x: -p.x, y: -p.y })));

@@ -1,5 +1,5 @@
 import { offset } from '../geom/clip.ts';
-import { boundariesOf, regionOf, type Region } from '../geom/region.ts';
+import { boundariesOf, type Region, regionOf } from '../geom/region.ts';
 import { asTrustedRing, type Ring } from '../geom/ring.ts';
 import { containsExactly, rationalOf } from './contain-exactly.ts';
 import { findContacts } from './find-contacts.ts';
@@ -28,16 +28,22 @@ const ARC = 400;
  */
 export function verifyFit(opening: Ring, blank: Ring, fit: Fit): string[] {
   const region = regionOf(opening);
-  const turned = asTrustedRing(placeBlank(blank, { ...fit.placement, x: 0, y: 0 }).map((p) => ({ x: Math.round(p.x), y: Math.round(p.y) })));
+  const turned = asTrustedRing(
+    placeBlank(blank, { ...fit.placement, x: 0, y: 0 }).map((p) => ({ x: Math.round(p.x), y: Math.round(p.y) })),
+  );
   return fit.verdict === 'blocked' ? verifyBlocked(region, turned, fit) : verifyEntry(region, turned, fit);
 }
 
 function verifyEntry(region: Region, blank: Ring, fit: Fit): string[] {
   const faults: string[] = [];
-  const witness = fit.clearance === 0 ? touchesWithin(region, blank, fit) : containsExactly(boundariesOf(region), blank, rationalOf(fit.placement));
+  const witness =
+    fit.clearance === 0
+      ? touchesWithin(region, blank, fit)
+      : containsExactly(boundariesOf(region), blank, rationalOf(fit.placement));
   if (!witness) faults.push('the blank at the given placement is not inside the opening');
   const gap = findContacts(region, placeBlank(blank, { ...fit.placement, tilt: 0 }), (p) => p.y)[0]?.gap ?? 0;
-  if (gap < fit.clearance - GRAIN) faults.push(`the gap at the given placement is ${um(gap)} um, less than the stated ${um(fit.clearance)} um`);
+  if (gap < fit.clearance - GRAIN)
+    faults.push(`the gap at the given placement is ${um(gap)} um, less than the stated ${um(fit.clearance)} um`);
   const better = shrink(innerFitByParts(region, blank), fit.clearance + fit.accuracy + TOLERANCE);
   if (better.length > 0) faults.push(`a placement with more than ${um(fit.clearance + TOLERANCE)} um exists`);
   return faults;
@@ -46,7 +52,10 @@ function verifyEntry(region: Region, blank: Ring, fit: Fit): string[] {
 /** A contact may lie at a crossing that no double hits: then the blank must go in within 5 nm. */
 function touchesWithin(region: Region, blank: Ring, fit: Fit): boolean {
   const at = rationalOf(fit.placement);
-  return containsExactly(boundariesOf(region), blank, at) || containsExactly(boundariesOf(offset(region, GRAIN, 'mitre')), blank, at);
+  return (
+    containsExactly(boundariesOf(region), blank, at) ||
+    containsExactly(boundariesOf(offset(region, GRAIN, 'mitre')), blank, at)
+  );
 }
 
 function verifyBlocked(region: Region, blank: Ring, fit: Fit): string[] {
@@ -57,7 +66,8 @@ function verifyBlocked(region: Region, blank: Ring, fit: Fit): string[] {
     faults.push(`at the given placement the blank collides deeper than the stated ${um(depth)} um`);
   const least = depth - fit.accuracy - TOLERANCE;
   const grown = least > 0 ? offset(region, least, 'round', ARC) : region;
-  if (shrink(innerFitByParts(grown, blank), GRAIN).length > 0) faults.push(`the blank already goes in with ${um(Math.max(0, least))} um of interference`);
+  if (shrink(innerFitByParts(grown, blank), GRAIN).length > 0)
+    faults.push(`the blank already goes in with ${um(Math.max(0, least))} um of interference`);
   return faults;
 }
 

@@ -40,13 +40,15 @@ export function checkOutline(points: readonly Point[]): OutlineFault | null {
 function checkCount(points: readonly Point[]): OutlineFault | null {
   if (points.length > MAX_VERTICES)
     return fault('too-many-vertices', `has ${points.length} vertices, more than ${MAX_VERTICES}`, []);
-  if (points.length < 3) return fault('too-few-vertices', `has ${points.length} different vertices, needs at least 3`, []);
+  if (points.length < 3)
+    return fault('too-few-vertices', `has ${points.length} different vertices, needs at least 3`, []);
   return null;
 }
 
 function checkNumbers(points: readonly Point[]): OutlineFault | null {
   for (const [i, p] of points.entries()) {
-    if (!Number.isFinite(p.x) || !Number.isFinite(p.y)) return fault('not-finite', `vertex ${i} is not a pair of numbers`, [i]);
+    if (!Number.isFinite(p.x) || !Number.isFinite(p.y))
+      return fault('not-finite', `vertex ${i} is not a pair of numbers`, [i]);
     if (Math.max(Math.abs(p.x), Math.abs(p.y)) > MAX_COORDINATE)
       return fault('too-large', `vertex ${i} is further than 47 mm from the origin`, [i], p);
   }
@@ -114,4 +116,3 @@ function rightEnd(points: readonly Point[], edge: number): number {
 function fault(kind: OutlineFaultKind, message: string, vertices: readonly number[], at?: Point): OutlineFault {
   return at ? { kind, message, vertices, at } : { kind, message, vertices };
 }
-

@@ -16,7 +16,7 @@ export function convexParts(region: Region): Part[] {
   const owner = new Map<string, Part>();
   const enter = (part: Part) => {
     parts.add(part);
-    part.forEach((p, i) => owner.set(keyOf(p, part[(i + 1) % part.length]), part));
+    for (const [i, p] of part.entries()) owner.set(keyOf(p, part[(i + 1) % part.length]), part);
   };
   for (const t of triangulate(region)) enter([0, 2, 4].map((i) => ({ x: t[i], y: t[i + 1] })));
   for (const [key, first] of [...owner]) {
@@ -39,7 +39,9 @@ function joinAcross(part: Part, key: string, owner: Map<string, Part>): { part: 
   const k = other.findIndex((p, n) => p.x === b.x && p.y === b.y && isAt(other[(n + 1) % other.length], a));
   if (k < 0) return null;
   const whole = [...rotate(part, i + 1), ...rotate(other, k + 1).slice(1, -1)];
-  const convex = whole.every((p, n) => turn(whole[(n + whole.length - 1) % whole.length], p, whole[(n + 1) % whole.length]) >= 0);
+  const convex = whole.every(
+    (p, n) => turn(whole[(n + whole.length - 1) % whole.length], p, whole[(n + 1) % whole.length]) >= 0,
+  );
   return convex ? { part: whole, from: [part, other] } : null;
 }
 

@@ -1,4 +1,4 @@
-import { cutCell, middleOf, type ConvexCell } from './convex-cell.ts';
+import { type ConvexCell, cutCell, middleOf } from './convex-cell.ts';
 import { squaredDistance } from './segment-distance.ts';
 
 /** Segments as a flat list x0, y0, x1, y1 a segment, nanometres. */

@@ -1,5 +1,5 @@
-import type { Ring } from './ring.ts';
 import type { Point } from './point.ts';
+import type { Ring } from './ring.ts';
 
 /**
  * A part of the plane with area: an outer boundary less its holes. `outer` runs counter-clockwise, every

@@ -12,7 +12,9 @@ declare const ringBrand: unique symbol;
 export type Ring = readonly Point[] & { readonly [ringBrand]: true };
 
 /** Either a ring or the reason why the points do not make one. */
-export type RingResult = { readonly ok: true; readonly ring: Ring } | { readonly ok: false; readonly fault: OutlineFault };
+export type RingResult =
+  | { readonly ok: true; readonly ring: Ring }
+  | { readonly ok: false; readonly fault: OutlineFault };
 
 /**
  * Makes a ring of vertices in nanometres: rounds to whole nanometres, drops a repeated closing point and

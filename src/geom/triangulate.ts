@@ -12,7 +12,10 @@ function triangulatePatch({ outer, holes }: Patch): ConvexCell[] {
   const points: Point[] = [...outer, ...holes.flat()];
   const starts: number[] = [];
   for (let start = outer.length, k = 0; k < holes.length; start += holes[k++].length) starts.push(start);
-  const corners = earcut(points.flatMap((p) => [p.x, p.y]), starts);
+  const corners = earcut(
+    points.flatMap((p) => [p.x, p.y]),
+    starts,
+  );
   const cells: ConvexCell[] = [];
   for (let i = 0; i < corners.length; i += 3) {
     const [a, b, c] = [points[corners[i]], points[corners[i + 1]], points[corners[i + 2]]];

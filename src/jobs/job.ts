@@ -29,7 +29,10 @@ const SLICE_MS = 40;
  *
  * @throws JobCancelled when the context says so.
  */
-export async function runInSlices<Output>(steps: Generator<{ done: number; total: number }, Output, void>, context: JobContext): Promise<Output> {
+export async function runInSlices<Output>(
+  steps: Generator<{ done: number; total: number }, Output, void>,
+  context: JobContext,
+): Promise<Output> {
   let until = context.now() + SLICE_MS;
   for (;;) {
     const step = steps.next();

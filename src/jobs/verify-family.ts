@@ -1,7 +1,7 @@
 import type { EntryMatrix } from '../family/entry-matrix.ts';
-import { entrantsOf, openingsOf, type Family } from '../family/family.ts';
+import { entrantsOf, type Family, openingsOf } from '../family/family.ts';
 import { verifyFit } from '../fit/verify-fit.ts';
-import { runInSlices, type Job } from './job.ts';
+import { type Job, runInSlices } from './job.ts';
 
 /** A pair whose fit the second, independent method does not confirm. */
 export interface Disagreement {
@@ -11,10 +11,15 @@ export interface Disagreement {
 }
 
 /** Re-checks every fit of a matrix by the second, independent method. */
-export const verifyFamily: Job<{ family: Family; matrix: EntryMatrix }, Disagreement[]> = ({ family, matrix }, context) =>
-  runInSlices(verifyPairs(family, matrix), context);
+export const verifyFamily: Job<{ family: Family; matrix: EntryMatrix }, Disagreement[]> = (
+  { family, matrix },
+  context,
+) => runInSlices(verifyPairs(family, matrix), context);
 
-function* verifyPairs(family: Family, { fits }: EntryMatrix): Generator<{ done: number; total: number }, Disagreement[], void> {
+function* verifyPairs(
+  family: Family,
+  { fits }: EntryMatrix,
+): Generator<{ done: number; total: number }, Disagreement[], void> {
   const openings = openingsOf(family);
   const entrants = entrantsOf(family);
   const found: Disagreement[] = [];

@@ -1,6 +1,6 @@
 /** The worker's side: runs jobs of the catalogue one after another or interleaved, and answers by message. */
 import { catalogue } from '../jobs/catalogue.ts';
-import { JobCancelled, type Job, type JobContext } from '../jobs/job.ts';
+import { type Job, JobCancelled, type JobContext } from '../jobs/job.ts';
 import type { FromWorker, ToWorker } from './messages.ts';
 
 const cancelled = new Set<number>();
@@ -20,7 +20,12 @@ async function run(id: number, job: Job<unknown, unknown>, input: unknown): Prom
   try {
     send({ kind: 'result', id, output: await job(input, context) });
   } catch (error) {
-    send({ kind: 'failed', id, message: error instanceof Error ? error.message : String(error), cancelled: error instanceof JobCancelled });
+    send({
+      kind: 'failed',
+      id,
+      message: error instanceof Error ? error.message : String(error),
+      cancelled: error instanceof JobCancelled,
+    });
   }
   cancelled.delete(id);
 }

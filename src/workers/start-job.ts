@@ -77,7 +77,11 @@ let lastId = 0;
  * Runs a job of the catalogue in another thread; threads are made as needed, one a core and at most four.
  * The input is copied to the thread, so it must be plain data.
  */
-export function startJob<N extends JobName>(name: N, input: JobInput<N>, listener: JobListener = {}): RunningJob<JobOutput<N>> {
+export function startJob<N extends JobName>(
+  name: N,
+  input: JobInput<N>,
+  listener: JobListener = {},
+): RunningJob<JobOutput<N>> {
   const id = ++lastId;
   const thread = freeThread();
   const result = new Promise<JobOutput<N>>((resolve, reject) =>
