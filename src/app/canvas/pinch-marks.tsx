@@ -1,0 +1,107 @@
+import type { Contact } from '../../fit/fit.ts';
+import { gapText, type Units } from '../state/length-text.ts';
+import { type PixelPoint, toPixels } from '../tools/drawing-view.ts';
+import type { DrawingSheet } from './drawing-sheet.ts';
+import { Arrow, Circle, Group, Label, Line, Tag, Text } from './konva-parts.ts';
+import { TYPE } from './palette.ts';
+
+const ARM = 34;
+
+interface PinchMarksProps {
+  readonly contacts: readonly Contact[];
+  readonly units: Units;
+  readonly sheet: DrawingSheet;
+}
+
+/** The narrowest gap with its dimension, and a dot at every other place that is as narrow. */
+export function PinchMarks({ contacts, units, sheet }: PinchMarksProps) {
+  const [pinch, ...others] = contacts;
+  if (!pinch) return null;
+  return (
+    <Group>
+      {others.map((contact, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: contacts have no identity from one placement to the next
+        <Dot key={i} at={toPixels(sheet.view, contact.onOpening)} sheet={sheet} />
+      ))}
+      <Pinch contact={pinch} label={gapText(pinch.gap, units)} sheet={sheet} />
+    </Group>
+  );
+}
+
+function Dot({ at, sheet: { palette } }: { at: PixelPoint; sheet: DrawingSheet }) {
+  return <Circle x={at.px} y={at.py} radius={5} fill={palette.paperLit} stroke={palette.ink} strokeWidth={2.5} />;
+}
+
+function Pinch({ contact, label, sheet }: { contact: Contact; label: string; sheet: DrawingSheet }) {
+  const { view } = sheet;
+  const a = toPixels(view, contact.onBlank);
+  const b = toPixels(view, contact.onOpening);
+  const out = outward(contact, a, b);
+  const back = { px: a.px - out.px * ARM, py: a.py - out.py * ARM };
+  const far = { px: b.px + out.px * ARM, py: b.py + out.py * ARM };
+  return (
+    <Group>
+      <Arm from={back} to={a} sheet={sheet} />
+      <Arm from={far} to={b} sheet={sheet} />
+      {contact.gap === 0 && <Dot at={b} sheet={sheet} />}
+      <Dimension at={far} out={out} text={label} sheet={sheet} />
+    </Group>
+  );
+}
+
+function Arm({ from, to, sheet: { palette } }: { from: PixelPoint; to: PixelPoint; sheet: DrawingSheet }) {
+  const points = [from.px, from.py, to.px, to.py];
+  return (
+    <>
+      <Line points={points} stroke={palette.paperLit} strokeWidth={6} lineCap="round" />
+      <Arrow
+        points={points}
+        pointerLength={11}
+        pointerWidth={9}
+        stroke={palette.ink}
+        fill={palette.ink}
+        strokeWidth={2}
+      />
+    </>
+  );
+}
+
+function Dimension({
+  at,
+  out,
+  text,
+  sheet: { palette },
+}: {
+  at: PixelPoint;
+  out: PixelPoint;
+  text: string;
+  sheet: DrawingSheet;
+}) {
+  const wide = text.length * 10 + 20;
+  const x = out.px < -0.3 ? at.px - wide : at.px - (Math.abs(out.px) <= 0.3 ? wide / 2 : 0);
+  const y = at.py + (Math.abs(out.px) > 0.3 ? -15 : Math.sign(out.py) * 18 - 15);
+  return (
+    <Label x={x} y={y}>
+      <Tag fill={palette.paperLit} stroke={palette.ink} strokeWidth={1.5} />
+      <Text
+        text={text}
+        width={wide}
+        align="center"
+        padding={6}
+        fontFamily={TYPE}
+        fontSize={18}
+        fontStyle="bold"
+        fill={palette.ink}
+      />
+    </Label>
+  );
+}
+
+/** The direction from the blank to the plug at a contact, on the canvas; by the plug's side where the gap is nothing. */
+function outward(contact: Contact, a: PixelPoint, b: PixelPoint): PixelPoint {
+  const length = Math.hypot(b.px - a.px, b.py - a.py);
+  if (length > 1e-6) return { px: (b.px - a.px) / length, py: (b.py - a.py) / length };
+  return { left: { px: -1, py: 0 }, right: { px: 1, py: 0 }, bottom: { px: 0, py: 1 }, top: { px: 0, py: -1 } }[
+    contact.side
+  ];
+}

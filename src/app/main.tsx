@@ -1,0 +1,52 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { explainPlacement } from '../fit/explain-placement.ts';
+import { blockedWords, fitSentence, partName } from '../fit/fit-sentence.ts';
+import { readFamily } from '../interchange/json/read.ts';
+import { writeFamily } from '../interchange/json/write.ts';
+import { startJob } from '../workers/start-job.ts';
+import './fonts.ts';
+import { SessionContext } from './panels/use-store.ts';
+import { openText } from './state/document-state.ts';
+import type { Doors } from './state/doors.ts';
+import { SAMPLE_FAMILIES } from './state/sample-families.ts';
+import { makeSession } from './state/session.ts';
+import type { Shelf } from './state/settings-state.ts';
+import './styles/tokens.css';
+import './styles/base.css';
+import './styles/controls.css';
+import { AppFrame } from './views/app-frame.tsx';
+
+const doors: Doors = {
+  readFamily,
+  writeFamily,
+  judgeFamily: (family, onProgress) => startJob('fitFamily', { family }, { onProgress }),
+  explainPlacement,
+  fitSentence,
+  blockedWords,
+  partName,
+};
+
+/** The browser's own shelf; null where a strict setting forbids even to look at it. */
+function browserShelf(): Shelf | null {
+  try {
+    return window.localStorage;
+  } catch {
+    return null;
+  }
+}
+
+const session = makeSession(doors, browserShelf());
+const [demo] = SAMPLE_FAMILIES;
+openText(session.documents, doors, demo.text, demo.fileName);
+
+const root = document.getElementById('root');
+if (root) {
+  createRoot(root).render(
+    <StrictMode>
+      <SessionContext value={session}>
+        <AppFrame />
+      </SessionContext>
+    </StrictMode>,
+  );
+}

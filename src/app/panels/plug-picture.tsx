@@ -1,0 +1,92 @@
+import { useId } from 'react';
+import type { Fit } from '../../fit/fit.ts';
+import type { Profile } from '../../profile/profile.ts';
+import { middleOf, type PlugFace, plugFacePath } from '../state/plug-face.ts';
+import { outlinePath } from './outline-path.ts';
+import styles from './plug-picture.module.css';
+
+/** Name of the hatch that stands in {@link ClashHatch}. */
+const HATCH = 'clash-hatch';
+
+/** All of the plane but the opening: an outer frame far away and the opening as its hole. */
+const FAR_FRAME = 'M-999 -999H999V999H-999Z';
+
+interface PlugPictureProps {
+  readonly opening: Profile;
+  readonly entrant: Profile | null;
+  readonly fit: Fit | undefined;
+  readonly face: PlugFace;
+  readonly pxPerMm: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The end of one plug with its keyway, and the blank lying in it at its best placement; overlap is hatched. */
+export function PlugPicture({ opening, entrant, fit, face, pxPerMm, width, height }: PlugPictureProps) {
+  const middle = middleOf(opening);
+  return (
+    <svg
+      className={styles.picture}
+      data-verdict={fit?.verdict ?? 'unknown'}
+      width={width}
+      height={height}
+      aria-hidden="true"
+    >
+      <g transform={`translate(${width / 2} ${height / 2}) scale(${pxPerMm} ${-pxPerMm})`}>
+        <path className={styles.plug} d={plugFacePath(face)} />
+        <g transform={`translate(${-middle.x} ${-middle.y})`}>
+          <path className={styles.keyway} d={outlinePath(opening.ring)} />
+          {entrant && fit && <LaidBlank key={entrant.id} opening={opening} entrant={entrant} fit={fit} />}
+        </g>
+      </g>
+    </svg>
+  );
+}
+
+function LaidBlank({ opening, entrant, fit }: { opening: Profile; entrant: Profile; fit: Fit }) {
+  const id = useId();
+  const blank = outlinePath(entrant.ring);
+  const place = placementTransform(fit);
+  return (
+    <g className={styles.laid}>
+      <path className={styles.blank} data-kind={entrant.kind} d={blank} transform={place} />
+      {fit.verdict === 'blocked' && (
+        <>
+          <clipPath id={`${id}out`}>
+            <path d={FAR_FRAME + outlinePath(opening.ring)} clipRule="evenodd" />
+          </clipPath>
+          <clipPath id={`${id}in`}>
+            <path d={blank} transform={place} />
+          </clipPath>
+          <g clipPath={`url(#${id}out)`}>
+            <path className={styles.clash} d={blank} transform={place} fill={`url(#${HATCH})`} />
+          </g>
+          <path className={styles.clashEdge} d={outlinePath(opening.ring)} clipPath={`url(#${id}in)`} />
+        </>
+      )}
+    </g>
+  );
+}
+
+/** SVG transform of a fit's placement, in millimetres and degrees. */
+function placementTransform({ placement: { x, y, tilt } }: Fit): string {
+  return `translate(${x / 1e6} ${y / 1e6}) rotate(${(tilt * 180) / Math.PI})`;
+}
+
+/** The hatch for overlaps, one for a whole wall; seven pixels wide whatever the wall's scale. */
+export function ClashHatch({ pxPerMm }: { pxPerMm: number }) {
+  return (
+    <svg className={styles.definitions} width="0" height="0" aria-hidden="true">
+      <pattern
+        id={HATCH}
+        width="7"
+        height="7"
+        patternUnits="userSpaceOnUse"
+        patternTransform={`scale(${1 / pxPerMm}) rotate(45)`}
+      >
+        <rect className={styles.hatchGround} width="7" height="7" />
+        <rect className={styles.hatchStripe} width="3.6" height="7" />
+      </pattern>
+    </svg>
+  );
+}

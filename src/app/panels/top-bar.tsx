@@ -1,0 +1,48 @@
+import type { ViewName } from '../state/selection-state.ts';
+import { FamilyMenu } from './family-menu.tsx';
+import { NotesPanel } from './notes-panel.tsx';
+import { ThemeKey, UnitsKeys } from './settings-keys.tsx';
+import styles from './top-bar.module.css';
+import { useSession, useStore } from './use-store.ts';
+
+const VIEWS: readonly { name: ViewName; label: string; title: string }[] = [
+  { name: 'wall', label: 'Wall', title: 'One blank tried in every keyway' },
+  { name: 'compare', label: 'Compare', title: 'One blank in one keyway, large' },
+];
+
+/** The strip along the top of the sheet: whose family this is, the views, and what serves them all. */
+export function TopBar({ dark }: { dark: boolean }) {
+  const { documents, selection } = useSession();
+  const family = useStore(documents, (s) => s.document?.family ?? null);
+  const view = useStore(selection, (s) => s.view);
+  const canCompare = useStore(selection, (s) => s.entrantId !== null && s.openingId !== null);
+  const views = canCompare ? VIEWS : VIEWS.slice(0, 1);
+  return (
+    <header className={styles.bar}>
+      <p className={styles.word}>Sectionary</p>
+      <p className={styles.family} title="The open family">
+        {family?.name ?? 'No family open'}
+      </p>
+      <nav className="key-row" aria-label="Views">
+        {views.map(({ name, label, title }) => (
+          <button
+            key={name}
+            type="button"
+            className="key"
+            aria-current={view === name ? 'page' : undefined}
+            title={title}
+            onClick={() => selection.setState({ view: name })}
+          >
+            {label}
+          </button>
+        ))}
+      </nav>
+      <div className={styles.tools}>
+        <FamilyMenu />
+        <UnitsKeys />
+        <ThemeKey dark={dark} />
+        <NotesPanel />
+      </div>
+    </header>
+  );
+}

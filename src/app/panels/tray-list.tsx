@@ -1,0 +1,81 @@
+import { type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react';
+import type { Profile } from '../../profile/profile.ts';
+import { SectionThumb } from './section-thumb.tsx';
+import styles from './tray.module.css';
+
+interface TrayListProps {
+  readonly label: string;
+  readonly profiles: readonly Profile[];
+  readonly pickedId: string | null;
+  readonly reach: { readonly x: number; readonly y: number };
+  /** What stands under the name of a row. */
+  detail(profile: Profile): ReactNode;
+  onPick(id: string): void;
+  onWalk(steps: number): void;
+}
+
+const STEPS: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 };
+
+/** A list of sections of which one is picked; the arrow keys walk it, Home and End go to its ends. */
+export function TrayList({ label, profiles, pickedId, reach, detail, onPick, onWalk }: TrayListProps) {
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key in STEPS) onWalk(STEPS[event.key]);
+    else if (event.key === 'Home') onPick(profiles[0].id);
+    else if (event.key === 'End') onPick(profiles[profiles.length - 1].id);
+    else return;
+    event.preventDefault();
+  };
+  return (
+    <div
+      role="listbox"
+      aria-label={label}
+      tabIndex={0}
+      className={styles.list}
+      aria-activedescendant={pickedId === null ? undefined : rowId(pickedId)}
+      onKeyDown={onKeyDown}
+    >
+      {profiles.map((p) => (
+        <TrayRow key={p.id} profile={p} picked={p.id === pickedId} reach={reach} onPick={onPick}>
+          {detail(p)}
+        </TrayRow>
+      ))}
+    </div>
+  );
+}
+
+interface TrayRowProps {
+  readonly profile: Profile;
+  readonly picked: boolean;
+  readonly reach: { readonly x: number; readonly y: number };
+  readonly children: ReactNode;
+  onPick(id: string): void;
+}
+
+function TrayRow({ profile, picked, reach, children, onPick }: TrayRowProps) {
+  const row = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (picked) row.current?.scrollIntoView({ block: 'nearest' });
+  }, [picked]);
+  return (
+    // biome-ignore lint/a11y/useKeyWithClickEvents: the listbox round it takes the keys, as its pattern asks
+    // biome-ignore lint/a11y/useFocusableInteractive: the listbox holds the focus and names the active row
+    <div
+      ref={row}
+      id={rowId(profile.id)}
+      role="option"
+      aria-selected={picked}
+      className={styles.row}
+      onClick={() => onPick(profile.id)}
+    >
+      <SectionThumb profile={profile} reach={reach} width={30} height={58} />
+      <span className={styles.words}>
+        <span className={styles.name}>{profile.name}</span>
+        {children}
+      </span>
+    </div>
+  );
+}
+
+function rowId(id: string): string {
+  return `tray-${id}`;
+}

@@ -1,0 +1,52 @@
+import type { FileFault } from '../../interchange/json/file-fault.ts';
+import type { FamilyDocument } from '../../interchange/json/read.ts';
+import type { Doors } from './doors.ts';
+import { makeStore, type Store } from './store.ts';
+
+/** A file that could not be opened: what it was called and everything that is wrong with it. */
+export interface Refusal {
+  readonly fileName: string;
+  readonly faults: readonly FileFault[];
+}
+
+/** The family that is open. The document is a value: an edit makes a new one and leaves the old one whole. */
+export interface DocumentState {
+  readonly document: FamilyDocument | null;
+  readonly fileName: string;
+  /** True while a file is being read. */
+  readonly reading: boolean;
+  /** The last file that was refused, until the user puts the notice away or opens a good one. */
+  readonly refusal: Refusal | null;
+}
+
+/** A store with no family in it. */
+export function makeDocumentStore(): Store<DocumentState> {
+  return makeStore<DocumentState>({ document: null, fileName: '', reading: false, refusal: null });
+}
+
+/**
+ * Puts the family of `text` in place of the open one. A text with faults changes nothing but `refusal`:
+ * the family that was open stays open.
+ *
+ * @returns true when the family was opened.
+ * @check tests/unit/app/document-state.test.ts
+ */
+export function openText(
+  store: Store<DocumentState>,
+  doors: Pick<Doors, 'readFamily'>,
+  text: string,
+  fileName: string,
+): boolean {
+  const answer = doors.readFamily(text);
+  if (!answer.ok) {
+    store.setState({ refusal: { fileName, faults: answer.faults }, reading: false });
+    return false;
+  }
+  store.setState({ document: answer.document, fileName, refusal: null, reading: false });
+  return true;
+}
+
+/** Notes that `fileName` could not even be read as a text, for the reason given. */
+export function refuseFile(store: Store<DocumentState>, fileName: string, what: string, cure: string): void {
+  store.setState({ refusal: { fileName, faults: [{ path: 'file', what, cure }] }, reading: false });
+}

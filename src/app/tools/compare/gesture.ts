@@ -1,0 +1,42 @@
+import type { Placement } from '../../../fit/fit.ts';
+import type { Point } from '../../../geom/point.ts';
+import type { DrawingView, PixelPoint } from '../drawing-view.ts';
+
+/** What the pointer is doing in Compare. Each state has a file of its own. */
+export type Gesture = Idle | DraggingBlank | Panning;
+
+/** Nothing is held. */
+export interface Idle {
+  readonly kind: 'idle';
+}
+
+/** The blank is held: `grip` is where it was taken, relative to its placement, in nanometres. */
+export interface DraggingBlank {
+  readonly kind: 'dragging-blank';
+  readonly grip: Point;
+}
+
+/** The sheet is held: the view and the pixel at which it was taken. */
+export interface Panning {
+  readonly kind: 'panning';
+  readonly from: PixelPoint;
+  readonly view: DrawingView;
+}
+
+/** A press of the pointer and what was under it. */
+export interface Press {
+  readonly at: PixelPoint;
+  /** 0 main, 1 middle, 2 secondary, as pointer events count them. */
+  readonly button: number;
+  readonly spaceHeld: boolean;
+  readonly onBlank: boolean;
+}
+
+/** What a gesture wants changed; absent parts stay as they are. */
+export interface GestureStep {
+  readonly gesture: Gesture;
+  readonly placement?: Placement;
+  readonly view?: DrawingView;
+}
+
+export const IDLE: Idle = { kind: 'idle' };

@@ -1,0 +1,68 @@
+import type { Family } from '../../family/family.ts';
+import { CompareReadings } from '../panels/compare-readings.tsx';
+import { DropZone } from '../panels/drop-zone.tsx';
+import { EmptyNotice } from '../panels/empty-notice.tsx';
+import { FaultNotice } from '../panels/fault-notice.tsx';
+import { JudgingNotice } from '../panels/judging-notice.tsx';
+import { TopBar } from '../panels/top-bar.tsx';
+import { Tray } from '../panels/tray.tsx';
+import { useDark } from '../panels/use-dark.ts';
+import { useFamily } from '../panels/use-family.ts';
+import { useSession, useStore } from '../panels/use-store.ts';
+import { WallReadings } from '../panels/wall-readings.tsx';
+import styles from './app-frame.module.css';
+import { Compare } from './compare.tsx';
+import { useViewFocus } from './use-view-focus.ts';
+import { useViewHash } from './use-view-hash.ts';
+import { Wall } from './wall.tsx';
+
+/** The one window: the strip on top, the tray at the left, the view in the middle, the readings at the right. */
+export function AppFrame() {
+  const dark = useDark();
+  const family = useFamily();
+  return (
+    <div className={styles.sheet}>
+      <TopBar dark={dark} />
+      {family ? <Bench family={family} /> : <NoFamily />}
+      <DropZone />
+    </div>
+  );
+}
+
+function Bench({ family }: { family: Family }) {
+  const { selection } = useSession();
+  const view = useStore(selection, (s) => s.view);
+  useViewHash();
+  useViewFocus(view);
+  return (
+    <div className={styles.bench}>
+      <Tray family={family} />
+      <main className={styles.middle}>
+        <FaultNotice />
+        {view === 'compare' ? <Compare family={family} /> : <Wall family={family} />}
+        <JudgingNotice />
+      </main>
+      <aside className={styles.readings} aria-label="Readings">
+        {view === 'compare' ? <CompareReadings /> : <WallReadings family={family} />}
+      </aside>
+    </div>
+  );
+}
+
+function NoFamily() {
+  const { documents } = useSession();
+  const reading = useStore(documents, (s) => s.reading);
+  return (
+    <main className={styles.alone}>
+      <FaultNotice />
+      {reading ? (
+        <p className={styles.waiting}>Reading the family …</p>
+      ) : (
+        <EmptyNotice
+          title="No family is open"
+          what="Open a family file from the Family menu, or drop one on this window."
+        />
+      )}
+    </main>
+  );
+}

@@ -1,0 +1,23 @@
+import { useEffect } from 'react';
+import { useSession, useStore } from '../panels/use-store.ts';
+import type { ViewName } from '../state/selection-state.ts';
+
+/** The view that the page's address asks for; an unknown one is the wall. */
+function viewInAddress(): ViewName {
+  return location.hash === '#compare' ? 'compare' : 'wall';
+}
+
+/** Keeps the view and the page's address in step, so that the browser's Back leads from Compare to the wall. */
+export function useViewHash(): void {
+  const { selection } = useSession();
+  const view = useStore(selection, (s) => s.view);
+  useEffect(() => {
+    const follow = () => selection.setState({ view: viewInAddress() });
+    follow();
+    addEventListener('hashchange', follow);
+    return () => removeEventListener('hashchange', follow);
+  }, [selection]);
+  useEffect(() => {
+    if (viewInAddress() !== view) location.hash = view;
+  }, [view]);
+}

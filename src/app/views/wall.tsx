@@ -1,0 +1,81 @@
+import { useCallback, useMemo } from 'react';
+import { type Family, openingsOf } from '../../family/family.ts';
+import { EmptyNotice } from '../panels/empty-notice.tsx';
+import { ClashHatch } from '../panels/plug-picture.tsx';
+import { usePickedPair, usePickedRow } from '../panels/use-family.ts';
+import { useSize } from '../panels/use-size.ts';
+import { useSession, useStore } from '../panels/use-store.ts';
+import { WallCell } from '../panels/wall-cell.tsx';
+import { WallHead } from '../panels/wall-head.tsx';
+import { plugFace } from '../state/plug-face.ts';
+import { useWallKeys } from './use-wall-keys.ts';
+import styles from './wall.module.css';
+import { type WallLayout, wallLayout } from './wall-layout.ts';
+
+/** The display block: the picked blank tried in every keyway of the family at once. */
+export function Wall({ family }: { family: Family }) {
+  const { entrant } = usePickedPair();
+  const openings = useMemo(() => openingsOf(family), [family]);
+  const [frame, size] = useSize<HTMLDivElement>();
+  const face = useMemo(() => plugFace(openings), [openings]);
+  const layout = useMemo(
+    () => (size && openings.length > 0 ? wallLayout(openings.length, size.width, size.height, face) : null),
+    [size, openings.length, face],
+  );
+  useWallKeys(family, frame);
+  return (
+    <div className={styles.wall}>
+      <WallHead entrant={entrant} openingCount={openings.length} />
+      {openings.length === 0 ? (
+        <EmptyNotice
+          title="This family has no keyways"
+          what="Add profiles of the kind “opening” to its file and open it again: each becomes a keyway of the block."
+        />
+      ) : (
+        <div ref={frame} className={styles.frame}>
+          {layout && <Block family={family} layout={layout} />}
+        </div>
+      )}
+    </div>
+  );
+}
+
+function Block({ family, layout }: { family: Family; layout: WallLayout }) {
+  const { selection, settings } = useSession();
+  const units = useStore(settings, (s) => s.units);
+  const { entrant, opening: picked } = usePickedPair();
+  const row = usePickedRow();
+  const openings = useMemo(() => openingsOf(family), [family]);
+  const face = useMemo(() => plugFace(openings), [openings]);
+  const onPick = useCallback((openingId: string) => selection.setState({ openingId }), [selection]);
+  const onCompare = useCallback((openingId: string) => selection.setState({ openingId, view: 'compare' }), [selection]);
+  return (
+    <ul className={styles.block} aria-label="Display block" style={blockStyle(layout)}>
+      <ClashHatch pxPerMm={layout.pxPerMm} />
+      {openings.map((opening) => (
+        <WallCell
+          key={opening.id}
+          opening={opening}
+          entrant={entrant}
+          fit={row.get(opening.id)}
+          face={face}
+          measures={layout}
+          units={units}
+          picked={opening === picked}
+          onPick={onPick}
+          onCompare={onCompare}
+        />
+      ))}
+    </ul>
+  );
+}
+
+function blockStyle({ columns, cellHeight, type }: WallLayout): Record<string, string> {
+  return {
+    gridTemplateColumns: `repeat(${columns}, minmax(0, 1fr))`,
+    gridAutoRows: `${cellHeight}px`,
+    '--cell-name': `${type.name}px`,
+    '--cell-word': `${type.word}px`,
+    '--cell-margin': `${type.margin}px`,
+  };
+}
