@@ -1,7 +1,7 @@
 // The launcher as a user's shell and other programs see it; what the commands answer is tested in other folders.
 
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -72,4 +72,11 @@ test('the program’s exit code passes through, and file names are meant from wh
   expect(missing.stdout).toBe('');
   expect(missing.stderr).toContain('no-such-family.json');
   expect(runCli('check', 'one.json').status).toBe(0);
+});
+
+test('the family file shown in the README is a sound one', { timeout: BUILD_TIME_MS }, () => {
+  const readme = readFileSync(join(PROJECT_ROOT, 'README.md'), 'utf8');
+  const shown = /```json\n([\s\S]*?)```/.exec(readme)?.[1] ?? '';
+  writeFileSync(join(folder, 'shown.json'), shown);
+  expect(runCli('check', 'shown.json')).toMatchObject({ status: 0, stderr: '' });
 });
