@@ -1,4 +1,4 @@
-import { containsExactly, pointOf, type RationalPoint } from './contain-exactly.ts';
+import { containsBlank, pointOf, type RationalPoint } from './contain-exactly.ts';
 import type { Blank } from './prepare-blank.ts';
 import type { Opening } from './prepare-opening.ts';
 
@@ -18,7 +18,7 @@ export function connectCorners(opening: Opening, blank: Blank, corners: readonly
 
 function isJoined(opening: Opening, blank: Blank, a: RationalPoint, b: RationalPoint): boolean {
   const middle = { x: a.x * b.d + b.x * a.d, y: a.y * b.d + b.y * a.d, d: 2n * a.d * b.d };
-  return containsExactly(opening.boundaries, blank.ring, middle);
+  return containsBlank(opening.boundaries, blank.rings, middle);
 }
 
 function spanOf(group: readonly RationalPoint[]): number {

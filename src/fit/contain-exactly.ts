@@ -31,6 +31,15 @@ function ratio(n: bigint, d: bigint): number {
   return Number(whole) + Number(n - whole * d) / Number(d);
 }
 
+/** {@link containsExactly} for every part of a blank. */
+export function containsBlank(
+  boundaries: readonly (readonly Point[])[],
+  parts: readonly (readonly Point[])[],
+  t: RationalPoint,
+): boolean {
+  return parts.every((part) => containsExactly(boundaries, part, t));
+}
+
 /**
  * Whether the blank moved by t lies within the opening, both as closed sets: touching is allowed. Exact.
  *

@@ -4,7 +4,7 @@ import { boxOfCells } from '../geom/convex-cell.ts';
 import type { Walls } from '../geom/deepest-point.ts';
 import type { Box, Point } from '../geom/point.ts';
 import { squaredDistance } from '../geom/segment-distance.ts';
-import { containsExactly, pointOf, type RationalPoint } from './contain-exactly.ts';
+import { containsBlank, pointOf, type RationalPoint } from './contain-exactly.ts';
 import { limitSegments } from './limit-segments.ts';
 import type { Blank } from './prepare-blank.ts';
 import type { Opening } from './prepare-opening.ts';
@@ -37,7 +37,7 @@ export function decideContact(opening: Opening, blank: Blank, cells: readonly Co
       seen.add(key);
       if (!roughlyInside(opening, blank, near)) continue;
       if (looked++ >= MOST_EXACT) return corners;
-      if (containsExactly(opening.boundaries, blank.ring, t)) corners.push(t);
+      if (containsBlank(opening.boundaries, blank.rings, t)) corners.push(t);
     }
   }
   return corners;
@@ -87,7 +87,7 @@ function roughlyInside(opening: Opening, blank: Blank, t: Point): boolean {
   }
   for (let k = 0; k < opening.reflex.length; k += 2) {
     const p = { x: opening.reflex[k] - t.x, y: opening.reflex[k + 1] - t.y };
-    if (sideOf([blank.ring], p) === 'inside' && nearest(blank.edges, p) > ROUGH) return false;
+    if (sideOf(blank.rings, p) === 'inside' && nearest(blank.edges, p) > ROUGH) return false;
   }
   return true;
 }

@@ -15,7 +15,7 @@ import { plugSideOf } from './plug-side.ts';
 export interface Explanation {
   /** Least gap between the outlines, or minus the greatest depth of a collision. */
   readonly gap: number;
-  /** The deepest first. */
+  /** The deepest first; a ward before a plain wall that is as deep to within a twentieth. */
   readonly collisions: readonly Collision[];
   /** The narrowest first; empty where the blank collides. */
   readonly contacts: readonly Contact[];
@@ -39,10 +39,16 @@ export function explainPlacement(opening: Ring, blank: Ring, placement: Placemen
   const collisions = collidingParts(region, placed)
     .map((patch) => describe(patch, region, heightOf))
     .filter((collision) => collision.depth > SHALLOW)
-    .sort((a, b) => b.depth - a.depth);
-  if (collisions.length > 0) return { gap: -collisions[0].depth, collisions, contacts: [] };
+    .sort((a, b) => weightOf(b) - weightOf(a));
+  if (collisions.length > 0)
+    return { gap: -Math.max(...collisions.map(({ depth }) => depth)), collisions, contacts: [] };
   const contacts = findContacts(region, placed, heightOf);
   return { gap: contacts.length > 0 ? contacts[0].gap : 0, collisions, contacts };
+}
+
+/** A ward is the reason, the wall opposite only what it pushes the blank against: at equal depth the ward is named. */
+function weightOf({ depth, ward }: Collision): number {
+  return ward ? depth * 1.05 : depth;
 }
 
 /** The parts of the placed blank that would share space with the plug. */

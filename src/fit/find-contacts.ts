@@ -1,7 +1,7 @@
 import type { Point } from '../geom/point.ts';
 import { boundariesOf, type Region } from '../geom/region.ts';
 import { nearestOnSegment } from '../geom/segment-distance.ts';
-import type { Contact } from './fit.ts';
+import type { Contact, Feature } from './fit.ts';
 import { plugSideOf } from './plug-side.ts';
 
 /** Most contacts that are told. */
@@ -17,6 +17,9 @@ interface Gap {
   readonly onBlank: Point;
   readonly onOpening: Point;
   readonly square: number;
+  readonly corner: number;
+  readonly across: Feature;
+  readonly fromBlank: boolean;
 }
 
 /**
@@ -30,10 +33,8 @@ interface Gap {
  * @param heightOf height of a point above the back of the blade, nanometres.
  */
 export function findContacts(opening: Region, placed: readonly Point[], heightOf: (p: Point) => number): Contact[] {
-  const gaps = [
-    ...gapsFrom(placed, boundariesOf(opening), false),
-    ...gapsFrom(boundariesOf(opening).flat(), [placed], true),
-  ];
+  const walls = boundariesOf(opening);
+  const gaps = [...gapsFrom([placed], walls, true), ...gapsFrom(walls, [placed], false)];
   gaps.sort((a, b) => a.square - b.square);
   const contacts: Contact[] = [];
   for (const gap of gaps) {
@@ -45,26 +46,53 @@ export function findContacts(opening: Region, placed: readonly Point[], heightOf
   return contacts;
 }
 
-/** For each point the nearest place on the loops. */
-function gapsFrom(points: readonly Point[], loops: readonly (readonly Point[])[], swapped: boolean): Gap[] {
-  return points.map((p) => {
-    let best: Gap = { onBlank: p, onOpening: p, square: Infinity };
-    for (const loop of loops)
-      for (let i = 0, j = loop.length - 1; i < loop.length; j = i++) {
-        const q = nearestOnSegment(p, loop[j], loop[i]);
+/** For each corner of the loops the nearest place on the other ones. */
+function gapsFrom(
+  loops: readonly (readonly Point[])[],
+  others: readonly (readonly Point[])[],
+  fromBlank: boolean,
+): Gap[] {
+  return loops.flat().map((p, corner) => {
+    let best: Gap = {
+      onBlank: p,
+      onOpening: p,
+      square: Infinity,
+      corner,
+      across: { kind: 'edge', index: 0 },
+      fromBlank,
+    };
+    let first = 0;
+    for (const loop of others) {
+      for (let i = 0; i < loop.length; i++) {
+        const next = (i + 1) % loop.length;
+        const q = nearestOnSegment(p, loop[i], loop[next]);
         const square = (q.x - p.x) ** 2 + (q.y - p.y) ** 2;
-        if (square < best.square)
-          best = swapped ? { onBlank: q, onOpening: p, square } : { onBlank: p, onOpening: q, square };
+        if (square >= best.square) continue;
+        const across = featureAt(q, loop, i, next, first);
+        best = fromBlank ? { ...best, onOpening: q, square, across } : { ...best, onBlank: q, square, across };
       }
+      first += loop.length;
+    }
     return best;
   });
 }
 
-function contactOf({ onBlank, onOpening, square }: Gap, opening: Region, heightOf: (p: Point) => number): Contact {
-  const gap = Math.sqrt(square);
+/** Whether the nearest place on an edge is one of its ends or between them. */
+function featureAt(q: Point, loop: readonly Point[], i: number, next: number, first: number): Feature {
+  for (const k of [i, next])
+    if (Math.hypot(q.x - loop[k].x, q.y - loop[k].y) < 1) return { kind: 'corner', index: first + k };
+  return { kind: 'edge', index: first + i };
+}
+
+function contactOf(found: Gap, opening: Region, heightOf: (p: Point) => number): Contact {
+  const { onBlank, onOpening, corner, across, fromBlank } = found;
+  const gap = Math.sqrt(found.square);
+  const own: Feature = { kind: 'corner', index: corner };
   return {
     onBlank,
     onOpening,
+    blankFeature: fromBlank ? own : across,
+    openingFeature: fromBlank ? across : own,
     gap,
     ...plugSideOf(opening, beyond(onBlank, onOpening, gap)),
     height: heightOf(onBlank),

@@ -31,6 +31,8 @@ export interface Fit {
   readonly placement: Placement;
   /** Zero both ways where blocked. */
   readonly play: Play;
+  /** The lowest placement reached from the best one without leaving the opening: where springs press the key. */
+  readonly seated: Placement;
 }
 
 /** Which part of the plug stands in the way, seen from the front: a side wall or its wards, the floor, the roof. */
@@ -49,10 +51,18 @@ export interface Collision {
   readonly depth: number;
 }
 
+/** A corner or an edge of an outline, by its number; an edge has the number of its first corner. */
+export interface Feature {
+  readonly kind: 'corner' | 'edge';
+  readonly index: number;
+}
+
 /** A place where the gap between blank and opening is least: what sets the clearance. Opening's coordinates, nanometres. */
 export interface Contact {
   readonly onBlank: Point;
   readonly onOpening: Point;
+  readonly blankFeature: Feature;
+  readonly openingFeature: Feature;
   /** Length between the two, nanometres. */
   readonly gap: number;
   readonly side: WardSide;

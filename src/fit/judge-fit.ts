@@ -1,9 +1,9 @@
-import { boxOfCells, type ConvexCell } from '../geom/convex-cell.ts';
-import { boxOf } from '../geom/point.ts';
+import { boxOfCells, type ConvexCell, verticesOf } from '../geom/convex-cell.ts';
+import { boxOf, type Point } from '../geom/point.ts';
 import { connectCorners } from './connect-corners.ts';
-import { containsExactly, pointOf, type RationalPoint, rationalOf } from './contain-exactly.ts';
+import { containsBlank, pointOf, type RationalPoint, rationalOf } from './contain-exactly.ts';
 import { decideContact } from './decide-contact.ts';
-import type { Fit, Play } from './fit.ts';
+import type { Fit, Placement, Play } from './fit.ts';
 import { groupCells } from './group-cells.ts';
 import { measureClearance } from './measure-clearance.ts';
 import { measureInterference } from './measure-interference.ts';
@@ -57,7 +57,15 @@ function fitOfCells(opening: Opening, blank: Blank, cells: readonly ConvexCell[]
     accuracy: best.bound - best.depth,
     placement: { x: best.x, y: best.y, tilt: 0 },
     play: { lateral: box.maxX - box.minX, vertical: box.maxY - box.minY },
+    seated: lowestOf(home.flatMap(verticesOf)),
   };
+}
+
+/** The lowest of some translations; of several at one height the middle of them. */
+function lowestOf(points: readonly Point[]): Placement {
+  const y = Math.min(...points.map((p) => p.y));
+  const xs = points.filter((p) => p.y - y < ROUNDING).map((p) => p.x);
+  return { x: (Math.min(...xs) + Math.max(...xs)) / 2, y, tilt: 0 };
 }
 
 /** The group with the cell that holds (x, y). */
@@ -81,8 +89,8 @@ function fitOfContact(opening: Opening, blank: Blank, corners: readonly Rational
   const box = boxOf(points);
   const play: Play = { lateral: box.maxX - box.minX, vertical: box.maxY - box.minY };
   const middle = rationalOf({ x: (box.minX + box.maxX) / 2, y: (box.minY + box.maxY) / 2 });
-  const { x, y } = containsExactly(opening.boundaries, blank.ring, middle) ? pointOf(middle) : points[0];
-  return { verdict: 'tight', clearance: 0, accuracy: 0, placement: { x, y, tilt: 0 }, play };
+  const { x, y } = containsBlank(opening.boundaries, blank.rings, middle) ? pointOf(middle) : points[0];
+  return { verdict: 'tight', clearance: 0, accuracy: 0, placement: { x, y, tilt: 0 }, play, seated: lowestOf(points) };
 }
 
 function fitOfBlocked(opening: Opening, blank: Blank): Fit {
@@ -93,5 +101,6 @@ function fitOfBlocked(opening: Opening, blank: Blank): Fit {
     accuracy: (atMost - above) / 2,
     placement: { x, y, tilt: 0 },
     play: { lateral: 0, vertical: 0 },
+    seated: { x, y, tilt: 0 },
   };
 }

@@ -91,7 +91,7 @@ function firstReaching(reachY: Float64Array, y: number): number {
 /** Whether the blank, moved into the cell (where no edges cross), stands inside the opening and round none of its holes. */
 function isInside(opening: Opening, blank: Blank, cell: ConvexCell): boolean {
   const { x, y } = middleOf(cell);
-  const first = blank.ring[0];
-  if (sideOf(opening.boundaries, { x: first.x + x, y: first.y + y }) === 'outside') return false;
-  return opening.holes.every((hole) => sideOf([blank.ring], { x: hole[0].x - x, y: hole[0].y - y }) === 'outside');
+  const startsInside = blank.rings.every(([p]) => sideOf(opening.boundaries, { x: p.x + x, y: p.y + y }) !== 'outside');
+  if (!startsInside) return false;
+  return opening.holes.every(([p]) => sideOf(blank.rings, { x: p.x - x, y: p.y - y }) === 'outside');
 }

@@ -1,4 +1,4 @@
-import type { Box } from './point.ts';
+import type { Box, Point } from './point.ts';
 
 /** A convex polygon as a flat list x0, y0, x1, y1, ..., counter-clockwise, nanometres (fractions allowed). */
 export type ConvexCell = readonly number[];
@@ -95,4 +95,11 @@ export function middleOf(cell: ConvexCell): { x: number; y: number } {
   }
   const n = cell.length / 2;
   return { x: x / n, y: y / n };
+}
+
+/** The vertices of a cell as points. */
+export function verticesOf(cell: ConvexCell): Point[] {
+  const vertices: Point[] = [];
+  for (let i = 0; i < cell.length; i += 2) vertices.push({ x: cell[i], y: cell[i + 1] });
+  return vertices;
 }

@@ -1,0 +1,35 @@
+import type { Ring } from '../geom/ring.ts';
+import type { Fit } from './fit.ts';
+import { goesIn } from './judge-fit.ts';
+import { growOpening, OFFSET_ARC, shrinkBlank } from './offset-shapes.ts';
+import type { Opening } from './prepare-opening.ts';
+
+/** What can be said of all parts within their tolerance bands. */
+export type ThreeWay = 'always' | 'depends' | 'never';
+
+/** Greatest deviation of the outline, to either side, of the parts as made; nanometres. */
+export interface Bands {
+  readonly blank: number;
+  readonly opening: number;
+}
+
+/**
+ * Whether every blank within its band enters every opening within its band, none does, or it depends on the parts.
+ *
+ * Always: the fullest blank in the narrowest opening still goes in exactly when the nominal clearance is at least the
+ * sum of the bands, because erosions compose. Never: even the leanest blank stays out of the widest opening.
+ *
+ * @param fit of the nominal parts.
+ * @accuracy 0.1 um; "always" and "never" are only said when certain.
+ * @check tests/outside: ISO 286 limits of size, as slot and tongue
+ */
+export function judgeTolerance(opening: Opening, blank: Ring, fit: Fit, bands: Bands): ThreeWay {
+  if (fit.clearance + ROUNDING >= bands.blank + bands.opening) return 'always';
+  if (fit.verdict !== 'blocked') return 'depends';
+  const leanest = shrinkBlank(blank, bands.blank + OFFSET_ARC);
+  const widest = growOpening(opening.region, bands.opening + OFFSET_ARC);
+  return leanest && widest && !goesIn(widest, leanest) ? 'never' : 'depends';
+}
+
+/** Whole-nanometre outlines: a clearance that falls short of the bands by less is equal to them. */
+const ROUNDING = 1;

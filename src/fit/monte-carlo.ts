@@ -1,0 +1,69 @@
+/** A source of random numbers, uniform in [0, 1). */
+export type Random = () => number;
+
+/**
+ * Random numbers from a seed: the same seed gives the same run everywhere.
+ *
+ * @source mulberry32 by T. Ettinger, 2017, public domain (from memory): 32 bits of state, period 2^32.
+ */
+export function randomFrom(seed: number): Random {
+  let state = seed >>> 0;
+  return () => {
+    state = (state + 0x6d2b79f5) >>> 0;
+    let t = Math.imul(state ^ (state >>> 15), state | 1);
+    t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+}
+
+/** What many draws of a quantity look like. */
+export interface Draws {
+  readonly mean: number;
+  /** Standard deviation: the standard uncertainty of JCGM 101. */
+  readonly deviation: number;
+  /** Shortest in probability both sides: the symmetric coverage interval at the asked level. */
+  readonly interval: readonly [number, number];
+}
+
+/**
+ * Propagates distributions by drawing: evaluates `quantity` `count` times and describes the values.
+ *
+ * @param coverage probability of the interval, 0.95 for example.
+ * @source JCGM 101:2008, clauses 7.6 and 7.7 (mean, standard uncertainty, probabilistically symmetric interval).
+ * @check tests/outside/monte-carlo.test.ts, against the intervals of its clause 9.2
+ */
+export function drawQuantity(
+  quantity: (random: Random) => number,
+  count: number,
+  seed: number,
+  coverage = 0.95,
+): Draws {
+  const random = randomFrom(seed);
+  const values = Float64Array.from({ length: count }, () => quantity(random)).sort();
+  const mean = values.reduce((sum, v) => sum + v, 0) / count;
+  const square = values.reduce((sum, v) => sum + (v - mean) ** 2, 0) / Math.max(1, count - 1);
+  const tail = (1 - coverage) / 2;
+  const at = (p: number) => values[Math.min(count - 1, Math.max(0, Math.round(p * count - 0.5)))];
+  return { mean, deviation: Math.sqrt(square), interval: [at(tail), at(1 - tail)] };
+}
+
+/** A share of successes with the range in which the true share lies at 95 % confidence. */
+export interface Share {
+  readonly share: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+/**
+ * The share of successes among `count` trials with its 95 % confidence interval.
+ *
+ * @source E. B. Wilson, J. Amer. Statist. Assoc. 22 (1927) 209-212: score interval (from memory).
+ */
+export function shareOf(successes: number, count: number): Share {
+  const z = 1.959964;
+  const p = successes / count;
+  const spread = 1 + (z * z) / count;
+  const centre = (p + (z * z) / (2 * count)) / spread;
+  const half = (z / spread) * Math.sqrt((p * (1 - p)) / count + (z * z) / (4 * count * count));
+  return { share: p, from: Math.max(0, centre - half), to: Math.min(1, centre + half) };
+}

@@ -1,0 +1,36 @@
+import { offset } from '../geom/clip.ts';
+import { type Region, regionOf } from '../geom/region.ts';
+import { makeRing, type Ring } from '../geom/ring.ts';
+import { type Blank, prepareBlank } from './prepare-blank.ts';
+import { type Opening, prepareOpening } from './prepare-opening.ts';
+
+/** Arc tolerance of worn and toleranced outlines, nanometres. */
+export const OFFSET_ARC = 40;
+
+/**
+ * The blank with `amount` taken off everywhere (put on where negative), ready; null where nothing is left.
+ * A thin web may wear through: the parts then still move as one.
+ *
+ * @accuracy 42 nm: arcs are drawn with chords.
+ */
+export function shrinkBlank(ring: Ring, amount: number): Blank | null {
+  if (amount === 0) return prepareBlank(ring);
+  const rings = offset(regionOf(ring), -amount, 'round', OFFSET_ARC).map(({ outer }) => soundRing(outer));
+  return rings.length > 0 ? prepareBlank(rings) : null;
+}
+
+/**
+ * The opening grown by `amount` everywhere (shrunk where negative), ready; null where nothing is left.
+ *
+ * @accuracy 42 nm.
+ */
+export function growOpening(region: Region, amount: number): Opening | null {
+  const grown = amount === 0 ? region : offset(region, amount, 'round', OFFSET_ARC);
+  return grown.length > 0 ? prepareOpening(grown) : null;
+}
+
+/** What clipper-lib gives back may touch itself: then it is used as it is, which the window subtraction bears. */
+function soundRing(points: Ring): Ring {
+  const result = makeRing(points);
+  return result.ok ? result.ring : points;
+}
