@@ -1,0 +1,50 @@
+// The program behind `npm run -s cli --`: runs a job from a shell.
+
+import { setImmediate } from 'node:timers/promises';
+import { readText } from './read-text.ts';
+import { runCommand, type Shell } from './run-command.ts';
+
+/** Widest table where the output is not a terminal. */
+const FILE_WIDTH = 160;
+
+let cancelled = false;
+// The first Ctrl-C asks the job to stop; a second one ends the program at once.
+process.once('SIGINT', () => {
+  cancelled = true;
+});
+
+// Whoever reads the output may stop early, as `head` does: that is no fault.
+process.stdout.on('error', (error: NodeJS.ErrnoException) => {
+  if (error.code !== 'EPIPE') throw error;
+});
+
+/** Progress on one line that is written over, on a terminal only. */
+function showProgress(done: number, total: number): void {
+  if (process.stderr.isTTY) process.stderr.write(done < total ? `\r${done} of ${total}` : '\r\x1b[K');
+}
+
+/** Takes the line of progress away before something else is said. */
+function clearProgress(): void {
+  if (process.stderr.isTTY) process.stderr.write('\r\x1b[K');
+}
+
+const shell: Shell = {
+  readText,
+  print: (text) => {
+    clearProgress();
+    process.stdout.write(text);
+  },
+  warn: (text) => {
+    clearProgress();
+    process.stderr.write(text);
+  },
+  width: process.stdout.columns ?? FILE_WIDTH,
+  jobs: {
+    progress: showProgress,
+    cancelled: () => cancelled,
+    pause: () => setImmediate(),
+    now: () => performance.now(),
+  },
+};
+
+process.exitCode = await runCommand(process.argv.slice(2), shell);
