@@ -1,0 +1,16 @@
+import { expect, test } from 'vitest';
+import { openApp } from '../kit/open-app.ts';
+import { takeScreenshots } from '../kit/screenshots.ts';
+
+// profiles-demo/wall.png is a copy of the larger of these two.
+test('the picture in the README can be taken again', async () => {
+  const app = await openApp();
+  await app.page.getByRole('option', { name: /Causeway group blank/ }).click();
+  await app.page.getByRole('heading', { level: 1, name: /Causeway group blank/ }).waitFor();
+  const cells = (verdict: string) => app.page.locator(`li[data-verdict="${verdict}"]:has(button[data-opening])`);
+  await cells('enters').nth(6).waitFor();
+  expect(await cells('blocked').count()).toBe(3);
+  await takeScreenshots(app.page, 'readme-wall');
+  expect(app.problems).toEqual([]);
+  await app.close();
+});
