@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { readFamily } from '../../../src/interchange/json/read.ts';
-import { BAD_FILES, familyValue } from '../../cases/bad-files/bad-files.ts';
+import { BAD_FILES } from '../../cases/bad-files/bad-files.ts';
+import { familyValue } from '../../cases/bad-files/nearly-sound.ts';
 
 describe('a text that is no sound family file', () => {
   test('the family that the cases start from is sound', () => {

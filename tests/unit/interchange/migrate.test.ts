@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type Migration, migrate } from '../../../src/interchange/json/migrate.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
-import { familyValue } from '../../cases/bad-files/bad-files.ts';
+import { familyValue } from '../../cases/bad-files/nearly-sound.ts';
 
 /** Invented steps: version 1 called the clearance `gap`, version 2 had no name. */
 const STEPS: Migration[] = [

@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { boxOf } from '../../../src/geom/point.ts';
 import { signedArea } from '../../../src/geom/signed-area.ts';
 import { type FamilyDocument, MAX_FAULTS, readFamily } from '../../../src/interchange/json/read.ts';
-import { familyValue } from '../../cases/bad-files/bad-files.ts';
+import { familyValue } from '../../cases/bad-files/nearly-sound.ts';
 
 function documentOf(value: unknown): FamilyDocument {
   const read = readFamily(typeof value === 'string' ? value : JSON.stringify(value));

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 import type { FamilyFile } from '../../../src/interchange/json/schema.ts';
 import { writeFamily } from '../../../src/interchange/json/write.ts';
-import { familyValue } from '../../cases/bad-files/bad-files.ts';
+import { familyValue } from '../../cases/bad-files/nearly-sound.ts';
 
 const asFile = (value: unknown) => value as FamilyFile;
 
