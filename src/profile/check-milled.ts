@@ -27,6 +27,9 @@ export interface MillFault {
   readonly cure: string;
 }
 
+/** Outlines are drawn in whole nanometres: what is no thicker than this may vanish. */
+const GRAIN = 1;
+
 /** How a length in nanometres is written for the reader. */
 export type SayLength = (nm: number) => string;
 
@@ -166,13 +169,13 @@ function webFault(
   );
   const left = heights.map((y) => milled.thickness - depthAt(a, y, milled.height) - depthAt(b, y, milled.height));
   const least = Math.min(...left);
-  if (least > 0) return null;
+  if (least > GRAIN) return null;
   return {
     kind: 'web-gone',
     grooves,
     field: 'depth',
     message: `a groove on the left and a groove on the right meet at height ${say(heights[left.indexOf(least)])}: no web is left between them`,
-    cure: `Make them shallower by more than ${say(-least)} together, or move one to another height.`,
+    cure: 'Make one of them shallower, or move it to another height.',
   };
 }
 
@@ -187,7 +190,7 @@ function bends(groove: Groove, height: number): number[] {
 /** Depth of a groove at a height on it, before its root is rounded; at a square flank the full depth. */
 function depthAt(groove: Groove, y: number, height: number): number {
   const run = flankRun(groove);
-  if (run === 0) return groove.depth;
+  if (run <= GRAIN) return groove.depth;
   const below = reachesBack(groove) ? 1 : (y - groove.bottom) / run;
   const above = reachesTop(groove, height) ? 1 : (groove.bottom + groove.width - y) / run;
   return groove.depth * Math.min(1, below, above);

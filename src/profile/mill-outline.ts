@@ -23,7 +23,7 @@ import { roundCorners } from './round-corners.ts';
  * @accuracy vertices lie on the true outline to 0.71 nm. Chords of arcs are within 1 um of it, always towards the
  *   arc's centre: at a rounded back the blade is drawn too small, at a groove's root too large (a blank errs to
  *   the safe side there; an opening's ward is drawn too small by as much).
- * @check tests/unit/profile/mill-outline.test.ts
+ * @check tests/unit/profile/mill-outline.test.ts, and tests/unit/profile/random-blades.test.ts by area
  */
 export function millOutline(milled: Milled, say?: SayLength): Point[] | MillFault {
   const [fault] = checkMilled(milled, say);
