@@ -81,11 +81,11 @@ function exactCrossing(w: Walls, i: number, k: number): RationalPoint {
 /** By doubles: no blank corner clearly outside the opening, no ward tip clearly inside the blank. */
 function roughlyInside(opening: Opening, blank: Blank, t: Point): boolean {
   const { convex } = blank;
-  for (let k = 0; k < convex.length; k += 2) {
+  for (let k = 0; k < convex.length; k += 6) {
     const p = { x: convex[k] + t.x, y: convex[k + 1] + t.y };
     if (sideOf(opening.boundaries, p) === 'outside' && nearest(opening.index.edges, p) > ROUGH) return false;
   }
-  for (let k = 0; k < opening.reflex.length; k += 2) {
+  for (let k = 0; k < opening.reflex.length; k += 6) {
     const p = { x: opening.reflex[k] - t.x, y: opening.reflex[k + 1] - t.y };
     if (sideOf(blank.rings, p) === 'inside' && nearest(blank.edges, p) > ROUGH) return false;
   }

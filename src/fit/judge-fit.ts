@@ -1,4 +1,4 @@
-import { boxOfCells, type ConvexCell, verticesOf } from '../geom/convex-cell.ts';
+import { boxOfCells, type ConvexCell, cellHolds, verticesOf } from '../geom/convex-cell.ts';
 import { boxOf, type Point } from '../geom/point.ts';
 import { connectCorners } from './connect-corners.ts';
 import { containsBlank, pointOf, type RationalPoint, rationalOf } from './contain-exactly.ts';
@@ -70,16 +70,7 @@ function lowestOf(points: readonly Point[]): Placement {
 
 /** The group with the cell that holds (x, y). */
 function groupHolding(groups: ConvexCell[][], x: number, y: number): ConvexCell[] {
-  return groups.find((group) => group.some((cell) => holds(cell, x, y))) ?? groups[0];
-}
-
-function holds(cell: ConvexCell, x: number, y: number): boolean {
-  for (let i = 0, j = cell.length - 2; i < cell.length; j = i, i += 2) {
-    const ex = cell[i] - cell[j];
-    const ey = cell[i + 1] - cell[j + 1];
-    if (ex * (y - cell[j + 1]) - ey * (x - cell[j]) < -1e-3 * Math.hypot(ex, ey)) return false;
-  }
-  return true;
+  return groups.find((group) => group.some((cell) => cellHolds(cell, x, y))) ?? groups[0];
 }
 
 /** Contact on both sides: clearance exactly 0; the play is the length of the connected corners. */

@@ -1,49 +1,64 @@
 import type { Walls } from '../geom/deepest-point.ts';
 import type { Box } from '../geom/point.ts';
+import { type EdgeIndex, firstReaching } from './edge-index.ts';
 import type { Blank } from './prepare-blank.ts';
 import type { Opening } from './prepare-opening.ts';
 
 /**
  * The segments in translation space on which the blank's first contacts lie, as far as they meet `box`:
- * (opening edge) - (blank vertex that sticks out), and (tip of a ward) - (blank edge).
+ * (opening edge) - (blank vertex that sticks out), and (tip of a ward) - (blank edge), each only where the two can
+ * touch from the right side.
  *
- * The boundary of the inner-fit region is made of parts of them, and for a placement t inside the region the
- * distance from t to the nearest of them is the gap between blank and opening.
+ * The boundary of the inner-fit region is made of parts of them, none enters its inside, and for a placement t in
+ * the region the distance from t to the nearest of them is the gap between blank and opening.
  *
  * @returns x0, y0, x1, y1 a segment, nanometres.
  */
 export function limitSegments(opening: Opening, blank: Blank, box: Box): Walls {
   const found: number[] = [];
-  const { edges } = opening.index;
-  const { convex } = blank;
-  for (let i = 0; i < edges.length; i += 4)
-    for (let k = 0; k < convex.length; k += 2)
-      pushIfMeets(
-        found,
-        box,
-        edges[i] - convex[k],
-        edges[i + 1] - convex[k + 1],
-        edges[i + 2] - convex[k],
-        edges[i + 3] - convex[k + 1],
-      );
-  const { reflex } = opening;
-  for (let i = 0; i < reflex.length; i += 2)
-    for (let k = 0; k < blank.edges.length; k += 4) {
-      const b = blank.edges;
-      pushIfMeets(
-        found,
-        box,
-        reflex[i] - b[k],
-        reflex[i + 1] - b[k + 1],
-        reflex[i] - b[k + 2],
-        reflex[i + 1] - b[k + 3],
-      );
-    }
+  for (let k = 0; k < blank.convex.length; k += 6) vertexAgainstEdges(found, box, blank.convex, k, opening.index);
+  for (let i = 0; i < opening.reflex.length; i += 6) tipAgainstEdges(found, box, opening.reflex, i, blank.index);
   return Float64Array.from(found);
 }
 
-function pushIfMeets(found: number[], box: Box, x0: number, y0: number, x1: number, y1: number): void {
-  if ((x0 < box.minX && x1 < box.minX) || (x0 > box.maxX && x1 > box.maxX)) return;
-  if ((y0 < box.minY && y1 < box.minY) || (y0 > box.maxY && y1 > box.maxY)) return;
-  found.push(x0, y0, x1, y1);
+/** A corner of the blank against the edges of the opening on whose inner side both its edges lie. */
+function vertexAgainstEdges(found: number[], box: Box, corners: Float64Array, k: number, index: EdgeIndex): void {
+  const { edges, minY, reachY } = index;
+  const x = corners[k];
+  const y = corners[k + 1];
+  for (let i = firstReaching(reachY, y + box.minY); i < minY.length && minY[i] - y <= box.maxY; i++) {
+    const e = i * 4;
+    const x0 = edges[e] - x;
+    const x1 = edges[e + 2] - x;
+    if ((x0 < box.minX && x1 < box.minX) || (x0 > box.maxX && x1 > box.maxX)) continue;
+    const y0 = edges[e + 1] - y;
+    const y1 = edges[e + 3] - y;
+    if (y0 < box.minY && y1 < box.minY) continue;
+    if (isBetweenEdges(corners, k, x1 - x0, y1 - y0)) found.push(x0, y0, x1, y1);
+  }
+}
+
+/** The tip of a ward against the edges of the blank on whose outer side the ward lies. */
+function tipAgainstEdges(found: number[], box: Box, corners: Float64Array, k: number, index: EdgeIndex): void {
+  const { edges, minY, reachY } = index;
+  const x = corners[k];
+  const y = corners[k + 1];
+  for (let i = firstReaching(reachY, y - box.maxY); i < minY.length && y - minY[i] >= box.minY; i++) {
+    const e = i * 4;
+    const x0 = x - edges[e];
+    const x1 = x - edges[e + 2];
+    if ((x0 < box.minX && x1 < box.minX) || (x0 > box.maxX && x1 > box.maxX)) continue;
+    const y0 = y - edges[e + 1];
+    const y1 = y - edges[e + 3];
+    if (y0 > box.maxY && y1 > box.maxY) continue;
+    if (isBetweenEdges(corners, k, x1 - x0, y1 - y0)) found.push(x0, y0, x1, y1);
+  }
+}
+
+/**
+ * Whether a direction lies between those of the edges before and after a corner, as it must for the two to touch. A
+ * blank's edge is mirrored in translation space, so for the tip of a ward, which turns the other way, the test is the same.
+ */
+function isBetweenEdges(corners: Float64Array, k: number, dx: number, dy: number): boolean {
+  return dx * corners[k + 5] - dy * corners[k + 4] >= 0 && dx * corners[k + 3] - dy * corners[k + 2] <= 0;
 }

@@ -1,6 +1,6 @@
-import { type Box, boxOf, type Point } from '../geom/point.ts';
-import { turn } from '../geom/predicates.ts';
+import { type Box, boxOf } from '../geom/point.ts';
 import type { Ring } from '../geom/ring.ts';
+import { cornersOf, type EdgeIndex, edgesOf, indexEdges } from './edge-index.ts';
 
 /** A blank or tool made ready to be tried in many openings. Coordinates in nanometres. */
 export interface Blank {
@@ -9,7 +9,8 @@ export interface Blank {
   readonly box: Box;
   /** Edges as x0, y0, x1, y1, the longest first: long edges forbid most, so that a blocked pair ends early. */
   readonly edges: Float64Array;
-  /** Vertices that stick out (interior angle below a half turn) as x, y: only these can be the first to touch. */
+  readonly index: EdgeIndex;
+  /** Corners that stick out, as {@link cornersOf} lists them: only these can be the first to touch. */
   readonly convex: Float64Array;
 }
 
@@ -22,21 +23,13 @@ export function prepareBlank(source: Ring | readonly Ring[]): Blank {
     rings,
     box: boxOf(rings.flat()),
     edges: Float64Array.from(edges.flat()),
-    convex: Float64Array.from(rings.flatMap(convexVertices).flatMap((p) => [p.x, p.y])),
+    index: indexEdges(rings),
+    convex: cornersOf(rings, 1),
   };
 }
 
 function isRing(source: Ring | readonly Ring[]): source is Ring {
   return !Array.isArray(source[0]);
-}
-
-function edgesOf(ring: Ring): number[][] {
-  return ring.map((p, i) => [p.x, p.y, ring[(i + 1) % ring.length].x, ring[(i + 1) % ring.length].y]);
-}
-
-function convexVertices(ring: Ring): Point[] {
-  const n = ring.length;
-  return ring.filter((p, i) => turn(ring[(i + n - 1) % n], p, ring[(i + 1) % n]) > 0);
 }
 
 function lengthOf([x0, y0, x1, y1]: number[]): number {

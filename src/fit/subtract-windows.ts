@@ -1,9 +1,10 @@
 import { sideOf } from '../geom/contains-point.ts';
 import { type ConvexCell, middleOf, thicknessOf } from '../geom/convex-cell.ts';
 import type { Box } from '../geom/point.ts';
+import { type EdgeIndex, firstReaching } from './edge-index.ts';
 import { FreeSpace } from './free-space.ts';
 import type { Blank } from './prepare-blank.ts';
-import type { EdgeIndex, Opening } from './prepare-opening.ts';
+import type { Opening } from './prepare-opening.ts';
 
 /** Free pieces thinner than this are not taken as area, nanometres: what is left of them is contact, decided exactly elsewhere. */
 const LEAST_THICKNESS = 0.02;
@@ -74,18 +75,6 @@ function subtractBlankEdge(
     free.subtract(ax0 - bx0, ay0 - by0, ax1 - ax0, ay1 - ay0, bx0 - bx1, by0 - by1);
     if (free.isEmpty) return;
   }
-}
-
-/** First index whose running maximum is above `y`. */
-function firstReaching(reachY: Float64Array, y: number): number {
-  let low = 0;
-  let high = reachY.length;
-  while (low < high) {
-    const mid = (low + high) >> 1;
-    if (reachY[mid] > y) high = mid;
-    else low = mid + 1;
-  }
-  return low;
 }
 
 /** Whether the blank, moved into the cell (where no edges cross), stands inside the opening and round none of its holes. */

@@ -103,3 +103,17 @@ export function verticesOf(cell: ConvexCell): Point[] {
   for (let i = 0; i < cell.length; i += 2) vertices.push({ x: cell[i], y: cell[i + 1] });
   return vertices;
 }
+
+/** Whether (x, y) lies in the cell; a point up to 0.001 nm outside counts. */
+export function cellHolds(cell: ConvexCell, x: number, y: number): boolean {
+  let x0 = cell[cell.length - 2];
+  let y0 = cell[cell.length - 1];
+  for (let i = 0; i < cell.length; i += 2) {
+    const ex = cell[i] - x0;
+    const ey = cell[i + 1] - y0;
+    if (ex * (y - y0) - ey * (x - x0) < -1e-3 * (Math.abs(ex) + Math.abs(ey))) return false;
+    x0 = cell[i];
+    y0 = cell[i + 1];
+  }
+  return true;
+}

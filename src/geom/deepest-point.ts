@@ -1,4 +1,5 @@
-import { type ConvexCell, cutCell, middleOf } from './convex-cell.ts';
+import { climb } from './climb.ts';
+import { type ConvexCell, cellHolds, cutCell, middleOf } from './convex-cell.ts';
 import { squaredDistance } from './segment-distance.ts';
 
 /** Segments as a flat list x0, y0, x1, y1 a segment, nanometres. */
@@ -17,134 +18,164 @@ export interface Deepest {
 /** Most cells looked at before the search gives back what it has, with its honest bound. */
 const MOST_CELLS = 20_000;
 
+/** A cell that may still hold a deeper point. */
 interface Task {
   readonly cell: ConvexCell;
+  /** Numbers of the walls that can be nearest somewhere in the cell. */
   readonly near: readonly number[];
+  /** No point of the cell is deeper than this. */
   readonly bound: number;
-  readonly x: number;
-  readonly y: number;
-  readonly cutX: number;
-  readonly cutY: number;
 }
 
 /**
  * The point of the union of `cells` whose distance from the nearest of `walls` is greatest.
  *
  * Branch and bound. The distance from one segment is a convex function, so over a convex cell it is greatest
- * at a vertex; the least of these maxima over the walls bounds what the cell can hold. That bound is exact
- * along a thin or slot-like cell, where a bound by the cell's radius would need thousands of cells. A cell is
- * cut across the direction of the wall nearest to its middle: the bound is at most the farthest vertex from
- * that wall, so it falls with the cell's extent in that direction.
+ * at a vertex; the least of these maxima over the walls bounds what the cell can hold. A step climbs from the
+ * middle of the cell to a point as far as possible from the walls around it, and then cuts the cell along the
+ * line as far from the nearest wall as the best point is: what is on the wall's side is done with at once.
  *
  * @param cells convex, within the set that is searched.
  * @param walls at least one segment.
  * @param accuracy the search ends when `bound - depth` is at most this, nanometres.
- * @param known a depth already reached elsewhere: cells that cannot beat it are skipped.
- * @returns the point with `depth` <= greatest distance <= `bound`; null where no cell beats `known`.
+ * @returns the point with `depth` <= greatest distance <= `bound`; null where there is no cell.
  * @source branch and bound as in Garcia-Castellanos & Lombardo 2007 (poles of inaccessibility), with our own bound.
  * @check tests/unit/geom/deepest-point.test.ts
  */
-export function deepestPoint(cells: readonly ConvexCell[], walls: Walls, accuracy: number, known = -1): Deepest | null {
+export function deepestPoint(cells: readonly ConvexCell[], walls: Walls, accuracy: number): Deepest | null {
   const every = Array.from({ length: walls.length / 4 }, (_, i) => i);
-  const search = new Search(walls, accuracy, known);
+  const search = new Search(walls, accuracy);
   for (const cell of cells) search.consider(cell, every, Infinity);
   return search.run();
 }
 
 /** The state of one branch-and-bound search. */
 class Search {
-  private best: { x: number; y: number; depth: number } | null = null;
-  private depth: number;
+  private best = { x: Number.NaN, y: Number.NaN };
+  private depth = -1;
+  /** Greatest bound of a cell that was left aside because it was not enough above the best point. */
+  private leftAside = 0;
   private readonly open: Task[] = [];
   private readonly walls: Walls;
   private readonly accuracy: number;
   private squares = new Float64Array(64);
 
-  constructor(walls: Walls, accuracy: number, known: number) {
+  constructor(walls: Walls, accuracy: number) {
     this.walls = walls;
     this.accuracy = accuracy;
-    this.depth = known;
   }
 
   run(): Deepest | null {
     for (let count = 0; this.open.length > 0 && count < MOST_CELLS; count++) {
       const task = popGreatest(this.open);
       if (task.bound <= this.depth + this.accuracy) return this.result(task.bound);
-      const level = task.cutX * task.x + task.cutY * task.y;
-      const { above, below } = cutCell(task.cell, task.cutX, task.cutY, level, 0);
-      if (above) this.consider(above, task.near, task.bound);
-      if (below) this.consider(below, task.near, task.bound);
+      this.split(task);
     }
     return this.result(this.open.length > 0 ? this.open[0].bound : this.depth);
   }
 
-  /** Measures a cell: improves the best point by its middle, and keeps the cell where it may hold a better one. */
+  /** Measures a cell: improves the best point from within it, and keeps the cell where it may hold a better one. */
   consider(cell: ConvexCell, near: readonly number[], parentBound: number): void {
     const { x, y } = middleOf(cell);
-    const { nearest, bound, wall } = this.measure(cell, near, x, y);
-    if (nearest > this.depth) {
-      this.depth = nearest;
-      this.best = { x, y, depth: nearest };
-    }
-    const ceiling = Math.min(bound, parentBound);
-    if (ceiling <= this.depth) return;
-    const radius = radiusOf(cell, x, y);
-    const reach = (ceiling + radius) ** 2;
-    const kept = near.filter((_, k) => this.squares[k] <= reach);
-    const { cutX, cutY } = this.cutOf(cell, x, y, wall);
-    pushTask(this.open, { cell, near: kept, bound: ceiling, x, y, cutX, cutY });
+    const nearest = this.measure(near, x, y);
+    this.offer(x, y, nearest.distance);
+    const bound = Math.min(parentBound, this.boundOf(cell, near, nearest.slot));
+    if (this.isDone(bound)) return;
+    const kept = this.within(near, bound + radiusOf(cell, x, y));
+    const top = climb(this.walls, kept, x, y);
+    if (top && cellHolds(cell, top.x, top.y)) this.offer(top.x, top.y, this.measure(kept, top.x, top.y).distance);
+    if (!this.isDone(bound)) pushTask(this.open, { cell, near: kept, bound });
   }
 
-  /** Distance of the middle from the nearest wall, and the least over the walls of the greatest distance of a vertex. */
-  private measure(cell: ConvexCell, near: readonly number[], x: number, y: number) {
+  private offer(x: number, y: number, depth: number): void {
+    if (depth <= this.depth) return;
+    this.depth = depth;
+    this.best = { x, y };
+  }
+
+  private isDone(bound: number): boolean {
+    if (bound > this.depth + this.accuracy) return false;
+    if (bound > this.leftAside) this.leftAside = bound;
+    return true;
+  }
+
+  /** Distances of a point from the walls in `near`, squared, into `squares`; the nearest one. */
+  private measure(near: readonly number[], x: number, y: number): { distance: number; slot: number } {
     const w = this.walls;
     if (this.squares.length < near.length) this.squares = new Float64Array(near.length * 2);
-    let nearest = Infinity;
-    let bound = Infinity;
-    let wall = -1;
+    let least = Infinity;
+    let slot = -1;
     for (let k = 0; k < near.length; k++) {
       const i = near[k] * 4;
       const square = squaredDistance(x, y, w[i], w[i + 1], w[i + 2], w[i + 3]);
       this.squares[k] = square;
-      if (square < nearest) {
-        nearest = square;
-        wall = near[k];
+      if (square < least) {
+        least = square;
+        slot = k;
       }
-      if (square >= bound) continue;
-      let most = 0;
-      for (let v = 0; v < cell.length && most < bound; v += 2) {
-        const far = squaredDistance(cell[v], cell[v + 1], w[i], w[i + 1], w[i + 2], w[i + 3]);
-        if (far > most) most = far;
-      }
-      if (most < bound) bound = most;
     }
-    return { nearest: Math.sqrt(nearest), bound: Math.sqrt(bound), wall };
+    return { distance: Math.sqrt(least), slot };
   }
 
-  /** Direction across which to cut: away from the nearest wall, or along the cell's longest reach where that gains little. */
-  private cutOf(cell: ConvexCell, x: number, y: number, wall: number) {
+  /** The least, over the walls, of the greatest distance of a vertex: the nearest wall first, since it mostly decides. */
+  private boundOf(cell: ConvexCell, near: readonly number[], first: number): number {
+    let bound = this.farthestVertex(cell, near[first], Infinity);
+    for (let k = 0; k < near.length; k++)
+      if (this.squares[k] < bound) bound = Math.min(bound, this.farthestVertex(cell, near[k], bound));
+    return Math.sqrt(bound);
+  }
+
+  /** Greatest squared distance of a vertex from a wall; stops early above `enough`. */
+  private farthestVertex(cell: ConvexCell, wall: number, enough: number): number {
+    const w = this.walls;
     const i = wall * 4;
+    let most = 0;
+    for (let v = 0; v < cell.length && most < enough; v += 2) {
+      const far = squaredDistance(cell[v], cell[v + 1], w[i], w[i + 1], w[i + 2], w[i + 3]);
+      if (far > most) most = far;
+    }
+    return most;
+  }
+
+  /** Those of the walls measured last that are no further than `reach`. */
+  private within(near: readonly number[], reach: number): number[] {
+    const kept: number[] = [];
+    const limit = reach * reach;
+    for (let k = 0; k < near.length; k++) if (this.squares[k] <= limit) kept.push(near[k]);
+    return kept;
+  }
+
+  /** Cuts a cell where the best depth from its nearest wall ends, or, where that cuts nothing off, across its length. */
+  private split({ cell, near, bound }: Task): void {
+    const { x, y } = middleOf(cell);
+    const { slot, distance } = this.measure(near, x, y);
+    const i = near[slot] * 4;
     const w = this.walls;
     const at = nearestTo(x, y, w[i], w[i + 1], w[i + 2], w[i + 3]);
-    const [nx, ny] = [x - at.x, y - at.y];
-    const length = Math.hypot(nx, ny);
-    let extent = 0;
-    let far = 0;
-    let [farX, farY] = [1, 0];
-    for (let v = 0; v < cell.length; v += 2) {
-      const dx = cell[v] - x;
-      const dy = cell[v + 1] - y;
-      extent = Math.max(extent, Math.abs(dx * nx + dy * ny));
-      const square = dx * dx + dy * dy;
-      if (square > far) [far, farX, farY] = [square, dx, dy];
-    }
-    const useWall = length > 0 && extent > 0.05 * length * Math.sqrt(far);
-    return useWall ? { cutX: nx, cutY: ny } : { cutX: farX, cutY: farY };
+    const nx = (x - at.x) / distance;
+    const ny = (y - at.y) / distance;
+    const level = nx * at.x + ny * at.y + this.depth + this.accuracy / 2;
+    let parts = distance > 0 ? cutCell(cell, nx, ny, level, 0) : null;
+    if (!parts?.above || !parts.below) parts = cutAcross(cell, x, y);
+    if (parts.above) this.consider(parts.above, near, bound);
+    if (parts.below) this.consider(parts.below, near, bound);
   }
 
   private result(bound: number): Deepest | null {
-    return this.best && { ...this.best, bound: Math.max(bound, this.depth) };
+    if (this.depth < 0) return null;
+    return { ...this.best, depth: this.depth, bound: Math.max(bound, this.leftAside, this.depth) };
   }
+}
+
+/** Cuts a cell through (x, y) across the direction of its farthest vertex. */
+function cutAcross(cell: ConvexCell, x: number, y: number) {
+  let [far, nx, ny] = [0, 1, 0];
+  for (let v = 0; v < cell.length; v += 2) {
+    const dx = cell[v] - x;
+    const dy = cell[v + 1] - y;
+    if (dx * dx + dy * dy > far) [far, nx, ny] = [dx * dx + dy * dy, dx, dy];
+  }
+  return cutCell(cell, nx, ny, nx * x + ny * y, 0);
 }
 
 function nearestTo(x: number, y: number, ax: number, ay: number, bx: number, by: number) {
