@@ -4,7 +4,7 @@ import type { Opening } from './prepare-opening.ts';
 
 /**
  * Groups the corners of a region without area that are joined by a segment of it, the largest group first: two
- * corners are joined when the middle between them is also a placement, which along one segment means all between.
+ * corners are joined when places between them are placements too, which along one segment means all between.
  */
 export function connectCorners(opening: Opening, blank: Blank, corners: readonly RationalPoint[]): RationalPoint[][] {
   const groups: RationalPoint[][] = [];
@@ -16,9 +16,21 @@ export function connectCorners(opening: Opening, blank: Blank, corners: readonly
   return groups.sort((a, b) => spanOf(b) - spanOf(a));
 }
 
+/** Whether the two places between the corners are placements; odd places, so that no corner or crossing lies there by chance. */
 function isJoined(opening: Opening, blank: Blank, a: RationalPoint, b: RationalPoint): boolean {
-  const middle = { x: a.x * b.d + b.x * a.d, y: a.y * b.d + b.y * a.d, d: 2n * a.d * b.d };
-  return containsBlank(opening.boundaries, blank.rings, middle);
+  return [between(a, b, 5n, 13n), between(a, b, 7n, 11n)].every((t) =>
+    containsBlank(opening.boundaries, blank.rings, t),
+  );
+}
+
+/** The point part / whole of the way from a to b. */
+function between(a: RationalPoint, b: RationalPoint, part: bigint, whole: bigint): RationalPoint {
+  const rest = whole - part;
+  return {
+    x: rest * a.x * b.d + part * b.x * a.d,
+    y: rest * a.y * b.d + part * b.y * a.d,
+    d: whole * a.d * b.d,
+  };
 }
 
 function spanOf(group: readonly RationalPoint[]): number {

@@ -1,7 +1,7 @@
 import type { ConvexCell } from '../geom/convex-cell.ts';
 
-/** Cells nearer than this touch, nanometres: ten times the slack of the cuts that made them. */
-const TOUCH = 1e-3;
+/** Cells nearer than this touch, nanometres: wider than the slivers left out between them, far below any part. */
+const TOUCH = 0.05;
 
 /** Groups cells that touch, directly or through others: each group is one connected piece of the region. */
 export function groupCells(cells: readonly ConvexCell[]): ConvexCell[][] {

@@ -6,8 +6,11 @@ import { FreeSpace } from './free-space.ts';
 import type { Blank } from './prepare-blank.ts';
 import type { Opening } from './prepare-opening.ts';
 
-/** Free pieces thinner than this are not taken as area, nanometres: what is left of them is contact, decided exactly elsewhere. */
+/** A region no thicker than this anywhere has no area, nanometres: what is left of it is contact, decided exactly elsewhere. */
 const LEAST_THICKNESS = 0.02;
+
+/** Cells thinner than this are rounding along cuts, nanometres; thicker ones may join two parts of a region. */
+const SLIVER = 2e-3;
 
 /**
  * The translations for which the blank's box lies within the opening's box, or null where there is none.
@@ -42,7 +45,8 @@ export function subtractWindows(opening: Opening, blank: Blank): ConvexCell[] {
   const { edges } = blank;
   for (let k = 0; k < edges.length && !free.isEmpty; k += 4)
     subtractBlankEdge(free, opening.index, edges[k], edges[k + 1], edges[k + 2], edges[k + 3]);
-  return free.cells.filter((cell) => thicknessOf(cell) > LEAST_THICKNESS && isInside(opening, blank, cell));
+  const cells = free.cells.filter((cell) => thicknessOf(cell) > SLIVER && isInside(opening, blank, cell));
+  return cells.some((cell) => thicknessOf(cell) > LEAST_THICKNESS) ? cells : [];
 }
 
 /** Cuts out what one blank edge forbids together with each opening edge within its reach. */

@@ -38,6 +38,12 @@ export function unionOfLoops(loops: readonly (readonly Point[])[]): Region {
   return run(ClipType.ctUnion, loops.map(toPath), [], PolyFillType.pftPositive);
 }
 
+/**
+ * clipper-lib rounds the number of chords of an arc, so a chord may span up to one and a half of the steps that the
+ * tolerance asks for; its distance from the arc grows with the square of that.
+ */
+const WIDEST_STEP = 2.25;
+
 /** How the corners of an offset are made: `round` is the true offset, `mitre` a polygon round it. */
 export type OffsetJoin = 'round' | 'mitre';
 
@@ -53,7 +59,7 @@ export type OffsetJoin = 'round' | 'mitre';
  * @param arcTolerance greatest distance of a chord from its arc, nanometres.
  */
 export function offset(region: Region, distance: number, join: OffsetJoin, arcTolerance = 250): Region {
-  const offsetter = new ClipperOffset(4, arcTolerance);
+  const offsetter = new ClipperOffset(4, arcTolerance / WIDEST_STEP);
   const paths = boundariesOf(region).map(toPath);
   offsetter.AddPaths(paths, join === 'round' ? JoinType.jtRound : JoinType.jtMiter, EndType.etClosedPolygon);
   const tree = new PolyTree();
