@@ -11,9 +11,10 @@ const BAR_HEIGHT = { enters: 13, tight: 7, blocked: 2 } as const;
  */
 export const EntrantStrip = memo(function EntrantStrip({ fits, width }: { fits: readonly Fit[]; width: number }) {
   const pitch = Math.min(10, width / Math.max(1, fits.length));
+  const used = Math.ceil(pitch * fits.length);
   const bar = Math.max(1, pitch * 0.62);
   return (
-    <svg className={styles.strip} width={width} height={HEIGHT} aria-hidden="true">
+    <svg className={styles.strip} width={used} height={HEIGHT} aria-hidden="true">
       {fits.map((fit, i) => {
         const tall = BAR_HEIGHT[fit.verdict];
         // biome-ignore lint/suspicious/noArrayIndexKey: bars stand for places along the block and never move

@@ -16,7 +16,7 @@ export function HangingPanel({ label, title, children }: HangingPanelProps) {
   const place = (event: ToggleEvent<HTMLDivElement>) => {
     const at = key.current?.getBoundingClientRect();
     if (event.newState !== 'open' || !at || !panel.current) return;
-    panel.current.style.top = `${at.bottom + 6}px`;
+    panel.current.style.top = `${at.bottom + 14}px`;
     panel.current.style.right = `${Math.max(8, document.documentElement.clientWidth - at.right)}px`;
   };
   return (

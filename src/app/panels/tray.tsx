@@ -54,7 +54,7 @@ export function Tray({ family }: { family: Family }) {
 }
 
 function EntrantDetail({ profile, fits }: { profile: Profile; fits: readonly Fit[] | undefined }) {
-  if (!fits) return <span className={styles.detail}>{profile.kind}</span>;
+  if (!fits || fits.length === 0) return <span className={styles.detail}>{profile.kind}</span>;
   const goesIn = fits.filter((f) => f.verdict !== 'blocked').length;
   return (
     <span className={styles.detail} title={`Goes into ${goesIn} of ${fits.length} keyways`}>

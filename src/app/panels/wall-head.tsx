@@ -21,15 +21,21 @@ export function WallHead({ entrant, openingCount }: { entrant: Profile | null; o
       <p className="unseen" role="status">
         {entrant && tally.of > 0 ? text : ''}
       </p>
-      {entrant && tally.of > 0 && (
+      {entrant && openingCount > 0 && (
         <ul className={styles.tally} aria-label="Tally">
           {VERDICTS.map((verdict) => (
             <li key={verdict} data-verdict={verdict}>
               <VerdictMark verdict={verdict} size={22} />
-              {VERDICT_WORDS[verdict]} <b>{tally[verdict]}</b>
+              {VERDICT_WORDS[verdict]} <b>{tally.of > 0 ? tally[verdict] : '–'}</b>
             </li>
           ))}
+          <li className={styles.hint} aria-hidden="true">
+            <kbd>↑</kbd> <kbd>↓</kbd> next blank
+          </li>
         </ul>
+      )}
+      {!entrant && (
+        <p className={styles.advice}>Add profiles of the kind “blank” or “tool” to its file and open it again.</p>
       )}
     </header>
   );

@@ -10,12 +10,13 @@ export interface Fact {
 
 const KIND_WORDS = { opening: 'keyway', blank: 'blank', tool: 'tool' } as const;
 
-/** What a title block says of a profile: kind, section, size over all, chambers where stated. */
+/** What a title block says of a profile: kind with section and chambers where stated, size over all. */
 export function profileFacts(profile: Profile, units: Units): Fact[] {
   const box = boxOf(profile.ring);
-  const facts: Fact[] = [{ term: 'Kind', value: KIND_WORDS[profile.kind] }];
-  if (profile.section) facts.push({ term: 'Section', value: profile.section });
-  facts.push({ term: 'Size', value: sizeText(box.maxX - box.minX, box.maxY - box.minY, units) });
-  if (profile.chambers !== undefined) facts.push({ term: 'Chambers', value: String(profile.chambers) });
+  const size = sizeText(box.maxX - box.minX, box.maxY - box.minY, units);
+  const facts: Fact[] = [{ term: KIND_WORDS[profile.kind], value: size }];
+  const chambers = profile.chambers === undefined ? '' : `${profile.chambers} chambers`;
+  if (profile.section) facts.push({ term: `${profile.section} section`, value: chambers });
+  else if (chambers) facts.push({ term: 'length', value: chambers });
   return facts;
 }

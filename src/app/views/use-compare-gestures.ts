@@ -91,7 +91,13 @@ function stepOf(
 ): GestureStep | null {
   if (gesture.kind === 'panning') return panTo(gesture, at);
   if (gesture.kind === 'dragging-blank')
-    return dragTo(gesture, at, view, pair.placement, gapMeter(doors, pair.entrant, pair.opening));
+    return dragTo(
+      gesture,
+      at,
+      view,
+      { placement: pair.placement, free: pair.explanation.gap >= 0 },
+      gapMeter(doors, pair.entrant, pair.opening),
+    );
   return null;
 }
 

@@ -5,6 +5,7 @@ import { useSession } from '../panels/use-store.ts';
 import { moveByHand, snapToBest } from '../state/hand-state.ts';
 import { walkEntrants } from '../state/selection-state.ts';
 import { nudgeOf } from '../tools/compare/nudging.ts';
+import { isFreeKey } from './is-free-key.ts';
 
 interface CompareKeys {
   readonly family: Family;
@@ -39,8 +40,7 @@ export function useCompareKeys({ family, pair, zoom, fit }: CompareKeys): void {
   });
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
-      if (event.defaultPrevented || event.ctrlKey || event.altKey || event.metaKey) return;
-      if (!(event.target instanceof Element) || event.target.closest('input, select, textarea, [popover]')) return;
+      if (!isFreeKey(event)) return;
       if (event.key === ' ' && event.target.matches('[data-drawing]')) event.preventDefault();
       else if (latest.current(event)) event.preventDefault();
     };

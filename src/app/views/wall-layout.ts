@@ -14,7 +14,7 @@ const LEAST_CELL_WIDTH = 116;
 /** Below this scale wards can no longer be told apart across a desk; the wall scrolls instead. */
 const LEAST_PX_PER_MM = 11;
 const SIDE_ROOM = 14;
-const TOP_ROOM = 16;
+const TOP_ROOM = 20;
 
 /**
  * The number of columns that shows `count` plugs largest in a wall of so many pixels; where even that is

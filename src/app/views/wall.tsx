@@ -1,5 +1,6 @@
 import { useCallback, useMemo } from 'react';
 import { type Family, openingsOf } from '../../family/family.ts';
+import type { Profile } from '../../profile/profile.ts';
 import { EmptyNotice } from '../panels/empty-notice.tsx';
 import { ClashHatch } from '../panels/plug-picture.tsx';
 import { usePickedPair, usePickedRow } from '../panels/use-family.ts';
@@ -7,7 +8,7 @@ import { useSize } from '../panels/use-size.ts';
 import { useSession, useStore } from '../panels/use-store.ts';
 import { WallCell } from '../panels/wall-cell.tsx';
 import { WallHead } from '../panels/wall-head.tsx';
-import { plugFace } from '../state/plug-face.ts';
+import { type PlugFace, plugFace } from '../state/plug-face.ts';
 import { useWallKeys } from './use-wall-keys.ts';
 import styles from './wall.module.css';
 import { type WallLayout, wallLayout } from './wall-layout.ts';
@@ -16,13 +17,7 @@ import { type WallLayout, wallLayout } from './wall-layout.ts';
 export function Wall({ family }: { family: Family }) {
   const { entrant } = usePickedPair();
   const openings = useMemo(() => openingsOf(family), [family]);
-  const [frame, size] = useSize<HTMLDivElement>();
-  const face = useMemo(() => plugFace(openings), [openings]);
-  const layout = useMemo(
-    () => (size && openings.length > 0 ? wallLayout(openings.length, size.width, size.height, face) : null),
-    [size, openings.length, face],
-  );
-  useWallKeys(family, frame);
+  useWallKeys(family);
   return (
     <div className={styles.wall}>
       <WallHead entrant={entrant} openingCount={openings.length} />
@@ -32,21 +27,38 @@ export function Wall({ family }: { family: Family }) {
           what="Add profiles of the kind “opening” to its file and open it again: each becomes a keyway of the block."
         />
       ) : (
-        <div ref={frame} className={styles.frame}>
-          {layout && <Block family={family} layout={layout} />}
-        </div>
+        <Block openings={openings} />
       )}
     </div>
   );
 }
 
-function Block({ family, layout }: { family: Family; layout: WallLayout }) {
+/** The machined face with a cell for each keyway, as large as the window lets them be. */
+function Block({ openings }: { openings: readonly Profile[] }) {
+  const [frame, size] = useSize<HTMLDivElement>();
+  const face = useMemo(() => plugFace(openings), [openings]);
+  const layout = useMemo(
+    () => (size ? wallLayout(openings.length, size.width, size.height, face) : null),
+    [size, openings.length, face],
+  );
+  return (
+    <div ref={frame} className={styles.frame}>
+      {layout && <Cells openings={openings} face={face} layout={layout} />}
+    </div>
+  );
+}
+
+interface CellsProps {
+  readonly openings: readonly Profile[];
+  readonly face: PlugFace;
+  readonly layout: WallLayout;
+}
+
+function Cells({ openings, face, layout }: CellsProps) {
   const { selection, settings } = useSession();
   const units = useStore(settings, (s) => s.units);
   const { entrant, opening: picked } = usePickedPair();
   const row = usePickedRow();
-  const openings = useMemo(() => openingsOf(family), [family]);
-  const face = useMemo(() => plugFace(openings), [openings]);
   const onPick = useCallback((openingId: string) => selection.setState({ openingId }), [selection]);
   const onCompare = useCallback((openingId: string) => selection.setState({ openingId, view: 'compare' }), [selection]);
   return (

@@ -1,7 +1,7 @@
 import type { Placement } from '../../../fit/fit.ts';
 import { type DrawingView, type PixelPoint, toDrawing } from '../drawing-view.ts';
 import type { DraggingBlank, GestureStep } from './gesture.ts';
-import { stopAtWall } from './stop-at-wall.ts';
+import { type Held, stopAtWall } from './stop-at-wall.ts';
 
 /** Pixels that the hand must go on past a wall before the blank is pushed into it. */
 const PUSH_THROUGH_PX = 14;
@@ -16,10 +16,14 @@ export function dragTo(
   gesture: DraggingBlank,
   at: PixelPoint,
   view: DrawingView,
-  from: Placement,
+  from: Held,
   gapAt: (placement: Placement) => number,
 ): GestureStep {
   const under = toDrawing(view, at);
-  const wanted = { ...from, x: Math.round(under.x - gesture.grip.x), y: Math.round(under.y - gesture.grip.y) };
+  const wanted = {
+    ...from.placement,
+    x: Math.round(under.x - gesture.grip.x),
+    y: Math.round(under.y - gesture.grip.y),
+  };
   return { gesture, placement: stopAtWall(from, wanted, PUSH_THROUGH_PX / view.scale, gapAt) };
 }

@@ -1,21 +1,29 @@
 import type { Placement } from '../../../fit/fit.ts';
 
-/** Halvings of the way to the wall; twelve find it to a four-thousandth of the step. */
-const HALVINGS = 12;
+/** Halvings of the way to the wall; nine find it to a five-hundredth of one movement of the hand. */
+const HALVINGS = 9;
+
+/** Where a blank is, and whether it is free there. */
+export interface Held {
+  readonly placement: Placement;
+  readonly free: boolean;
+}
 
 /**
- * Where a blank on its way from a free placement to `wanted` comes to rest: at `wanted` when that is free
- * too or lies more than `give` nanometres past the wall, else at the wall. A blank that already collides
- * is not held.
+ * Where a blank on its way from `from` to `wanted` comes to rest: at `wanted` when that is free too or lies
+ * more than `give` nanometres past the wall, else at the wall. A blank that already collides is not held.
+ *
+ * @param gapAt least gap of a placement in nanometres, negative when colliding.
+ * @check tests/unit/app/stop-at-wall.test.ts
  */
 export function stopAtWall(
-  from: Placement,
+  from: Held,
   wanted: Placement,
   give: number,
   gapAt: (placement: Placement) => number,
 ): Placement {
-  if (gapAt(wanted) >= 0 || gapAt(from) < 0) return wanted;
-  const stop = lastFree(from, wanted, gapAt);
+  if (!from.free || gapAt(wanted) >= 0) return wanted;
+  const stop = lastFree(from.placement, wanted, gapAt);
   const past = Math.hypot(wanted.x - stop.x, wanted.y - stop.y);
   return past > give ? wanted : stop;
 }

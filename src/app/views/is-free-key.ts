@@ -1,0 +1,5 @@
+/** A key press that no field, list or hanging panel has a use for, and that is no shortcut of the browser's. */
+export function isFreeKey(event: KeyboardEvent): event is KeyboardEvent & { target: Element } {
+  if (event.defaultPrevented || event.ctrlKey || event.altKey || event.metaKey) return false;
+  return event.target instanceof Element && !event.target.closest('input, select, textarea, [popover]');
+}
