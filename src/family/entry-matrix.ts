@@ -1,7 +1,6 @@
+import { type Conditions, plainConditions } from '../fit/conditions.ts';
 import type { Fit } from '../fit/fit.ts';
-import { judgeFit } from '../fit/judge-fit.ts';
-import { prepareBlank } from '../fit/prepare-blank.ts';
-import { prepareOpening } from '../fit/prepare-opening.ts';
+import { blankUnder, judgePair, openingUnder } from '../fit/judge-pair.ts';
 import { entrantsOf, type Family, openingsOf } from './family.ts';
 
 /** Every blank and tool judged in every opening, in chart order. */
@@ -17,18 +16,22 @@ export interface EntryMatrix {
 /**
  * Judges a family pair by pair; the caller decides between pairs whether to go on.
  *
+ * @param conditions new parts held upright where not given.
  * @yields how many pairs are done, of how many.
  * @returns the whole matrix.
  */
-export function* entryMatrix(family: Family): Generator<{ done: number; total: number }, EntryMatrix, void> {
-  const openings = openingsOf(family).map((profile) => ({ id: profile.id, shape: prepareOpening(profile.ring) }));
+export function* entryMatrix(
+  family: Family,
+  conditions: Conditions = plainConditions(family.runningClearance),
+): Generator<{ done: number; total: number }, EntryMatrix, void> {
+  const openings = openingsOf(family).map(({ id, ring }) => ({ id, shape: openingUnder(ring, conditions) }));
   const entrants = entrantsOf(family);
   const fits: Fit[][] = [];
   for (const profile of entrants) {
-    const blank = prepareBlank(profile.ring);
+    const blank = blankUnder(profile.ring, conditions);
     const row: Fit[] = [];
     for (const { shape } of openings) {
-      row.push(judgeFit(shape, blank, family.runningClearance));
+      row.push(judgePair(shape, blank, conditions));
       yield { done: fits.length * openings.length + row.length, total: entrants.length * openings.length };
     }
     fits.push(row);

@@ -14,6 +14,18 @@ import { subtractWindows } from './subtract-windows.ts';
 /** Outlines are in whole nanometres: a clearance that falls short of the running clearance by less is equal to it. */
 const ROUNDING = 1;
 
+const ORIGIN: Placement = { x: 0, y: 0, tilt: 0 };
+
+/** Blocked, by how much is not measured yet: the placement means nothing. */
+export const UNMEASURED: Fit = {
+  verdict: 'blocked',
+  clearance: Number.NEGATIVE_INFINITY,
+  accuracy: Number.POSITIVE_INFINITY,
+  placement: ORIGIN,
+  play: { lateral: 0, vertical: 0 },
+  seated: ORIGIN,
+};
+
 /**
  * Whether, where and with what margin a blank goes into an opening.
  *
@@ -27,10 +39,16 @@ const ROUNDING = 1;
  * @accuracy clearance within 50 nm, interference within 0.5 um, contact exact.
  */
 export function judgeFit(opening: Opening, blank: Blank, runningClearance: number): Fit {
+  const fit = judgeEntry(opening, blank, runningClearance);
+  return fit.verdict === 'blocked' ? fitOfBlocked(opening, blank) : fit;
+}
+
+/** {@link judgeFit} without the interference, which costs most of the time: {@link UNMEASURED} where blocked. */
+export function judgeEntry(opening: Opening, blank: Blank, runningClearance: number): Fit {
   const cells = subtractWindows(opening, blank);
   if (cells.length > 0) return fitOfCells(opening, blank, cells, runningClearance);
   const corners = contactOf(opening, blank);
-  return corners.length > 0 ? fitOfContact(opening, blank, corners) : fitOfBlocked(opening, blank);
+  return corners.length > 0 ? fitOfContact(opening, blank, corners) : UNMEASURED;
 }
 
 /** Whether the blank goes in at all, contact included: {@link judgeFit} without margins. */

@@ -1,6 +1,6 @@
 import type { Ring } from '../geom/ring.ts';
 import type { Fit } from './fit.ts';
-import { goesIn, judgeFit } from './judge-fit.ts';
+import { goesIn, judgeFit, UNMEASURED } from './judge-fit.ts';
 import { prepareBlank } from './prepare-blank.ts';
 import type { Opening } from './prepare-opening.ts';
 import { type Sample, searchMaximum } from './search-maximum.ts';
@@ -20,28 +20,38 @@ const TILT_ACCURACY = 1_000;
  * @returns `clearance` + `accuracy` is a bound over all angles; play and seat are those at the best angle.
  * @accuracy 1 um.
  */
-export function judgeTilted(opening: Opening, ring: Ring, runningClearance: number, limit: number): Fit {
-  const upright = judgeFit(opening, prepareBlank(ring), runningClearance);
+export function judgeTilted(opening: Opening, rings: readonly Ring[], runningClearance: number, limit: number): Fit {
+  const upright = judgeFit(opening, prepareBlank(rings), runningClearance);
   if (limit === 0) return upright;
   const sampleAt = (tilt: number): Sample<Fit> => {
-    const fit = tilt === 0 ? upright : judgeFit(opening, prepareBlank(turnBlank(ring, tilt)), runningClearance);
+    const fit = tilt === 0 ? upright : judgeFit(opening, prepareBlank(turnBlank(rings, tilt)), runningClearance);
     return { value: fit.clearance, atMost: fit.clearance + fit.accuracy + 1, detail: fit };
   };
-  const best = searchMaximum(sampleAt, [-limit, limit], reachOf(ring), TILT_ACCURACY);
-  return tiltedFit(ring, best.detail, best.at, best.bound);
+  const best = searchMaximum(sampleAt, [-limit, limit], reachOf(rings), TILT_ACCURACY);
+  return tiltedFit(rings, best.detail, best.at, best.bound);
+}
+
+/** {@link judgeTilted} without the interference: {@link UNMEASURED} where blocked at every angle. */
+export function judgeTiltedEntry(
+  opening: Opening,
+  rings: readonly Ring[],
+  runningClearance: number,
+  limit: number,
+): Fit {
+  return goesInTilted(opening, rings, limit) ? judgeTilted(opening, rings, runningClearance, limit) : UNMEASURED;
 }
 
 /**
  * Whether the blank goes in at some tilt up to `limit`, without margins: {@link judgeTilted} for a yes or no.
  * An angle at which it does not even go into the opening grown by d rules out all angles within d / reach of it.
  */
-export function goesInTilted(opening: Opening, ring: Ring, limit: number): boolean {
-  const reach = reachOf(ring);
+export function goesInTilted(opening: Opening, rings: readonly Ring[], limit: number): boolean {
+  const reach = reachOf(rings);
   const ranges: [number, number][] = [[-limit, limit]];
   for (let range = ranges.pop(); range; range = ranges.pop()) {
     const [from, to] = range;
     const middle = (from + to) / 2;
-    const blank = prepareBlank(turnBlank(ring, middle));
+    const blank = prepareBlank(turnBlank(rings, middle));
     if (goesIn(opening, blank)) return true;
     const growth = (reach * (to - from)) / 2;
     if (growth <= TILT_ACCURACY) continue;
@@ -52,11 +62,11 @@ export function goesInTilted(opening: Opening, ring: Ring, limit: number): boole
 }
 
 /** A fit found for the turned outline, told for the outline itself. */
-function tiltedFit(ring: Ring, fit: Fit, tilt: number, bound: number): Fit {
+function tiltedFit(rings: readonly Ring[], fit: Fit, tilt: number, bound: number): Fit {
   return {
     ...fit,
     accuracy: Math.max(fit.accuracy, bound - fit.clearance),
-    placement: placementOfTurned(ring, tilt, fit.placement),
-    seated: placementOfTurned(ring, tilt, fit.seated),
+    placement: placementOfTurned(rings, tilt, fit.placement),
+    seated: placementOfTurned(rings, tilt, fit.seated),
   };
 }

@@ -8,24 +8,34 @@ import { type Opening, prepareOpening } from './prepare-opening.ts';
 export const OFFSET_ARC = 40;
 
 /**
- * The blank with `amount` taken off everywhere (put on where negative), ready; null where nothing is left.
+ * The outline of a blank with `amount` taken off everywhere (put on where negative); empty where nothing is left.
  * A thin web may wear through: the parts then still move as one.
  *
  * @accuracy 42 nm: arcs are drawn with chords.
  */
+export function shrinkRing(ring: Ring, amount: number): readonly Ring[] {
+  if (amount === 0) return [ring];
+  return offset(regionOf(ring), -amount, 'round', OFFSET_ARC).map(({ outer }) => soundRing(outer));
+}
+
+/** {@link shrinkRing}, ready to be tried; null where nothing is left. */
 export function shrinkBlank(ring: Ring, amount: number): Blank | null {
-  if (amount === 0) return prepareBlank(ring);
-  const rings = offset(regionOf(ring), -amount, 'round', OFFSET_ARC).map(({ outer }) => soundRing(outer));
+  const rings = shrinkRing(ring, amount);
   return rings.length > 0 ? prepareBlank(rings) : null;
 }
 
 /**
- * The opening grown by `amount` everywhere (shrunk where negative), ready; null where nothing is left.
+ * The opening grown by `amount` everywhere (shrunk where negative); empty where nothing is left.
  *
  * @accuracy 42 nm.
  */
+export function growRegion(region: Region, amount: number): Region {
+  return amount === 0 ? region : offset(region, amount, 'round', OFFSET_ARC);
+}
+
+/** {@link growRegion}, ready; null where nothing is left. */
 export function growOpening(region: Region, amount: number): Opening | null {
-  const grown = amount === 0 ? region : offset(region, amount, 'round', OFFSET_ARC);
+  const grown = growRegion(region, amount);
   return grown.length > 0 ? prepareOpening(grown) : null;
 }
 
