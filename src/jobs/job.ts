@@ -2,6 +2,8 @@
 export interface JobContext {
   /** Told as often as the job likes; the shell decides what to show. */
   progress(done: number, total: number): void;
+  /** Given answers that are ready before the whole result, where the shell wants them. */
+  part?(value: unknown): void;
   /** True once somebody has asked the job to stop. */
   cancelled(): boolean;
   /** Lets the shell handle what has arrived meanwhile, a cancel for example. */

@@ -13,6 +13,7 @@ self.onmessage = ({ data }: MessageEvent<ToWorker>) => {
 async function run(id: number, job: Job<unknown, unknown>, input: unknown): Promise<void> {
   const context: JobContext = {
     progress: (done, total) => send({ kind: 'progress', id, done, total }),
+    part: (value) => send({ kind: 'part', id, value }),
     cancelled: () => cancelled.has(id),
     pause: nextTurn,
     now: () => performance.now(),

@@ -6,5 +6,6 @@ export type ToWorker = { kind: 'run'; id: number; name: JobName; input: unknown 
 /** From a worker to the page. */
 export type FromWorker =
   | { kind: 'progress'; id: number; done: number; total: number }
+  | { kind: 'part'; id: number; value: unknown }
   | { kind: 'result'; id: number; output: unknown }
   | { kind: 'failed'; id: number; message: string; cancelled: boolean };

@@ -12,6 +12,8 @@ export interface RunningJob<Output> {
 /** What the page wants to hear while a job runs. */
 export interface JobListener {
   onProgress?(done: number, total: number): void;
+  /** Answers that are ready before the whole result; what they are is the job's affair. */
+  onPart?(value: unknown): void;
 }
 
 /** A worker that does not stop by itself within this time after a cancel is ended, milliseconds. */
@@ -53,10 +55,10 @@ class JobThread {
   private receive(message: FromWorker): void {
     const waiting = this.jobs.get(message.id);
     if (!waiting) return;
-    if (message.kind === 'progress') {
-      waiting.listener.onProgress?.(message.done, message.total);
-      return;
-    }
+    const { listener } = waiting;
+    if (message.kind === 'progress') listener.onProgress?.(message.done, message.total);
+    if (message.kind === 'part') listener.onPart?.(message.value);
+    if (message.kind === 'progress' || message.kind === 'part') return;
     this.jobs.delete(message.id);
     if (message.kind === 'result') waiting.resolve(message.output);
     else waiting.reject(message.cancelled ? new JobCancelled() : new Error(message.message));
@@ -72,6 +74,11 @@ class JobThread {
 
 const threads: JobThread[] = [];
 let lastId = 0;
+
+/** How many threads run jobs at once. */
+export function threadCount(): number {
+  return Math.min(4, navigator.hardwareConcurrency || 1);
+}
 
 /**
  * Runs a job of the catalogue in another thread; threads are made as needed, one a core and at most four.
@@ -94,7 +101,7 @@ export function startJob<N extends JobName>(
 function freeThread(): JobThread {
   const idle = threads.find((thread) => thread.jobs.size === 0);
   if (idle) return idle;
-  if (threads.length < Math.min(4, navigator.hardwareConcurrency || 1)) {
+  if (threads.length < threadCount()) {
     const made = new JobThread();
     threads.push(made);
     return made;
