@@ -2,8 +2,8 @@ import type { Point } from '../../src/geom/point.ts';
 import { type FitCase, type KnownFit, plainOpening } from './fit-case.ts';
 import { type RandomNumbers, randomNumbers } from './random-numbers.ts';
 import { randomSection } from './random-section.ts';
-import { isSimpleOutline } from './simple-outline.ts';
 import { growByMitre, type Notch, roundCorners, type Section, sectionOutline } from './section-outline.ts';
+import { isSimpleOutline } from './simple-outline.ts';
 
 const UM = 1e3;
 /** Fillet radius of every corner, small enough that no edge cuts it short. */
@@ -39,9 +39,13 @@ function drawnPair(name: string, vertices: VertexCount, random: RandomNumbers): 
   return {
     name,
     blank: roundCorners(outline, FILLET, shape.pointsPerCorner),
-    opening: plainOpening(moved(roundCorners(growByMitre(sectionOutline(section), gap), FILLET, shape.pointsPerCorner), random)),
+    opening: plainOpening(
+      moved(roundCorners(growByMitre(sectionOutline(section), gap), FILLET, shape.pointsPerCorner), random),
+    ),
     known: altered ? {} : openedUp(gap, blank),
-    why: altered ? 'altered after opening up: nothing is known' : `opened up by ${gap} nm all round; the height leaves no more than that`,
+    why: altered
+      ? 'altered after opening up: nothing is known'
+      : `opened up by ${gap} nm all round; the height leaves no more than that`,
   };
 }
 
@@ -67,7 +71,8 @@ function withoutSomeWards(section: Section, random: RandomNumbers): Section {
 }
 
 function alteredSection(blank: Section, notches: number, random: RandomNumbers): Section {
-  if (random.chance(0.08)) return { ...randomSection(random, notches, 'any'), thickness: blank.thickness, height: blank.height };
+  if (random.chance(0.08))
+    return { ...randomSection(random, notches, 'any'), thickness: blank.thickness, height: blank.height };
   let section = withoutSomeWards(blank, random);
   for (let left = random.whole(1, 2); left > 0; left--) section = random.pick(ALTERATIONS)(section, random);
   return section;
@@ -77,7 +82,10 @@ const ALTERATIONS: readonly Alteration[] = [
   (section, random) => ({ ...section, thickness: section.thickness - random.whole(20, 250) * UM }),
   (section, random) => ({ ...section, height: section.height - random.whole(20, 250) * UM }),
   changedNotch((notch, random) => ({ ...notch, depth: notch.depth + random.whole(10, 350) * UM })),
-  changedNotch((notch, random) => ({ ...notch, bottom: notch.bottom + random.pick([-1, 1]) * random.whole(10, 250) * UM })),
+  changedNotch((notch, random) => ({
+    ...notch,
+    bottom: notch.bottom + random.pick([-1, 1]) * random.whole(10, 250) * UM,
+  })),
   changedNotch((notch, random) => ({ ...notch, width: notch.width + random.whole(10, 250) * UM })),
   addedWard,
 ];
@@ -147,7 +155,11 @@ function knownMargin(margin: number, pinch: Pinch, filleted: boolean): KnownFit 
 }
 
 /** The blank opened up by 15-60 um with one ward pushed until `margin` is left, or null where none pinches cleanly. */
-function pinchedOpening(blank: Section, margin: number, random: RandomNumbers): { outline: Point[]; pinch: Pinch } | null {
+function pinchedOpening(
+  blank: Section,
+  margin: number,
+  random: RandomNumbers,
+): { outline: Point[]; pinch: Pinch } | null {
   const gap = random.whole(15, 60) * UM;
   const pinch = random.pick<Pinch>(['across', 'upwards']);
   const able = blank.notches.filter((n) => (pinch === 'across' ? standsAlone(n, blank) : isTopmost(n, blank)));
@@ -165,7 +177,9 @@ function pushedNotch(notch: Notch, pinch: Pinch, push: number): Notch {
 function standsAlone(notch: Notch, section: Section): boolean {
   const apart = 200 * UM;
   const facing = section.notches.filter((n) => n.side !== notch.side);
-  return facing.every((n) => n.bottom > notch.bottom + notch.width + apart || n.bottom + n.width + apart < notch.bottom);
+  return facing.every(
+    (n) => n.bottom > notch.bottom + notch.width + apart || n.bottom + n.width + apart < notch.bottom,
+  );
 }
 
 /** Between the groove and the top of the blade the face is plain. */

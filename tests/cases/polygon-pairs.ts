@@ -15,7 +15,13 @@ export function polygonPair(seed: number): FitCase {
   for (;;) {
     const pair = random.chance(0.35) ? shrunkenCopy(random) : twoPolygons(random);
     if (isSimpleOutline(pair.blank) && isSimpleOutline(pair.opening)) {
-      return { name: `polygon pair ${seed}`, blank: pair.blank, opening: plainOpening(pair.opening), known: pair.known, why: pair.why };
+      return {
+        name: `polygon pair ${seed}`,
+        blank: pair.blank,
+        opening: plainOpening(pair.opening),
+        known: pair.known,
+        why: pair.why,
+      };
     }
   }
 }
@@ -52,7 +58,11 @@ const BLANKS: readonly ((random: RandomNumbers) => Point[])[] = [
   (random) => star(random, random.whole(3, 30), random.between(0.3, 2.5) * MM),
   (random) => comb(random, random.whole(2, 5), random.between(0.8, 4) * MM),
   (random) => corridor(random, random.whole(2, 6), random.between(0.2, 0.8) * MM),
-  (random) => [{ x: 0, y: 0 }, { x: random.whole(1, 4e6), y: random.whole(1, 4e6) }, { x: random.whole(-2e6, 0), y: random.whole(1, 4e6) }],
+  (random) => [
+    { x: 0, y: 0 },
+    { x: random.whole(1, 4e6), y: random.whole(1, 4e6) },
+    { x: random.whole(-2e6, 0), y: random.whole(1, 4e6) },
+  ],
 ];
 
 /** Vertices at rising angles and random distances from the origin, which sees all of them. */

@@ -19,7 +19,10 @@ export function randomSection(random: RandomNumbers, count: number, flanks: Flan
   const thickness = random.whole(160, 240) * 10_000;
   const height = random.whole(750, 900) * 10_000;
   const leftCount = Math.max(1, Math.min(count - 1, Math.round(count / 2 + random.between(-1, 1))));
-  const places = [...placesOn('left', leftCount, height, random), ...placesOn('right', count - leftCount, height, random)];
+  const places = [
+    ...placesOn('left', leftCount, height, random),
+    ...placesOn('right', count - leftCount, height, random),
+  ];
   const notches: Notch[] = [];
   for (const place of random.shuffled(places)) {
     const notch = { ...place, depth: depthFor(place, notches, thickness, random), lean: 0 };
@@ -44,7 +47,8 @@ function placesOn(side: Notch['side'], count: number, height: number, random: Ra
 function depthFor(place: Place, others: readonly Notch[], thickness: number, random: RandomNumbers): number {
   const opposite = others.filter((n) => n.side !== place.side && overlap(place, n));
   const taken = Math.max(0, ...opposite.map((n) => n.depth));
-  const most = opposite.length === 0 && random.chance(0.2) ? 0.6 * thickness : Math.min(0.8 * MM, thickness - LEAST_WEB - taken);
+  const most =
+    opposite.length === 0 && random.chance(0.2) ? 0.6 * thickness : Math.min(0.8 * MM, thickness - LEAST_WEB - taken);
   return Math.round(random.between(0.3 * MM, Math.max(0.3 * MM, most)));
 }
 

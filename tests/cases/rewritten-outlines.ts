@@ -20,8 +20,16 @@ export const rewritings: readonly Rewriting[] = [
   { name: 'with collinear vertices', write: withMiddles, keepsRing: true },
   { name: 'clockwise', write: (o) => [...o].reverse(), keepsRing: false },
   { name: 'with the first vertex again at the end', write: (o) => [...o, o[0]], keepsRing: false },
-  { name: 'with repeated vertices', write: (o) => o.flatMap((p, i) => (i % 2 === 0 ? [p, p, p] : [p])), keepsRing: false },
-  { name: 'clockwise, closed, repeated', write: (o) => [...o, o[0]].reverse().flatMap((p) => [p, p]), keepsRing: false },
+  {
+    name: 'with repeated vertices',
+    write: (o) => o.flatMap((p, i) => (i % 2 === 0 ? [p, p, p] : [p])),
+    keepsRing: false,
+  },
+  {
+    name: 'clockwise, closed, repeated',
+    write: (o) => [...o, o[0]].reverse().flatMap((p) => [p, p]),
+    keepsRing: false,
+  },
 ];
 
 /** The case with opening and blank both written that way. */

@@ -33,7 +33,9 @@ export function bandOf(notch: Notch): { readonly low: number; readonly high: num
 export function sectionOutline(section: Section): Point[] {
   const { thickness, height } = section;
   const up = notchesOf(section, 'right').flatMap((n) => notchVertices(n, thickness, -1));
-  const down = notchesOf(section, 'left').flatMap((n) => notchVertices(n, 0, 1)).reverse();
+  const down = notchesOf(section, 'left')
+    .flatMap((n) => notchVertices(n, 0, 1))
+    .reverse();
   return [{ x: 0, y: 0 }, { x: thickness, y: 0 }, ...up, { x: thickness, y: height }, { x: 0, y: height }, ...down];
 }
 
@@ -117,7 +119,8 @@ function movedLine(from: Point, to: Point, by: number): Line {
 
 function meet(a: Line, b: Line): Point {
   const cross = a.dx * b.dy - a.dy * b.dx;
-  if (Math.abs(cross) < 1e-9 * Math.hypot(a.dx, a.dy) * Math.hypot(b.dx, b.dy)) return { x: Math.round(b.x), y: Math.round(b.y) };
+  if (Math.abs(cross) < 1e-9 * Math.hypot(a.dx, a.dy) * Math.hypot(b.dx, b.dy))
+    return { x: Math.round(b.x), y: Math.round(b.y) };
   const along = ((b.x - a.x) * b.dy - (b.y - a.y) * b.dx) / cross;
   return { x: Math.round(a.x + a.dx * along), y: Math.round(a.y + a.dy * along) };
 }

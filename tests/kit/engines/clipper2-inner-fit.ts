@@ -1,4 +1,9 @@
-import openClipper2, { type MainModule, type Path64, type Paths64, type PolyPath64 } from 'clipper2-wasm/dist/es/clipper2z.js';
+import openClipper2, {
+  type MainModule,
+  type Path64,
+  type Paths64,
+  type PolyPath64,
+} from 'clipper2-wasm/dist/es/clipper2z.js';
 import { boxOf, type Point } from '../../../src/geom/point.ts';
 import type { OpeningShape } from '../../cases/fit-case.ts';
 import { cornersOf, type InnerFit, largestPassing, NO_AREA, SLIVER, windowOf } from './inner-fit-result.ts';
@@ -38,7 +43,9 @@ export function clipper2(): Clipper2 {
   };
   const path = (points: readonly Point[]): Path64 => {
     const result = keep(new library.Path64());
-    result.assign(BigInt64Array.from(points.flatMap((p) => [BigInt(Math.round(p.x * SCALE)), BigInt(Math.round(p.y * SCALE)), 0n])));
+    result.assign(
+      BigInt64Array.from(points.flatMap((p) => [BigInt(Math.round(p.x * SCALE)), BigInt(Math.round(p.y * SCALE)), 0n])),
+    );
     return result;
   };
   const paths = (list: readonly (readonly Point[])[]): Paths64 => {
@@ -65,7 +72,9 @@ export function clipper2InnerFit(opening: OpeningShape, blank: readonly Point[])
     const swept = keep(library.MinkowskiSum64(mirrored, clipper.path(outline), true));
     free = keep(library.Difference64(free, swept, library.FillRule.NonZero));
   }
-  const pieces = piecesOf(clipper, free).map((outlines) => describedPiece(clipper, outlines)).filter((piece) => piece !== null);
+  const pieces = piecesOf(clipper, free)
+    .map((outlines) => describedPiece(clipper, outlines))
+    .filter((piece) => piece !== null);
   clipper.release();
   return summedUp(pieces.filter((piece) => collidesNowhere(opening, blank, piece.centre)));
 }
@@ -75,6 +84,7 @@ interface Piece {
   readonly holes: number;
   readonly centre: Point;
   readonly radius: number;
+  readonly play: InnerFit['play'];
 }
 
 function summedUp(pieces: readonly Piece[]): InnerFit {
@@ -84,6 +94,7 @@ function summedUp(pieces: readonly Piece[]): InnerFit {
     area: pieces.reduce((sum, piece) => sum + piece.area, 0),
     radius: best.radius,
     witness: best.centre,
+    play: best.play,
     pieces: pieces.length,
     holes: pieces.reduce((sum, piece) => sum + piece.holes, 0),
   };
@@ -108,7 +119,10 @@ function childrenOf(node: PolyPath64): PolyPath64[] {
 }
 
 function pointsOf(path: Path64): Point[] {
-  return Array.from({ length: path.size() }, (_, i) => path.get(i)).map((p) => ({ x: Number(p.x) / SCALE, y: Number(p.y) / SCALE }));
+  return Array.from({ length: path.size() }, (_, i) => path.get(i)).map((p) => ({
+    x: Number(p.x) / SCALE,
+    y: Number(p.y) / SCALE,
+  }));
 }
 
 /** Area, holes and the last inward offset that leaves something; null for a sliver. */
@@ -120,16 +134,28 @@ function describedPiece(clipper: Clipper2, outlines: readonly Point[][]): Piece 
   const box = boxOf(outlines[0]);
   const most = Math.min(box.maxX - box.minX, box.maxY - box.minY) / 2;
   const last = largestPassing(most, (by) => {
-    const left = library.InflatePaths64(paths, -by * SCALE, library.JoinType.Round, library.EndType.Polygon, 2, SCALE / 2);
+    const left = library.InflatePaths64(
+      paths,
+      -by * SCALE,
+      library.JoinType.Round,
+      library.EndType.Polygon,
+      2,
+      SCALE / 2,
+    );
     const found = left.size() > 0 ? pointsOf(left.get(0))[0] : null;
     left.delete();
     return found;
   });
-  return { area, holes: outlines.length - 1, centre: last?.found ?? outlines[0][0], radius: last?.by ?? 0 };
+  const play = { lateral: box.maxX - box.minX, vertical: box.maxY - box.minY };
+  return { area, holes: outlines.length - 1, centre: last?.found ?? outlines[0][0], radius: last?.by ?? 0, play };
 }
 
 function lengthOf(outline: readonly Point[]): number {
-  return outline.reduce((sum, p, i) => sum + Math.hypot(outline[(i + 1) % outline.length].x - p.x, outline[(i + 1) % outline.length].y - p.y), 0);
+  return outline.reduce(
+    (sum, p, i) =>
+      sum + Math.hypot(outline[(i + 1) % outline.length].x - p.x, outline[(i + 1) % outline.length].y - p.y),
+    0,
+  );
 }
 
 /** At a placement where no outlines cross: the blank lies in the opening, and no island in the blank. */

@@ -68,7 +68,9 @@ function joinedOver(outline: readonly Point[], a: readonly number[], b: readonly
 }
 
 function isConvex(outline: readonly Point[], part: readonly number[]): boolean {
-  return part.every((v, k) => turn(outline[v], outline[part[(k + 1) % part.length]], outline[part[(k + 2) % part.length]]) >= 0);
+  return part.every(
+    (v, k) => turn(outline[v], outline[part[(k + 1) % part.length]], outline[part[(k + 2) % part.length]]) >= 0,
+  );
 }
 
 /**
@@ -114,7 +116,8 @@ function hullOf(outline: readonly Point[]): number[] {
   const chain = (sorted: readonly number[]): number[] => {
     const kept: number[] = [];
     for (const i of sorted) {
-      while (kept.length > 1 && turn(outline[kept[kept.length - 2]], outline[kept[kept.length - 1]], outline[i]) < 0) kept.pop();
+      while (kept.length > 1 && turn(outline[kept[kept.length - 2]], outline[kept[kept.length - 1]], outline[i]) < 0)
+        kept.pop();
       kept.push(i);
     }
     return kept.slice(0, -1);

@@ -23,7 +23,9 @@ type Edge = readonly [Point, Point];
 type Place = 'inside' | 'on' | 'outside';
 
 function edgesOf(outline: readonly Point[]): Edge[] {
-  return outline.map((p, i) => [p, outline[(i + 1) % outline.length]] as const).filter(([p, q]) => p.x !== q.x || p.y !== q.y);
+  return outline
+    .map((p, i) => [p, outline[(i + 1) % outline.length]] as const)
+    .filter(([p, q]) => p.x !== q.x || p.y !== q.y);
 }
 
 /** Every piece of the edge between two vertices of the walls has its middle in the opening. */

@@ -11,6 +11,8 @@ export interface InnerFit {
   readonly radius: number;
   /** A translation in R with about that much room round it; null where R has no area. */
   readonly witness: Point | null;
+  /** Width and height of the piece that holds the witness. */
+  readonly play: { readonly lateral: number; readonly vertical: number };
   /** Pieces with area. */
   readonly pieces: number;
   readonly holes: number;
@@ -20,7 +22,14 @@ export interface InnerFit {
 export type InnerFitEngine = (opening: OpeningShape, blank: readonly Point[]) => InnerFit;
 
 /** The answer where R has no area. */
-export const NO_AREA: InnerFit = { area: 0, radius: 0, witness: null, pieces: 0, holes: 0 };
+export const NO_AREA: InnerFit = {
+  area: 0,
+  radius: 0,
+  witness: null,
+  play: { lateral: 0, vertical: 0 },
+  pieces: 0,
+  holes: 0,
+};
 
 /** Below this mean thickness (area over half the outline) a piece is taken for a sliver of the arithmetic, in nanometres. */
 export const SLIVER = 0.1;
@@ -57,7 +66,10 @@ export function boxesOverlap(a: Box, b: Box): boolean {
  * The largest number up to `most` that passes, and something found there; `most` where it never fails. Bisected to
  * 0.2 nm, or to a millionth where that is more. Null where not even the smallest number tried passes.
  */
-export function largestPassing<T>(most: number, tryOut: (by: number) => T | null): { readonly by: number; readonly found: T } | null {
+export function largestPassing<T>(
+  most: number,
+  tryOut: (by: number) => T | null,
+): { readonly by: number; readonly found: T } | null {
   const enough = Math.max(0.01, Math.min(0.2, most * 1e-3), most * 1e-6);
   let best: { readonly by: number; readonly found: T } | null = null;
   let passes = 0;

@@ -1,8 +1,27 @@
 import { boxOf, type Point } from '../../../src/geom/point.ts';
 import type { OpeningShape } from '../../cases/fit-case.ts';
 import { convexParts, convexPartsOutside } from './convex-parts.ts';
-import { boxesOverlap, cornersOf, type InnerFit, largestPassing, middleOf, NO_AREA, SLIVER, windowOf } from './inner-fit-result.ts';
-import { type JstsGeometry, jstsDifference, jstsHull, jstsInnerPoint, jstsInscribedCircle, jstsPieces, jstsPolygon, jstsProbe, jstsShrunken } from './jsts-shapes.ts';
+import {
+  boxesOverlap,
+  cornersOf,
+  type InnerFit,
+  largestPassing,
+  middleOf,
+  NO_AREA,
+  SLIVER,
+  windowOf,
+} from './inner-fit-result.ts';
+import {
+  type JstsGeometry,
+  jstsDifference,
+  jstsHull,
+  jstsInnerPoint,
+  jstsInscribedCircle,
+  jstsPieces,
+  jstsPolygon,
+  jstsProbe,
+  jstsShrunken,
+} from './jsts-shapes.ts';
 
 /**
  * The inner-fit region by convex parts and JSTS: the window of translations less every sum of a convex part of what
@@ -44,15 +63,21 @@ function forbiddenSums(opening: OpeningShape, blank: readonly Point[], origin: P
 function described(free: JstsGeometry, origin: Point): InnerFit {
   const pieces = jstsPieces(free).filter(({ piece }) => piece.getArea() > (SLIVER * piece.getLength()) / 2);
   if (pieces.length === 0) return NO_AREA;
-  const circles = pieces.map(({ piece }) => widestPlace(piece));
+  const circles = pieces.map(({ piece }) => ({ ...widestPlace(piece), play: playOf(piece) }));
   const best = circles.reduce((a, b) => (b.radius > a.radius ? b : a));
   return {
     area: pieces.reduce((sum, { piece }) => sum + piece.getArea(), 0),
     radius: best.radius,
     witness: { x: best.centre.x + origin.x, y: best.centre.y + origin.y },
+    play: best.play,
     pieces: pieces.length,
     holes: pieces.reduce((sum, { holes }) => sum + holes, 0),
   };
+}
+
+function playOf(piece: JstsGeometry): InnerFit['play'] {
+  const box = piece.getEnvelopeInternal();
+  return { lateral: box.getWidth(), vertical: box.getHeight() };
 }
 
 interface Circle {

@@ -1,5 +1,5 @@
-import MaximumInscribedCircle from 'jsts/org/locationtech/jts/algorithm/construct/MaximumInscribedCircle.js';
 import ConvexHull from 'jsts/org/locationtech/jts/algorithm/ConvexHull.js';
+import MaximumInscribedCircle from 'jsts/org/locationtech/jts/algorithm/construct/MaximumInscribedCircle.js';
 import InteriorPointArea from 'jsts/org/locationtech/jts/algorithm/InteriorPointArea.js';
 import IndexedPointInAreaLocator from 'jsts/org/locationtech/jts/algorithm/locate/IndexedPointInAreaLocator.js';
 import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
@@ -12,6 +12,7 @@ import DistanceOp from 'jsts/org/locationtech/jts/operation/distance/DistanceOp.
 import IndexedFacetDistance from 'jsts/org/locationtech/jts/operation/distance/IndexedFacetDistance.js';
 import OverlayOp from 'jsts/org/locationtech/jts/operation/overlay/OverlayOp.js';
 import type { Point } from '../../../src/geom/point.ts';
+import { signedArea } from '../../../src/geom/signed-area.ts';
 import type { OpeningShape } from '../../cases/fit-case.ts';
 
 /*
@@ -34,6 +35,8 @@ export interface JstsGeometry {
 
 interface JstsPolygon extends JstsGeometry {
   getNumInteriorRing(): number;
+  getExteriorRing(): JstsGeometry;
+  getInteriorRingN(n: number): JstsGeometry;
 }
 
 const factory = new GeometryFactory();
@@ -71,11 +74,16 @@ export function jstsDifference(a: JstsGeometry, b: JstsGeometry): JstsGeometry {
 /** The polygons of a geometry that have area, points and lines left out, each with its number of holes. */
 export function jstsPieces(geometry: JstsGeometry): { readonly piece: JstsGeometry; readonly holes: number }[] {
   const all = Array.from({ length: geometry.getNumGeometries() }, (_, i) => geometry.getGeometryN(i));
-  return all.filter((g) => g.getArea() > 0).map((piece) => ({ piece, holes: (piece as JstsPolygon).getNumInteriorRing() }));
+  return all
+    .filter((g) => g.getArea() > 0)
+    .map((piece) => ({ piece, holes: (piece as JstsPolygon).getNumInteriorRing() }));
 }
 
 /** Centre and radius of the largest circle in a polygon, the radius at most `accuracy` too small. */
-export function jstsInscribedCircle(polygon: JstsGeometry, accuracy: number): { readonly centre: Point; readonly radius: number } {
+export function jstsInscribedCircle(
+  polygon: JstsGeometry,
+  accuracy: number,
+): { readonly centre: Point; readonly radius: number } {
   const circle = new MaximumInscribedCircle(polygon, accuracy);
   const centre = circle.getCenter() as { getX(): number; getY(): number };
   const rim = circle.getRadiusPoint() as { getX(): number; getY(): number };
@@ -93,6 +101,31 @@ export function jstsShrunken(geometry: JstsGeometry, by: number): JstsGeometry {
 
 const fineArcs = new BufferParameters(64);
 fineArcs.setSimplifyFactor(0);
+
+/**
+ * The geometry and everything within `by` of it, arcs as polygons of `segments` sides to the quarter turn, inscribed:
+ * too small by at most by (1 - cos(pi / 4 segments)).
+ */
+export function jstsGrown(geometry: JstsGeometry, by: number, segments: number): JstsGeometry {
+  const arcs = new BufferParameters(segments);
+  arcs.setSimplifyFactor(0);
+  return BufferOp.bufferOp(geometry, by, arcs) as JstsGeometry;
+}
+
+/** The only polygon of a geometry as an opening, counter-clockwise, rounded to whole nanometres. */
+export function openingOf(geometry: JstsGeometry): OpeningShape {
+  const polygon = geometry.getGeometryN(0) as JstsPolygon;
+  const islands = Array.from({ length: polygon.getNumInteriorRing() }, (_, i) =>
+    outlineOf(polygon.getInteriorRingN(i)),
+  );
+  return { outer: outlineOf(polygon.getExteriorRing()), islands: islands.filter((island) => island.length >= 3) };
+}
+
+function outlineOf(ring: JstsGeometry): Point[] {
+  const rounded = ring.getCoordinates().map(({ x, y }) => ({ x: Math.round(x), y: Math.round(y) }));
+  const outline = rounded.slice(1).filter((p, i) => p.x !== rounded[i].x || p.y !== rounded[i].y);
+  return signedArea(outline) < 0 ? outline.reverse() : outline;
+}
 
 /** Some point inside a geometry with area, well away from its outline. */
 export function jstsInnerPoint(geometry: JstsGeometry): Point {

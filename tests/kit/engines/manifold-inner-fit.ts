@@ -1,8 +1,17 @@
-import openManifold from 'manifold-3d/manifold.js';
 import type { CrossSection, ManifoldToplevel } from 'manifold-3d/manifold.js';
+import openManifold from 'manifold-3d/manifold.js';
 import { boxOf, type Point } from '../../../src/geom/point.ts';
 import type { OpeningShape } from '../../cases/fit-case.ts';
-import { boxesOverlap, cornersOf, type InnerFit, largestPassing, middleOf, NO_AREA, SLIVER, windowOf } from './inner-fit-result.ts';
+import {
+  boxesOverlap,
+  cornersOf,
+  type InnerFit,
+  largestPassing,
+  middleOf,
+  NO_AREA,
+  SLIVER,
+  windowOf,
+} from './inner-fit-result.ts';
 
 /*
  * The one importer of manifold-3d, a solid-modelling kernel compiled to WebAssembly, of which the flat
@@ -56,7 +65,8 @@ function forbiddenSums(opening: OpeningShape, blank: readonly Point[], origin: P
   for (const solid of [...outside, ...islands]) {
     for (const part of parts) {
       const points = solid.flatMap((p) => part.map((q) => ({ x: p.x - q.x, y: p.y - q.y })));
-      if (boxesOverlap(boxOf(points), window)) sums.push(CrossSection.hull([points.map((p): Pair => [p.x - origin.x, p.y - origin.y])]));
+      if (boxesOverlap(boxOf(points), window))
+        sums.push(CrossSection.hull([points.map((p): Pair => [p.x - origin.x, p.y - origin.y])]));
     }
   }
   return sums;
@@ -72,19 +82,25 @@ function frameRound(opening: OpeningShape, blank: readonly Point[]): Point[] {
 
 function trianglesOf(outlines: readonly (readonly Point[])[]): Point[][] {
   const vertices = outlines.flat();
-  const numbers = library().triangulate(outlines.map((outline) => outline.map((p): Pair => [p.x, p.y])), 0);
+  const numbers = library().triangulate(
+    outlines.map((outline) => outline.map((p): Pair => [p.x, p.y])),
+    0,
+  );
   return numbers.map((triangle) => triangle.map((i) => vertices[i]));
 }
 
+const NOWHERE = { radius: 0, centre: { x: 0, y: 0 }, play: NO_AREA.play };
+
 function described(free: CrossSection, origin: Point): InnerFit {
   const all = free.decompose();
-  const pieces = all.filter((piece) => piece.area() > SLIVER * perimeterOf(piece) / 2);
-  const places = pieces.map(widestPlace);
-  const best = places.reduce((a, b) => (b.radius > a.radius ? b : a), { radius: 0, centre: { x: 0, y: 0 } });
+  const pieces = all.filter((piece) => piece.area() > (SLIVER * perimeterOf(piece)) / 2);
+  const places = pieces.map((piece) => ({ ...widestPlace(piece), play: playOf(piece) }));
+  const best = places.reduce((a, b) => (b.radius > a.radius ? b : a), NOWHERE);
   const result: InnerFit = {
     area: pieces.reduce((sum, piece) => sum + piece.area(), 0),
     radius: best.radius,
     witness: { x: best.centre.x + origin.x, y: best.centre.y + origin.y },
+    play: best.play,
     pieces: pieces.length,
     holes: pieces.reduce((sum, piece) => sum + piece.numContour() - 1, 0),
   };
@@ -92,10 +108,19 @@ function described(free: CrossSection, origin: Point): InnerFit {
   return pieces.length === 0 ? NO_AREA : result;
 }
 
+function playOf(piece: CrossSection): InnerFit['play'] {
+  const { min, max } = piece.bounds();
+  return { lateral: max[0] - min[0], vertical: max[1] - min[1] };
+}
+
 function perimeterOf(section: CrossSection): number {
-  const lengths = section.toPolygons().flatMap((outline) =>
-    outline.map(([x, y], i) => Math.hypot(outline[(i + 1) % outline.length][0] - x, outline[(i + 1) % outline.length][1] - y)),
-  );
+  const lengths = section
+    .toPolygons()
+    .flatMap((outline) =>
+      outline.map(([x, y], i) =>
+        Math.hypot(outline[(i + 1) % outline.length][0] - x, outline[(i + 1) % outline.length][1] - y),
+      ),
+    );
   return lengths.reduce((sum, length) => sum + length, 0);
 }
 
