@@ -17,9 +17,9 @@ const FRAME = 1_000_000;
  * @returns the region within the window, whole nanometres; parts without area are missing.
  * @source definition of the Minkowski sum; decomposition as in Flato & Halperin 2000 (from memory).
  */
-export function innerFitByParts(opening: Region, blank: Ring): Region {
+export function innerFitByParts(opening: Region, blank: readonly Ring[]): Region {
   const inner = boxOf(boundariesOf(opening).flat());
-  const size = boxOf(blank);
+  const size = boxOf(blank.flat());
   const window = {
     minX: inner.minX - size.minX,
     minY: inner.minY - size.minY,
@@ -28,13 +28,12 @@ export function innerFitByParts(opening: Region, blank: Ring): Region {
   };
   if (window.minX >= window.maxX || window.minY >= window.maxY) return [];
   const plug = convexParts(difference(regionOf(ringOfBox(inner, FRAME)), opening));
-  const mirrored = convexParts(regionOf(blank)).map((part) => part.map((p) => ({ x: -p.x, y: -p.y })));
-  const sums: Point[][] = [];
-  for (const a of plug)
-    for (const b of mirrored) {
-      const sum = sumOfConvex(a, b);
-      if (meets(boxOf(sum), window)) sums.push(sum);
-    }
+  const mirrored = convexParts(blank.flatMap(regionOf)).map((part) => part.map((p) => ({ x: -p.x, y: -p.y })));
+  const boxes = mirrored.map(boxOf);
+  const sums = plug.flatMap((a) => {
+    const around = boxOf(a);
+    return mirrored.filter((_, i) => meets(sumOfBoxes(around, boxes[i]), window)).map((b) => sumOfConvex(a, b));
+  });
   return difference(regionOf(ringOfBox(window, 0)), uniteAll(sums));
 }
 
@@ -50,6 +49,10 @@ function ringOfBox({ minX, minY, maxX, maxY }: Box, by: number): Ring {
     { x: maxX + by, y: maxY + by },
     { x: minX - by, y: maxY + by },
   ]);
+}
+
+function sumOfBoxes(a: Box, b: Box): Box {
+  return { minX: a.minX + b.minX, minY: a.minY + b.minY, maxX: a.maxX + b.maxX, maxY: a.maxY + b.maxY };
 }
 
 function meets(box: Box, window: Box): boolean {

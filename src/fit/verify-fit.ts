@@ -1,7 +1,7 @@
 import { offset } from '../geom/clip.ts';
 import { boundariesOf, type Region, regionOf } from '../geom/region.ts';
 import { asTrustedRing, type Ring } from '../geom/ring.ts';
-import { containsExactly, rationalOf } from './contain-exactly.ts';
+import { containsBlank, rationalOf } from './contain-exactly.ts';
 import { findContacts } from './find-contacts.ts';
 import type { Fit } from './fit.ts';
 import { placeBlank } from './place-blank.ts';
@@ -23,50 +23,61 @@ const ARC = 400;
  * the best: the inner-fit region by convex parts and clipper-lib, shrunk by a little more than the clearance, must be
  * empty. A blocked pair must go in when the opening is grown by its interference and not when grown by less.
  *
- * @param opening and blank as they were judged, nanometres.
+ * For a tilted fit the angle is taken as given: the witness, and that it is the best at that angle, are checked.
+ *
+ * @param opening and blank as they were judged (worn, where they were), nanometres.
  * @check tests/unit/fit/verify-fit.test.ts, with fits that are wrong on purpose
  */
-export function verifyFit(opening: Ring, blank: Ring, fit: Fit): string[] {
-  const region = regionOf(opening);
-  const turned = asTrustedRing(
-    placeBlank(blank, { ...fit.placement, x: 0, y: 0 }).map((p) => ({ x: Math.round(p.x), y: Math.round(p.y) })),
-  );
+export function verifyFit(opening: Ring | Region, blank: Ring | readonly Ring[], fit: Fit): string[] {
+  const region = isRegion(opening) ? opening : regionOf(opening);
+  const parts = isRing(blank) ? [blank] : blank;
+  const turned = parts.map((part) => turnedInPlace(part, fit.placement.tilt));
   return fit.verdict === 'blocked' ? verifyBlocked(region, turned, fit) : verifyEntry(region, turned, fit);
 }
 
-function verifyEntry(region: Region, blank: Ring, fit: Fit): string[] {
+function isRegion(opening: Ring | Region): opening is Region {
+  return 'outer' in opening[0];
+}
+
+function isRing(blank: Ring | readonly Ring[]): blank is Ring {
+  return !Array.isArray(blank[0]);
+}
+
+/** An outline turned about its origin, in whole nanometres. */
+function turnedInPlace(ring: Ring, tilt: number): Ring {
+  const turned = placeBlank(ring, { x: 0, y: 0, tilt });
+  return asTrustedRing(turned.map((p) => ({ x: Math.round(p.x), y: Math.round(p.y) })));
+}
+
+function verifyEntry(region: Region, parts: readonly Ring[], fit: Fit): string[] {
   const faults: string[] = [];
-  const witness =
-    fit.clearance === 0
-      ? touchesWithin(region, blank, fit)
-      : containsExactly(boundariesOf(region), blank, rationalOf(fit.placement));
-  if (!witness) faults.push('the blank at the given placement is not inside the opening');
-  const gap = findContacts(region, placeBlank(blank, { ...fit.placement, tilt: 0 }), (p) => p.y)[0]?.gap ?? 0;
+  if (!standsInside(region, parts, fit)) faults.push('the blank at the given placement is not inside the opening');
+  const placed = parts.map((part) => placeBlank(part, { ...fit.placement, tilt: 0 }));
+  const gap = Math.min(...placed.map((part) => findContacts(region, part, (p) => p.y)[0]?.gap ?? 0));
   if (gap < fit.clearance - GRAIN)
     faults.push(`the gap at the given placement is ${um(gap)} um, less than the stated ${um(fit.clearance)} um`);
-  const better = shrink(innerFitByParts(region, blank), fit.clearance + fit.accuracy + TOLERANCE);
+  const better = shrink(innerFitByParts(region, parts), fit.clearance + fit.accuracy + TOLERANCE);
   if (better.length > 0) faults.push(`a placement with more than ${um(fit.clearance + TOLERANCE)} um exists`);
   return faults;
 }
 
-/** A contact may lie at a crossing that no double hits: then the blank must go in within 5 nm. */
-function touchesWithin(region: Region, blank: Ring, fit: Fit): boolean {
-  const at = rationalOf(fit.placement);
-  return (
-    containsExactly(boundariesOf(region), blank, at) ||
-    containsExactly(boundariesOf(offset(region, GRAIN, 'mitre')), blank, at)
-  );
+/** A contact may lie at a crossing that no double hits, a tilted corner is rounded: these must go in within 5 nm. */
+function standsInside(region: Region, parts: readonly Ring[], { clearance, placement }: Fit): boolean {
+  const at = rationalOf(placement);
+  if (containsBlank(boundariesOf(region), parts, at)) return true;
+  if (clearance > 0 && placement.tilt === 0) return false;
+  return containsBlank(boundariesOf(offset(region, GRAIN, 'mitre')), parts, at);
 }
 
-function verifyBlocked(region: Region, blank: Ring, fit: Fit): string[] {
+function verifyBlocked(region: Region, parts: readonly Ring[], fit: Fit): string[] {
   const faults: string[] = [];
   const depth = -fit.clearance;
   const most = offset(region, depth + fit.accuracy + GRAIN, 'round', ARC);
-  if (!containsExactly(boundariesOf(offset(most, ARC, 'mitre')), blank, rationalOf(fit.placement)))
+  if (!containsBlank(boundariesOf(offset(most, ARC, 'mitre')), parts, rationalOf(fit.placement)))
     faults.push(`at the given placement the blank collides deeper than the stated ${um(depth)} um`);
   const least = depth - fit.accuracy - TOLERANCE;
   const grown = least > 0 ? offset(region, least, 'round', ARC) : region;
-  if (shrink(innerFitByParts(grown, blank), GRAIN).length > 0)
+  if (shrink(innerFitByParts(grown, parts), GRAIN).length > 0)
     faults.push(`the blank already goes in with ${um(Math.max(0, least))} um of interference`);
   return faults;
 }
