@@ -43,7 +43,6 @@ export const WallCell = memo(function WallCell(props: WallCellProps) {
         type="button"
         className={styles.plate}
         data-opening={opening.id}
-        aria-label={line}
         aria-pressed={picked}
         tabIndex={picked ? 0 : -1}
         title={`${line}. Double click or Enter: compare`}
@@ -62,6 +61,10 @@ export const WallCell = memo(function WallCell(props: WallCellProps) {
         />
         <span className={styles.name}>{opening.section ?? opening.name}</span>
         {entrant && <CellAnswer fit={fit} units={units} markSize={measures.markSize} />}
+        <span className="unseen">
+          {entrant ? `${entrant.name} in ` : ''}
+          {opening.name}
+        </span>
       </button>
     </li>
   );

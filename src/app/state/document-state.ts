@@ -29,7 +29,7 @@ export function makeDocumentStore(): Store<DocumentState> {
  * the family that was open stays open.
  *
  * @returns true when the family was opened.
- * @check tests/unit/app/document-state.test.ts
+ * @check tests/unit/app/session.test.ts
  */
 export function openText(
   store: Store<DocumentState>,

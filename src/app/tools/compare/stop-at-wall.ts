@@ -14,7 +14,7 @@ export interface Held {
  * more than `give` nanometres past the wall, else at the wall. A blank that already collides is not held.
  *
  * @param gapAt least gap of a placement in nanometres, negative when colliding.
- * @check tests/unit/app/stop-at-wall.test.ts
+ * @check tests/unit/app/compare-gestures.test.ts
  */
 export function stopAtWall(
   from: Held,

@@ -1,0 +1,37 @@
+import { expect, test } from 'vitest';
+import { bandText, gapText, heightText, shiftText, sizeText } from '../../../src/app/state/length-text.ts';
+
+test('gaps have three decimals of a millimetre, two from a tenth up', () => {
+  expect(gapText(52_100, 'mm')).toBe('0.052 mm');
+  expect(gapText(-214_900, 'mm')).toBe('0.21 mm');
+  expect(gapText(99_499, 'mm')).toBe('0.099 mm');
+  expect(gapText(99_500, 'mm')).toBe('0.10 mm');
+});
+
+test('a gap above zero never reads as zero', () => {
+  expect(gapText(0, 'mm')).toBe('0.000 mm');
+  expect(gapText(300, 'mm')).toBe('under 0.001 mm');
+  expect(gapText(600, 'mm')).toBe('0.001 mm');
+  expect(gapText(-1, 'in')).toBe('under 0.1 thou');
+});
+
+test('in inch units gaps are thousandths of exactly 25.4 um', () => {
+  expect(gapText(25_400, 'in')).toBe('1.0 thou');
+  expect(gapText(52_100, 'in')).toBe('2.1 thou');
+});
+
+test('heights, bands and sizes carry their unit once', () => {
+  expect(heightText(3_140_000, 'mm')).toBe('3.1 mm');
+  expect(heightText(25_400_000, 'in')).toBe('1.000 in');
+  expect(bandText(3_100_000, 4_000_000, 'mm')).toBe('3.1–4.0 mm');
+  expect(bandText(-20_000, 1_900_000, 'mm')).toBe('0.0–1.9 mm');
+  expect(sizeText(2_000_000, 8_400_000, 'mm')).toBe('2.00 × 8.40 mm');
+  expect(sizeText(2_000_000, 8_400_000, 'in')).toBe('0.079 × 0.331 in');
+});
+
+test('a movement shows its direction, and none where it is nothing', () => {
+  expect(shiftText(50_000, 'mm')).toBe('+0.050 mm');
+  expect(shiftText(-12_000, 'mm')).toBe('−0.012 mm');
+  expect(shiftText(-200, 'mm')).toBe('0.000 mm');
+  expect(shiftText(127_000, 'in')).toBe('+5.0 thou');
+});

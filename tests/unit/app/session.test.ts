@@ -1,0 +1,112 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { openText } from '../../../src/app/state/document-state.ts';
+import type { Doors } from '../../../src/app/state/doors.ts';
+import { moveByHand, shownPlacement } from '../../../src/app/state/hand-state.ts';
+import { walkEntrants, walkOpenings } from '../../../src/app/state/selection-state.ts';
+import { makeSession } from '../../../src/app/state/session.ts';
+import type { Shelf } from '../../../src/app/state/settings-state.ts';
+import type { Family } from '../../../src/family/family.ts';
+import { explainPlacement } from '../../../src/fit/explain-placement.ts';
+import { blockedWords, fitSentence, partName } from '../../../src/fit/fit-sentence.ts';
+import { readFamily } from '../../../src/interchange/json/read.ts';
+import { writeFamily } from '../../../src/interchange/json/write.ts';
+
+const LESSON = readFileSync(new URL('../../../profiles-demo/first-lesson.json', import.meta.url), 'utf8');
+
+/** A session on the real reader, whose matrix jobs never end but are counted. */
+function openSession(shelf: Shelf | null = null) {
+  const judged: string[] = [];
+  const doors: Doors = {
+    readFamily,
+    writeFamily,
+    explainPlacement,
+    fitSentence,
+    blockedWords,
+    partName,
+    judgeFamily: (family: Family) => {
+      judged.push(family.name);
+      return { result: new Promise(() => {}), cancel: () => {} };
+    },
+  };
+  const session = makeSession(doors, shelf);
+  const open = (text: string) => openText(session.documents, doors, text, 'family.json');
+  return { session, judged, open };
+}
+
+const picked = ({ session }: ReturnType<typeof openSession>) => {
+  const { entrantId, openingId } = session.selection.getState();
+  return [entrantId, openingId];
+};
+
+test('opening a family picks the first of its chart and has it judged', () => {
+  const opened = openSession();
+  expect(opened.open(LESSON)).toBe(true);
+  expect(picked(opened)).toEqual(['heron-blank', 'heron-keyway']);
+  expect(opened.judged).toEqual(['Polderwick College, first lesson']);
+});
+
+test('a refused file changes nothing but the notice, and a good one puts the notice away', () => {
+  const { session, open, judged } = openSession();
+  open(LESSON);
+  const before = session.documents.getState().document;
+  expect(open('{ "format": ')).toBe(false);
+  expect(session.documents.getState().document).toBe(before);
+  expect(session.documents.getState().refusal?.faults.length).toBeGreaterThan(0);
+  expect(judged).toHaveLength(1);
+  open(LESSON);
+  expect(session.documents.getState().refusal).toBeNull();
+});
+
+test('what is picked stays picked where the next family has it', () => {
+  const opened = openSession();
+  opened.open(LESSON);
+  opened.session.selection.setState({ entrantId: 'plover-blank', openingId: 'bittern-keyway' });
+  opened.open(LESSON.replaceAll('bittern-keyway', 'other-keyway'));
+  expect(picked(opened)).toEqual(['plover-blank', 'heron-keyway']);
+});
+
+test('a family without blanks leaves none picked', () => {
+  const opened = openSession();
+  opened.open(LESSON);
+  const file = JSON.parse(LESSON) as { profiles: { kind: string }[] };
+  opened.open(JSON.stringify({ ...file, profiles: file.profiles.filter((p) => p.kind === 'opening') }));
+  expect(picked(opened)).toEqual([null, 'heron-keyway']);
+});
+
+test('walking goes round at both ends, and a new pair lies in its best placement', () => {
+  const { session, open } = openSession();
+  open(LESSON);
+  const family = session.documents.getState().document?.family as Family;
+  moveByHand(session.hand, undefined, { x: 5, y: -7 });
+  moveByHand(session.hand, undefined, { x: 5, y: 0 });
+  expect(shownPlacement(session.hand.getState(), undefined)).toEqual({ x: 10, y: -7, tilt: 0 });
+  walkEntrants(session.selection, family, -1);
+  expect(session.selection.getState().entrantId).toBe('strip-06');
+  expect(session.hand.getState().placement).toBeNull();
+  walkEntrants(session.selection, family, 1);
+  expect(session.selection.getState().entrantId).toBe('heron-blank');
+  walkOpenings(session.selection, family, -1);
+  expect(session.selection.getState().openingId).toBe('plover-keyway');
+});
+
+test('settings outlive the session, and a shelf with nonsense on it is as good as an empty one', () => {
+  const kept = new Map<string, string>();
+  const shelf: Shelf = { getItem: (key) => kept.get(key) ?? null, setItem: (key, value) => kept.set(key, value) };
+  openSession(shelf).session.settings.setState({ units: 'in', theme: 'dark' });
+  expect(openSession(shelf).session.settings.getState()).toEqual({ units: 'in', theme: 'dark' });
+  for (const nonsense of ['', '{', '[]', '{"units":"cm","theme":4}'])
+    expect(openSession({ getItem: () => nonsense, setItem: () => {} }).session.settings.getState()).toEqual({
+      units: 'mm',
+      theme: 'system',
+    });
+});
+
+test('a shelf that is full or forbidden costs the memory of the settings and nothing else', () => {
+  const refuse = () => {
+    throw new Error('quota exceeded');
+  };
+  const { session } = openSession({ getItem: refuse, setItem: refuse });
+  session.settings.setState({ units: 'in' });
+  expect(session.settings.getState().units).toBe('in');
+});
