@@ -1,3 +1,4 @@
+import type { Bands } from '../fit/judge-tolerance.ts';
 import type { Profile } from '../profile/profile.ts';
 
 /** Units that a family file may be written in. */
@@ -9,6 +10,10 @@ export interface Family {
   readonly units: FileUnits;
   /** Uniform gap below which a fit is tight, in nanometres. */
   readonly runningClearance: number;
+  /** Greatest deviation of an outline as made, to either side, where its profile states none; in nanometres. */
+  readonly tolerance: number;
+  /** Greatest tilt of a blank in a keyway, either way, where tilt is looked at; in radians. */
+  readonly tiltLimit: number;
   readonly profiles: readonly Profile[];
 }
 
@@ -20,4 +25,9 @@ export function openingsOf(family: Family): Profile[] {
 /** Everything that may go into a keyway, blanks and tools, in chart order. */
 export function entrantsOf(family: Family): Profile[] {
   return family.profiles.filter((p) => p.kind !== 'opening');
+}
+
+/** The tolerance bands of a pair, in nanometres: each part's own, or the family's where it has none. */
+export function bandsOf(family: Family, blank: Profile, opening: Profile): Bands {
+  return { blank: blank.tolerance ?? family.tolerance, opening: opening.tolerance ?? family.tolerance };
 }

@@ -42,6 +42,8 @@ export interface Profile {
   readonly section?: string;
   /** Number of pin positions the blank is long enough for, where stated. */
   readonly chambers?: number;
+  /** Greatest deviation of the outline as made, to either side, in nanometres; the family's where not stated. */
+  readonly tolerance?: number;
   readonly ring: Ring;
   readonly milled?: Milled;
 }

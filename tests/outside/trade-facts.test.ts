@@ -4,9 +4,10 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { entrantsOf, type Family, openingsOf } from '../../src/family/family.ts';
+import { bandsOf, entrantsOf, type Family, openingsOf } from '../../src/family/family.ts';
 import type { Fit } from '../../src/fit/fit.ts';
 import { judgeFit } from '../../src/fit/judge-fit.ts';
+import { judgeTolerance } from '../../src/fit/judge-tolerance.ts';
 import { prepareBlank } from '../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../src/fit/prepare-opening.ts';
 import { readFamily } from '../../src/interchange/json/read.ts';
@@ -167,6 +168,33 @@ describe('trade facts, shown by the demo campus (common practice, no source)', (
         .map((p) => fitOf(p.id, opening.id).clearance);
       expect(Math.max(...margins) - Math.min(...margins), opening.id).toBeLessThan(200);
     }
+  });
+
+  // Gap against the sum of both tolerances, by the sizes in profiles-demo/README.md.
+  const threeWay = (entrant: Profile, opening: Profile) =>
+    judgeTolerance(
+      prepareOpening(opening.ring),
+      entrant.ring,
+      fitOf(entrant.id, opening.id),
+      bandsOf(college, entrant, opening),
+    );
+  const DEPENDS = new Set(['ruff-blank > ruff-keyway', 'causeway-group-blank > ruff-keyway']);
+  test.each(blanks.map((p) => p.id))(
+    '%s: all parts within tolerance go in where the blank should and stay out elsewhere, but for Ruff',
+    (id) => {
+      for (const opening of openings) {
+        const wanted = EXPECTED[id].includes(opening.section ?? '') ? 'always' : 'never';
+        const expected = DEPENDS.has(`${id} > ${opening.id}`) ? 'depends' : wanted;
+        expect(threeWay(byId(id), opening), opening.id).toBe(expected);
+      }
+    },
+  );
+
+  test('the middle strip depends on the parts in the one keyway where it is tight', () => {
+    const strip = byId('strip-131');
+    const found = openings.filter((opening) => threeWay(strip, opening) === 'depends').map((p) => p.section);
+    expect(found).toEqual(['Dunlin']);
+    expect(fitOf('strip-131', 'dunlin-keyway').verdict).toBe('tight');
   });
 
   test('of the strips the thin one enters every keyway, the middle one some, the thick one none', () => {

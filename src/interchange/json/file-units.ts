@@ -22,6 +22,17 @@ export function sayLimit(units: FileUnits): string {
   return units === 'mm' ? '47.45 mm' : '1.868 in';
 }
 
+/**
+ * Greatest tolerance, in nanometres: the coarsest class of general tolerances for sizes of a blade (very coarse, 1 mm).
+ * A blade is hardly thicker than twice that.
+ */
+export const MAX_TOLERANCE = 1_000_000;
+
+/** The greatest tolerance, in words. */
+export function sayMaxTolerance(units: FileUnits): string {
+  return units === 'mm' ? '1 mm' : '0.03937 in';
+}
+
 /** Whether a length in nanometres is small enough for the core. */
 export function withinLimit(nm: number): boolean {
   return Math.abs(nm) <= MAX_COORDINATE;

@@ -1,12 +1,13 @@
 import type { Family, FileUnits } from '../../family/family.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { type FileFault, type FilePath, sayPath, sayText, sayValue, valueAt } from './file-fault.ts';
-import { sayLimit, toNanometres, withinLimit } from './file-units.ts';
+import { MAX_TOLERANCE, sayLimit, sayMaxTolerance, toNanometres, withinLimit } from './file-units.ts';
 import { MIGRATIONS, type Migration, migrate, type RawFile } from './migrate.ts';
 import { parseText } from './parse-text.ts';
 import { type MilledRead, readMilled } from './read-milled.ts';
 import { type OutlineRead, readOutline } from './read-outline.ts';
 import {
+  DEFAULT_TILT_DEG,
   type FamilyFile,
   FORMAT,
   frameFaults,
@@ -81,10 +82,17 @@ function readPresentVersion(raw: RawFile): FamilyRead {
   if (!units) return refuse(faults);
   // Without a fault, frame and every profile have the shape of the format.
   const file = raw as FamilyFile;
-  const runningClearance = toNanometres(file.runningClearance, units);
-  faults.push(...clearanceFaults(file, runningClearance));
+  faults.push(...clearanceFaults(file), ...toleranceFaults(file.tolerance, units, ['tolerance']));
   if (faults.length > 0) return refuse(faults);
-  return { ok: true, document: { file, family: { name: file.name, units, runningClearance, profiles } } };
+  return { ok: true, document: { file, family: toFamily(file, profiles) } };
+}
+
+/** A sound file in the core's terms. */
+function toFamily({ name, units, ...file }: FamilyFile, profiles: Profile[]): Family {
+  const runningClearance = toNanometres(file.runningClearance, units);
+  const tolerance = toNanometres(file.tolerance ?? 0, units);
+  const tiltLimit = ((file.tiltLimitDeg ?? DEFAULT_TILT_DEG) * Math.PI) / 180;
+  return { name, units, runningClearance, tolerance, tiltLimit, profiles };
 }
 
 /** One profile in the core's terms; without units only its shape is looked at, and it counts as not read. */
@@ -96,10 +104,12 @@ function readProfile(raw: unknown, units: FileUnits | undefined, place: FilePath
     return { ok: false, faults: [drawnOnceFault(file, place)] };
   if (!units) return { ok: false, faults: [] };
   const read = readDrawing(file, units, place);
-  if (!read.ok)
-    return { ok: false, faults: read.faults.map((fault) => ({ ...fault, what: `${file.id}: ${fault.what}` })) };
+  const faults = toleranceFaults(file.tolerance, units, [...place, 'tolerance']).concat(read.ok ? [] : read.faults);
+  if (!read.ok || faults.length > 0)
+    return { ok: false, faults: faults.map((fault) => ({ ...fault, what: `${file.id}: ${fault.what}` })) };
   const { id, kind, name, section, chambers } = file;
-  return { ok: true, profile: { id, kind, name, section, chambers, ring: read.ring, milled: read.milled } };
+  const tolerance = file.tolerance === undefined ? undefined : toNanometres(file.tolerance, units);
+  return { ok: true, profile: { id, kind, name, section, chambers, tolerance, ring: read.ring, milled: read.milled } };
 }
 
 /** The outline of a profile that has exactly one of the two ways to draw it. */
@@ -149,10 +159,17 @@ function drawnOnceFault(file: ProfileFile, place: FilePath): FileFault {
   };
 }
 
-function clearanceFaults(file: FamilyFile, nm: number): FileFault[] {
-  if (withinLimit(nm)) return [];
-  const what = `is ${file.runningClearance} ${file.units}, more than ${sayLimit(file.units)}`;
+function clearanceFaults({ runningClearance, units }: FamilyFile): FileFault[] {
+  if (withinLimit(toNanometres(runningClearance, units))) return [];
+  const what = `is ${runningClearance} ${units}, more than ${sayLimit(units)}`;
   return [{ path: 'runningClearance', what, cure: 'Give a gap such as 0.04 mm.' }];
+}
+
+/** A tolerance of a family or profile that is too large. */
+function toleranceFaults(tolerance: number | undefined, units: FileUnits, path: FilePath): FileFault[] {
+  if (toNanometres(tolerance ?? 0, units) <= MAX_TOLERANCE) return [];
+  const what = `is ${tolerance} ${units}, more than ${sayMaxTolerance(units)}`;
+  return [{ path: sayPath(path), what, cure: 'Give how far an outline may deviate to either side, such as 0.02 mm.' }];
 }
 
 /** Profiles whose id an earlier profile has already. */

@@ -19,6 +19,12 @@ export const MAX_OUTLINE_POINTS = 10_000;
 /** Most grooves on one blade. */
 export const MAX_GROOVES = 200;
 
+/** Greatest tilt limit, in degrees: no plug lets a blade lean further, and a larger figure is a slip. */
+export const MAX_TILT_DEG = 15;
+
+/** Tilt limit of a family that states none, in degrees. */
+export const DEFAULT_TILT_DEG = 2;
+
 /** Words that every object of the language already carries: as ids they would be mistaken for those. */
 const RESERVED_IDS = Object.getOwnPropertyNames(Object.prototype)
   .filter((name) => !name.startsWith('_'))
@@ -27,6 +33,8 @@ const RESERVED_IDS = Object.getOwnPropertyNames(Object.prototype)
 const shownText = z.string().min(1).max(200).regex(/\S/);
 
 const lengthAbove0 = z.number().gt(0);
+
+const tolerance = z.number().min(0).optional();
 
 const point = z.tuple([z.number(), z.number()]).meta({
   id: 'point',
@@ -107,6 +115,10 @@ const profile = z
       .max(12)
       .optional()
       .meta({ description: 'Number of pin positions the blank is long enough for. No influence on fit.' }),
+    tolerance: tolerance.meta({
+      description:
+        "Greatest deviation of the outline as made, to either side, in the file's units; at most 1 mm (0.03937 in). The family's where not given.",
+    }),
     note: z.string().optional().meta({ description: 'A remark for people.' }),
     outline: z
       .array(point)
@@ -135,6 +147,18 @@ const family = z
     runningClearance: z.number().min(0).meta({
       description: "The uniform gap, in the file's units, below which a fit is tight.",
     }),
+    tolerance: tolerance.meta({
+      description:
+        "Greatest deviation of an outline as made, to either side, in the file's units, for every profile that states none; at most 1 mm (0.03937 in). 0 where not given: parts exactly as drawn.",
+    }),
+    tiltLimitDeg: z
+      .number()
+      .min(0)
+      .max(MAX_TILT_DEG)
+      .optional()
+      .meta({
+        description: `Greatest tilt of a blank in a keyway, either way, in degrees, where tilt is looked at. ${DEFAULT_TILT_DEG} where not given.`,
+      }),
     profiles: z.array(profile).min(1).max(MAX_PROFILES).meta({
       description: 'The sections in chart order. Ids must be unique, which this schema cannot say.',
     }),

@@ -7,6 +7,8 @@ const CURES: ReadonlyMap<string | number | undefined, string> = new Map([
   ['note', 'Write the remark as a text in quotes.'],
   ['units', 'Write "units": "mm" or "units": "in".'],
   ['runningClearance', "Write a gap of 0 or more in the file's units, such as 0.04 for mm."],
+  ['tolerance', "Write a deviation of 0 or more in the file's units, such as 0.02 for mm, or leave the field out."],
+  ['tiltLimitDeg', 'Write an angle from 0 to 15 degrees, or leave the field out.'],
   ['profiles', 'Write a list of at least one profile, "profiles": [ { … } ].'],
   ['id', 'Write an id of letters, digits and . _ : - (the first a letter or digit, 100 at most).'],
   ['kind', 'Write "opening" for a keyway, "blank" for an uncut key, "tool" for anything else that goes in.'],

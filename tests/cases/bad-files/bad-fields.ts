@@ -1,5 +1,14 @@
 import type { BadFile } from './bad-file.ts';
-import { family, milledProfile, outlineProfile, SQUARE, withOutline, without, withProfile } from './nearly-sound.ts';
+import {
+  family,
+  milledProfile,
+  outlineProfile,
+  SMALL_SQUARE,
+  SQUARE,
+  withOutline,
+  without,
+  withProfile,
+} from './nearly-sound.ts';
 
 /** Wrong fields of the family itself. */
 export const TOP: BadFile[] = [
@@ -82,6 +91,65 @@ export const TOP: BadFile[] = [
     byShape: true,
   },
   {
+    name: 'a tolerance in words',
+    text: family({ tolerance: '+-0.02' }),
+    path: 'tolerance',
+    words: /"\+-0\.02", must be a number/,
+    byShape: true,
+  },
+  {
+    name: 'a negative tolerance',
+    text: family({ tolerance: -0.02 }),
+    path: 'tolerance',
+    words: /-0\.02, must be at least 0/,
+    byShape: true,
+  },
+  {
+    name: 'a tolerance that is null',
+    text: family({ tolerance: null }),
+    path: 'tolerance',
+    words: /null, must be a number/,
+    byShape: true,
+  },
+  {
+    name: 'a tolerance in micrometres by mistake',
+    text: family({ tolerance: 20 }),
+    path: 'tolerance',
+    words: /20 mm, more than 1 mm/,
+  },
+  {
+    name: 'a tolerance just beyond the limit, in inches',
+    text: family({
+      units: 'in',
+      runningClearance: 0.0015,
+      tolerance: 0.0394,
+      profiles: [outlineProfile(SMALL_SQUARE)],
+    }),
+    path: 'tolerance',
+    words: /0\.0394 in, more than 0\.03937 in/,
+  },
+  {
+    name: 'a tilt limit in words',
+    text: family({ tiltLimitDeg: '2 degrees' }),
+    path: 'tiltLimitDeg',
+    words: /"2 degrees", must be a number/,
+    byShape: true,
+  },
+  {
+    name: 'a negative tilt limit',
+    text: family({ tiltLimitDeg: -2 }),
+    path: 'tiltLimitDeg',
+    words: /-2, must be at least 0/,
+    byShape: true,
+  },
+  {
+    name: 'a tilt limit that lets the blade lie down',
+    text: family({ tiltLimitDeg: 15.5 }),
+    path: 'tiltLimitDeg',
+    words: /15\.5, must be at most 15/,
+    byShape: true,
+  },
+  {
     name: 'an empty family',
     text: family({ profiles: [] }),
     path: 'profiles',
@@ -161,6 +229,26 @@ export const PROFILES: BadFile[] = [
     path: 'profiles[1].chambers',
     words: /at most 12/,
     byShape: true,
+  },
+  {
+    name: 'a list of tolerances',
+    text: withProfile(outlineProfile(SQUARE, { tolerance: [0.01, 0.02] })),
+    path: 'profiles[1].tolerance',
+    words: /heron-keyway: .*a list with 2 entries, must be a number/,
+    byShape: true,
+  },
+  {
+    name: 'a negative tolerance of a profile',
+    text: withProfile(outlineProfile(SQUARE, { tolerance: -0.001 })),
+    path: 'profiles[1].tolerance',
+    words: /-0\.001, must be at least 0/,
+    byShape: true,
+  },
+  {
+    name: 'a tolerance of a profile beyond the limit',
+    text: withProfile(outlineProfile(SQUARE, { tolerance: 1.001 })),
+    path: 'profiles[1].tolerance',
+    words: /heron-keyway: is 1\.001 mm, more than 1 mm/,
   },
   {
     name: 'neither outline nor milled',

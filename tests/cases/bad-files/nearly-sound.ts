@@ -9,6 +9,14 @@ export const SQUARE = [
   [0, 8],
 ];
 
+/** A plain outline in inches. */
+export const SMALL_SQUARE = [
+  [0, 0],
+  [0.08, 0],
+  [0.08, 0.32],
+  [0, 0.32],
+];
+
 /** A plain groove. */
 export const GROOVE = { side: 'left', bottom: 1.2, width: 0.9, depth: 0.6 };
 

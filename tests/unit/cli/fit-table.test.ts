@@ -21,6 +21,8 @@ function familyOf(openings: string[], blanks: string[]): Family {
     name: 'Polderwick',
     units: 'mm',
     runningClearance: 40_000,
+    tolerance: 0,
+    tiltLimit: 0,
     profiles: [
       ...openings.map((name, i) => ({ id: `o${i}`, kind: 'opening' as const, name, ring })),
       ...blanks.map((name, i) => ({ id: `b${i}`, kind: 'blank' as const, name, ring })),

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { bandsOf } from '../../../src/family/family.ts';
 import { boxOf } from '../../../src/geom/point.ts';
 import { signedArea } from '../../../src/geom/signed-area.ts';
 import { type FamilyDocument, MAX_FAULTS, readFamily } from '../../../src/interchange/json/read.ts';
@@ -111,6 +112,52 @@ describe('reading a family file', () => {
     expect(inch.profiles[1].milled).toMatchObject({ thickness: 1_998_980, height: 8_382_000, backRadius: 254_000 });
     expect(inch.profiles[1].milled?.grooves[0]).toMatchObject({ bottom: 1_270_000, rootRadius: 101_600 });
     expect(inch.profiles[1].milled?.grooves[0].flank).toBeCloseTo(Math.PI / 18, 12);
+  });
+
+  test('tolerance and tilt limit are read in the core’s terms, with their defaults where not given', () => {
+    const value = familyValue({
+      tolerance: 0.02,
+      tiltLimitDeg: 3,
+      profiles: [opening(RECTANGLE, { tolerance: 0.0075 })],
+    });
+    const { family, file } = documentOf(value);
+    expect(family.tolerance).toBe(20_000);
+    expect(family.tiltLimit).toBeCloseTo(Math.PI / 60, 15);
+    expect(family.profiles[0].tolerance).toBe(7_500);
+    expect(file).toEqual(value);
+    const plain = documentOf(familyValue()).family;
+    expect([plain.tolerance, plain.profiles[0].tolerance]).toEqual([0, undefined]);
+    expect(plain.tiltLimit).toBeCloseTo(Math.PI / 90, 15);
+  });
+
+  test('a tolerance or tilt limit may be 0, or as large as the limit', () => {
+    const family = (tolerance: number, tiltLimitDeg: number) =>
+      documentOf(familyValue({ tolerance, tiltLimitDeg, profiles: [opening(RECTANGLE, { tolerance })] })).family;
+    expect(family(0, 0)).toMatchObject({ tolerance: 0, tiltLimit: 0 });
+    expect(family(0, 0).profiles[0].tolerance).toBe(0);
+    expect(family(1, 15).tolerance).toBe(1_000_000);
+    expect(family(1, 15).tiltLimit).toBeCloseTo(Math.PI / 12, 15);
+  });
+
+  test('a tolerance too large does not hide what is wrong with the outline of the same profile', () => {
+    const crossed = [
+      [0, 0],
+      [2, 2],
+      [2, 0],
+      [0, 2],
+    ];
+    const faults = faultsOf(familyValue({ profiles: [opening(crossed, { tolerance: 5 })] }));
+    expect(faults.map((fault) => fault.path)).toEqual(['profiles[0].tolerance', 'profiles[0].outline[0]']);
+  });
+
+  test('the bands of a pair are each part’s own, or the family’s', () => {
+    const blank = { id: 'b', kind: 'blank', name: 'B', outline: RECTANGLE };
+    const { family } = documentOf(
+      familyValue({ tolerance: 0.02, profiles: [opening(RECTANGLE, { tolerance: 0 }), blank] }),
+    );
+    const [o, b] = family.profiles;
+    expect(bandsOf(family, b, o)).toEqual({ blank: 20_000, opening: 0 });
+    expect(bandsOf({ ...family, tolerance: 5 }, o, b)).toEqual({ blank: 0, opening: 5 });
   });
 
   test('chambers and section are kept, note stays in the file', () => {
