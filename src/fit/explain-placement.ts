@@ -2,8 +2,8 @@ import { difference } from '../geom/clip.ts';
 import { deepestPoint } from '../geom/deepest-point.ts';
 import { wallsOf } from '../geom/inscribed-circle.ts';
 import { boxOf, type Point } from '../geom/point.ts';
-import { type Patch, type Region, regionOf } from '../geom/region.ts';
-import { asTrustedRing, type Ring } from '../geom/ring.ts';
+import { isRegion, type Patch, type Region, regionOf } from '../geom/region.ts';
+import { asTrustedRing, isRing, type Ring } from '../geom/ring.ts';
 import { signedArea } from '../geom/signed-area.ts';
 import { triangulate } from '../geom/triangulate.ts';
 import { findContacts } from './find-contacts.ts';
@@ -27,16 +27,22 @@ const SHALLOW = 5;
 /**
  * What touches or collides where, at a given placement: for the best one, or for a blank dragged by hand.
  *
- * @param opening outline of the keyway, nanometres.
- * @param blank outline in its own frame, nanometres.
+ * @param opening the keyway as it is judged, nanometres.
+ * @param blank the blank in its own frame; several outlines where it is worn through.
  * @check tests/unit/fit/explain-placement.test.ts
  */
-export function explainPlacement(opening: Ring, blank: Ring, placement: Placement): Explanation {
-  const placed = placeBlank(blank, placement);
-  const region = regionOf(opening);
-  const back = boxOf(blank).minY;
+export function explainPlacement(
+  opening: Ring | Region,
+  blank: Ring | readonly Ring[],
+  placement: Placement,
+): Explanation {
+  const region = isRegion(opening) ? opening : regionOf(opening);
+  const parts = isRing(blank) ? [blank] : blank;
+  const placed = parts.map((part) => placeBlank(part, placement));
+  const back = boxOf(parts.flat()).minY;
   const heightOf = (p: Point) => unplace(p, placement).y - back;
-  const collisions = collidingParts(region, placed)
+  const collisions = placed
+    .flatMap((part) => collidingParts(region, part))
     .map((patch) => describe(patch, region, heightOf))
     .filter((collision) => collision.depth > SHALLOW)
     .sort((a, b) => weightOf(b) - weightOf(a));

@@ -29,12 +29,16 @@ interface Gap {
  * The distance between two outlines is reached at a vertex of one of them, so vertices of the blank are measured
  * against edges of the opening and the other way round.
  *
- * @param placed the blank in the opening's coordinates, not colliding, nanometres.
+ * @param placed the outlines of the blank in the opening's coordinates, not colliding, nanometres.
  * @param heightOf height of a point above the back of the blade, nanometres.
  */
-export function findContacts(opening: Region, placed: readonly Point[], heightOf: (p: Point) => number): Contact[] {
+export function findContacts(
+  opening: Region,
+  placed: readonly (readonly Point[])[],
+  heightOf: (p: Point) => number,
+): Contact[] {
   const walls = boundariesOf(opening);
-  const gaps = [...gapsFrom([placed], walls, true), ...gapsFrom(walls, [placed], false)];
+  const gaps = [...gapsFrom(placed, walls, true), ...gapsFrom(walls, placed, false)];
   gaps.sort((a, b) => a.square - b.square);
   const contacts: Contact[] = [];
   for (const gap of gaps) {

@@ -53,6 +53,7 @@ export function goesInTilted(opening: Opening, rings: readonly Ring[], limit: nu
     const middle = (from + to) / 2;
     const blank = prepareBlank(turnBlank(rings, middle));
     if (goesIn(opening, blank)) return true;
+    if (limit === 0) return false;
     const growth = (reach * (to - from)) / 2;
     if (growth <= TILT_ACCURACY) continue;
     if (goesIn(opening.roundGrown(growth + TILT_ACCURACY / 4, TILT_ACCURACY / 5), blank))

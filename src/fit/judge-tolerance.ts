@@ -1,7 +1,7 @@
 import type { Ring } from '../geom/ring.ts';
 import type { Fit } from './fit.ts';
-import { goesIn } from './judge-fit.ts';
-import { growOpening, OFFSET_ARC, shrinkBlank } from './offset-shapes.ts';
+import { goesInTilted } from './judge-tilted.ts';
+import { growOpening, OFFSET_ARC, shrinkRings } from './offset-shapes.ts';
 import type { Opening } from './prepare-opening.ts';
 
 /** What can be said of all parts within their tolerance bands. */
@@ -19,16 +19,25 @@ export interface Bands {
  * Always: the fullest blank in the narrowest opening still goes in exactly when the nominal clearance is at least the
  * sum of the bands, because erosions compose. Never: even the leanest blank stays out of the widest opening.
  *
- * @param fit of the nominal parts.
- * @accuracy 0.1 um; "always" and "never" are only said when certain.
+ * @param blank the outlines as they were judged.
+ * @param fit of the nominal parts, within the same tilt limit.
+ * @param tiltLimit radians; 0 means upright only.
+ * @accuracy 0.1 um upright, 1 um tilted; "always" and "never" are only said when certain.
  * @check tests/outside: ISO 286 limits of size, as slot and tongue
  */
-export function judgeTolerance(opening: Opening, blank: Ring, fit: Fit, bands: Bands): ThreeWay {
+export function judgeTolerance(
+  opening: Opening,
+  blank: readonly Ring[],
+  fit: Fit,
+  bands: Bands,
+  tiltLimit = 0,
+): ThreeWay {
   if (fit.clearance + ROUNDING >= bands.blank + bands.opening) return 'always';
   if (fit.verdict !== 'blocked') return 'depends';
-  const leanest = shrinkBlank(blank, bands.blank + OFFSET_ARC);
+  const leanest = shrinkRings(blank, bands.blank + OFFSET_ARC);
   const widest = growOpening(opening.region, bands.opening + OFFSET_ARC);
-  return leanest && widest && !goesIn(widest, leanest) ? 'never' : 'depends';
+  if (leanest.length === 0 || !widest) return 'depends';
+  return goesInTilted(widest, leanest, tiltLimit) ? 'depends' : 'never';
 }
 
 /** Whole-nanometre outlines: a clearance that falls short of the bands by less is equal to them. */

@@ -18,6 +18,11 @@ export function shrinkRing(ring: Ring, amount: number): readonly Ring[] {
   return offset(regionOf(ring), -amount, 'round', OFFSET_ARC).map(({ outer }) => soundRing(outer));
 }
 
+/** {@link shrinkRing} for a blank that may already be in parts. */
+export function shrinkRings(rings: readonly Ring[], amount: number): readonly Ring[] {
+  return rings.flatMap((ring) => shrinkRing(ring, amount));
+}
+
 /** {@link shrinkRing}, ready to be tried; null where nothing is left. */
 export function shrinkBlank(ring: Ring, amount: number): Blank | null {
   const rings = shrinkRing(ring, amount);

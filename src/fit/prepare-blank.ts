@@ -1,5 +1,5 @@
 import { type Box, boxOf } from '../geom/point.ts';
-import type { Ring } from '../geom/ring.ts';
+import { isRing, type Ring } from '../geom/ring.ts';
 import { cornersOf, type EdgeIndex, edgesOf, indexEdges } from './edge-index.ts';
 
 /** A blank or tool made ready to be tried in many openings. Coordinates in nanometres. */
@@ -26,10 +26,6 @@ export function prepareBlank(source: Ring | readonly Ring[]): Blank {
     index: indexEdges(rings),
     convex: cornersOf(rings, 1),
   };
-}
-
-function isRing(source: Ring | readonly Ring[]): source is Ring {
-  return !Array.isArray(source[0]);
 }
 
 function lengthOf([x0, y0, x1, y1]: number[]): number {

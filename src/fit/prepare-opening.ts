@@ -1,6 +1,6 @@
 import { offset } from '../geom/clip.ts';
 import { type Box, boxOf, type Point } from '../geom/point.ts';
-import { boundariesOf, type Region, regionOf } from '../geom/region.ts';
+import { boundariesOf, isRegion, type Region, regionOf } from '../geom/region.ts';
 import type { Ring } from '../geom/ring.ts';
 import { cornersOf, type EdgeIndex, indexEdges } from './edge-index.ts';
 
@@ -48,8 +48,4 @@ export function prepareOpening(source: Ring | Region): Opening {
       return made;
     },
   };
-}
-
-function isRegion(source: Ring | Region): source is Region {
-  return source.length === 0 || 'outer' in source[0];
 }

@@ -1,6 +1,6 @@
 import { offset } from '../geom/clip.ts';
-import { boundariesOf, type Region, regionOf } from '../geom/region.ts';
-import { asTrustedRing, type Ring } from '../geom/ring.ts';
+import { boundariesOf, isRegion, type Region, regionOf } from '../geom/region.ts';
+import { asTrustedRing, isRing, type Ring } from '../geom/ring.ts';
 import { containsBlank, rationalOf } from './contain-exactly.ts';
 import { findContacts } from './find-contacts.ts';
 import type { Fit } from './fit.ts';
@@ -35,14 +35,6 @@ export function verifyFit(opening: Ring | Region, blank: Ring | readonly Ring[],
   return fit.verdict === 'blocked' ? verifyBlocked(region, turned, fit) : verifyEntry(region, turned, fit);
 }
 
-function isRegion(opening: Ring | Region): opening is Region {
-  return 'outer' in opening[0];
-}
-
-function isRing(blank: Ring | readonly Ring[]): blank is Ring {
-  return !Array.isArray(blank[0]);
-}
-
 /** An outline turned about its origin, in whole nanometres. */
 function turnedInPlace(ring: Ring, tilt: number): Ring {
   const turned = placeBlank(ring, { x: 0, y: 0, tilt });
@@ -53,7 +45,7 @@ function verifyEntry(region: Region, parts: readonly Ring[], fit: Fit): string[]
   const faults: string[] = [];
   if (!standsInside(region, parts, fit)) faults.push('the blank at the given placement is not inside the opening');
   const placed = parts.map((part) => placeBlank(part, { ...fit.placement, tilt: 0 }));
-  const gap = Math.min(...placed.map((part) => findContacts(region, part, (p) => p.y)[0]?.gap ?? 0));
+  const gap = findContacts(region, placed, (p) => p.y)[0]?.gap ?? 0;
   if (gap < fit.clearance - GRAIN)
     faults.push(`the gap at the given placement is ${um(gap)} um, less than the stated ${um(fit.clearance)} um`);
   const better = shrink(innerFitByParts(region, parts), fit.clearance + fit.accuracy + TOLERANCE);

@@ -19,6 +19,11 @@ export function regionOf(ring: Ring): Region {
   return [{ outer: ring, holes: [] }];
 }
 
+/** Tells a region from a ring, for functions that take either. */
+export function isRegion(shape: Ring | Region): shape is Region {
+  return shape.length === 0 || 'outer' in shape[0];
+}
+
 /** Every boundary of the region, outer ones counter-clockwise and holes clockwise. */
 export function boundariesOf(region: Region): (readonly Point[])[] {
   return region.flatMap((patch) => [patch.outer, ...patch.holes]);

@@ -41,6 +41,11 @@ export function asTrustedRing(points: readonly Point[]): Ring {
   return points as Ring;
 }
 
+/** Tells one ring from several, for functions that take either. */
+export function isRing(shape: Ring | readonly Ring[]): shape is Ring {
+  return shape.length > 0 && !Array.isArray(shape[0]);
+}
+
 /** Consecutive equal vertices reduced to one, the closing repeat included. */
 function dropRepeats(points: readonly Point[]): Point[] {
   const kept = points.filter((p, i) => i === 0 || p.x !== points[i - 1].x || p.y !== points[i - 1].y);
