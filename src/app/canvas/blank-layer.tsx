@@ -51,7 +51,7 @@ export function BlankLayer({ opening, entrant, placement, explanation, units, sh
         units={units}
         sheet={sheet}
       />
-      <PinchMarks contacts={explanation.contacts} units={units} sheet={sheet} />
+      <PinchMarks contacts={explanation.contacts} openingRight={openingBox.maxX} units={units} sheet={sheet} />
       <ClashTags
         collisions={explanation.collisions}
         openingBox={openingBox}

@@ -9,12 +9,14 @@ const ARM = 34;
 
 interface PinchMarksProps {
   readonly contacts: readonly Contact[];
+  /** Where the keyway ends on its right, nanometres: dimensions stand beside it, clear of the ruler on its left. */
+  readonly openingRight: number;
   readonly units: Units;
   readonly sheet: DrawingSheet;
 }
 
 /** The narrowest gap with its dimension, and a dot at every other place that is as narrow. */
-export function PinchMarks({ contacts, units, sheet }: PinchMarksProps) {
+export function PinchMarks({ contacts, openingRight, units, sheet }: PinchMarksProps) {
   const [pinch, ...others] = contacts;
   if (!pinch) return null;
   return (
@@ -23,7 +25,7 @@ export function PinchMarks({ contacts, units, sheet }: PinchMarksProps) {
         // biome-ignore lint/suspicious/noArrayIndexKey: contacts have no identity from one placement to the next
         <Dot key={i} at={toPixels(sheet.view, contact.onOpening)} sheet={sheet} />
       ))}
-      <Pinch contact={pinch} label={gapText(pinch.gap, units)} sheet={sheet} />
+      <Pinch contact={pinch} openingRight={openingRight} label={gapText(pinch.gap, units)} sheet={sheet} />
     </Group>
   );
 }
@@ -32,19 +34,32 @@ function Dot({ at, sheet: { palette } }: { at: PixelPoint; sheet: DrawingSheet }
   return <Circle x={at.px} y={at.py} radius={5} fill={palette.paperLit} stroke={palette.ink} strokeWidth={2.5} />;
 }
 
-function Pinch({ contact, label, sheet }: { contact: Contact; label: string; sheet: DrawingSheet }) {
-  const { view } = sheet;
+interface PinchProps {
+  readonly contact: Contact;
+  readonly openingRight: number;
+  readonly label: string;
+  readonly sheet: DrawingSheet;
+}
+
+function Pinch({ contact, openingRight, label, sheet }: PinchProps) {
+  const { view, palette, size } = sheet;
   const a = toPixels(view, contact.onBlank);
   const b = toPixels(view, contact.onOpening);
   const out = outward(contact, a, b);
   const back = { px: a.px - out.px * ARM, py: a.py - out.py * ARM };
   const far = { px: b.px + out.px * ARM, py: b.py + out.py * ARM };
+  // A dimension on the left is led across the blade, since the ruler stands on that side.
+  const lead = out.px < -0.3 ? back : far;
+  const beside = Math.max(lead.px, toPixels(view, { x: openingRight, y: 0 }).px + ARM - 10);
+  const end = Math.abs(out.px) > 0.3 ? Math.min(beside, size.width - 120) : lead.px;
   return (
     <Group>
+      <Line points={[lead.px, lead.py, end, lead.py]} stroke={palette.paperLit} strokeWidth={5} />
       <Arm from={back} to={a} sheet={sheet} />
       <Arm from={far} to={b} sheet={sheet} />
+      <Line points={[lead.px, lead.py, end, lead.py]} stroke={palette.ink} strokeWidth={2} />
       {contact.gap === 0 && <Dot at={b} sheet={sheet} />}
-      <Dimension at={far} out={out} text={label} sheet={sheet} />
+      <Dimension at={{ px: end, py: lead.py }} out={out} text={label} sheet={sheet} />
     </Group>
   );
 }
@@ -78,8 +93,9 @@ function Dimension({
   sheet: DrawingSheet;
 }) {
   const wide = text.length * 10 + 20;
-  const x = out.px < -0.3 ? at.px - wide : at.px - (Math.abs(out.px) <= 0.3 ? wide / 2 : 0);
-  const y = at.py + (Math.abs(out.px) > 0.3 ? -15 : Math.sign(out.py) * 18 - 15);
+  const sideways = Math.abs(out.px) > 0.3;
+  const x = sideways ? at.px : at.px - wide / 2;
+  const y = at.py - 15 + (sideways ? 0 : Math.sign(out.py) * 18);
   return (
     <Label x={x} y={y}>
       <Tag fill={palette.paperLit} stroke={palette.ink} strokeWidth={1.5} />

@@ -22,8 +22,10 @@ export function CompareHead({ family, pair }: { family: Family; pair: ShownPair 
         <span className="unseen">
           {entrant.name} in {opening.name}:{' '}
         </span>
-        <VerdictMark verdict={fit?.verdict ?? null} size={36} />
-        {fit ? VERDICT_WORDS[fit.verdict] : 'waiting'}
+        <span className={styles.word}>
+          <VerdictMark verdict={fit?.verdict ?? null} size={36} />
+          {fit ? VERDICT_WORDS[fit.verdict] : 'waiting'}
+        </span>
         {fit && <span className={styles.margin}>{marginText(fit, units)}</span>}
       </h1>
       <p className={styles.sentence} role="status">

@@ -31,7 +31,7 @@ function PlacementReading({ pair }: { pair: ShownPair }) {
   ];
   if (fit && fit.verdict !== 'blocked') {
     facts.push({ term: 'Play sideways', value: gapText(fit.play.lateral, units) });
-    facts.push({ term: 'Play up and down', value: gapText(fit.play.vertical, units) });
+    facts.push({ term: 'Play in height', value: gapText(fit.play.vertical, units) });
   }
   return (
     <section className={styles.part} aria-labelledby="reading-placement">
@@ -54,17 +54,15 @@ function Collisions({ pair }: { pair: ShownPair }) {
       </h2>
       <ol className={styles.places}>
         {pair.explanation.collisions.map((collision, i) => (
-          <li key={clashLetter(i)} className={styles.place}>
+          <li key={clashLetter(i)} className={styles.clash}>
             <b>{clashLetter(i)}</b>
-            <span>
-              {doors.partName(collision)}
-              <br />
-              at {bandText(collision.from, collision.to, units)}, {gapText(collision.depth, units)} too deep
-            </span>
+            <span>{doors.partName(collision)}</span>
+            <b>{gapText(collision.depth, units)}</b>
+            <span className={styles.soft}>at {bandText(collision.from, collision.to, units)}</span>
           </li>
         ))}
       </ol>
-      <p className={styles.note}>Heights are measured from the back of the blade.</p>
+      <p className={styles.note}>How deep it would stand in the plug; heights from the back of the blade.</p>
     </section>
   );
 }

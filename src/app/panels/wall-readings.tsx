@@ -109,7 +109,7 @@ function PairReading({ entrant, opening, fit }: { entrant: Profile; opening: Pro
         <FactList
           facts={[
             { term: 'Play sideways', value: gapText(fit.play.lateral, units) },
-            { term: 'Play up and down', value: gapText(fit.play.vertical, units) },
+            { term: 'Play in height', value: gapText(fit.play.vertical, units) },
           ]}
         />
       )}

@@ -1,5 +1,6 @@
 import { type DocumentState, makeDocumentStore } from './document-state.ts';
 import type { Doors } from './doors.ts';
+import { explainOnce } from './explain-once.ts';
 import { type HandState, makeHandStore, snapToBest } from './hand-state.ts';
 import { type Judging, makeJudging, makeResultsStore, type ResultsState } from './results-state.ts';
 import { makeSelectionStore, type SelectionState, settleSelection } from './selection-state.ts';
@@ -21,7 +22,8 @@ export interface Session {
  * Makes the stores of a window and the threads between them: a new document settles the selection and is
  * judged; a new pair lies in its best placement again.
  */
-export function makeSession(doors: Doors, shelf: Shelf | null): Session {
+export function makeSession(given: Doors, shelf: Shelf | null): Session {
+  const doors: Doors = { ...given, explainPlacement: explainOnce(given.explainPlacement) };
   const documents = makeDocumentStore();
   const selection = makeSelectionStore();
   const results = makeResultsStore();

@@ -1,9 +1,13 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { makeJudging, makeResultsStore } from '../../../src/app/state/results-state.ts';
 import type { EntryMatrix } from '../../../src/family/entry-matrix.ts';
 import type { Family } from '../../../src/family/family.ts';
+import { readFamily } from '../../../src/interchange/json/read.ts';
 
-const family: Family = { name: 'Test', units: 'mm', runningClearance: 40_000, profiles: [] };
+const read = readFamily(readFileSync(new URL('../../../profiles-demo/first-lesson.json', import.meta.url), 'utf8'));
+if (!read.ok) throw new Error('the lesson must be readable');
+const { family } = read.document;
 const matrixOf = (name: string): EntryMatrix => ({ openings: [name], profiles: [], fits: [] });
 
 /** A judge whose jobs end when the test says so. */

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { openText } from '../../../src/app/state/document-state.ts';
 import type { Doors } from '../../../src/app/state/doors.ts';
+import { explainOnce } from '../../../src/app/state/explain-once.ts';
 import { moveByHand, shownPlacement } from '../../../src/app/state/hand-state.ts';
 import { walkEntrants, walkOpenings } from '../../../src/app/state/selection-state.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
@@ -109,4 +110,22 @@ test('a shelf that is full or forbidden costs the memory of the settings and not
   const { session } = openSession({ getItem: refuse, setItem: refuse });
   session.settings.setState({ units: 'in' });
   expect(session.settings.getState().units).toBe('in');
+});
+
+test('a placement is explained once, however many ask, and again for another pair', () => {
+  let asked = 0;
+  const explain = explainOnce((...pair) => {
+    asked++;
+    return explainPlacement(...pair);
+  });
+  const read = readFamily(LESSON);
+  if (!read.ok) throw new Error('the lesson must be readable');
+  const [heron, bittern, , blank] = read.document.family.profiles;
+  const placement = { x: 50_000, y: 50_000, tilt: 0 };
+  const first = explain(heron.ring, blank.ring, placement);
+  expect(explain(heron.ring, blank.ring, placement)).toBe(first);
+  expect(asked).toBe(1);
+  expect(explain(bittern.ring, blank.ring, placement).gap).not.toBe(first.gap);
+  expect(explain(heron.ring, blank.ring, { ...placement }).gap).toBe(first.gap);
+  expect(asked).toBe(3);
 });
