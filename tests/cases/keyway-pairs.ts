@@ -146,12 +146,18 @@ export function nearContactPair(seed: number, vertices: VertexCount): FitCase {
  */
 function knownMargin(margin: number, pinch: Pinch, filleted: boolean): KnownFit {
   const rounding = filleted ? 2 : 0;
-  const outcome = margin > rounding ? 'fits' : margin < -rounding ? 'blocked' : filleted ? undefined : 'contact';
+  const outcome = outcomeOfMargin(margin, rounding);
   if (margin >= 0) return { outcome, clearance: margin, within: rounding };
   if (pinch !== 'all round') return { outcome, interference: -margin, within: rounding };
   if (!filleted) return { outcome, interference: -margin * Math.SQRT2, within: 0 };
   const middle = (1 + Math.SQRT2) / 2;
   return { outcome, interference: -margin * middle, within: rounding - margin * (middle - 1) };
+}
+
+/** Undefined where rounding may turn it. */
+function outcomeOfMargin(margin: number, rounding: number): KnownFit['outcome'] {
+  if (Math.abs(margin) <= rounding) return rounding === 0 ? 'contact' : undefined;
+  return margin > 0 ? 'fits' : 'blocked';
 }
 
 /** The blank opened up by 15-60 um with one ward pushed until `margin` is left, or null where none pinches cleanly. */

@@ -16,8 +16,9 @@ import { randomNumbers } from '../cases/random-numbers.ts';
 import { isSimpleOutline } from '../cases/simple-outline.ts';
 import { clipper2InnerFit, loadClipper2 } from '../kit/engines/clipper2-inner-fit.ts';
 import { convexParts, convexPartsOutside } from '../kit/engines/convex-parts.ts';
+import { convolutionOf } from '../kit/engines/convolution.ts';
 import { liesInside } from '../kit/engines/exact-containment.ts';
-import type { InnerFitEngine } from '../kit/engines/inner-fit-result.ts';
+import { type InnerFitEngine, windowOf } from '../kit/engines/inner-fit-result.ts';
 import { jstsInnerFit } from '../kit/engines/jsts-inner-fit.ts';
 import { ARC_SHORTFALL, DepthMeter, leastDepthOnGrid } from '../kit/engines/jsts-interference.ts';
 import { jstsInscribedCircle, jstsPolygon } from '../kit/engines/jsts-shapes.ts';
@@ -25,8 +26,10 @@ import { loadManifold, manifoldInnerFit } from '../kit/engines/manifold-inner-fi
 
 const namedFits = [...plainFits, ...contactFits, ...blockedFits];
 
+let manifold: Awaited<ReturnType<typeof loadManifold>>;
+
 beforeAll(async () => {
-  await Promise.all([loadManifold(), loadClipper2()]);
+  [manifold] = await Promise.all([loadManifold(), loadClipper2()]);
 });
 
 const engines: [string, InnerFitEngine][] = [
@@ -67,6 +70,24 @@ describe('three libraries, three methods, one answer', () => {
         expect(Math.abs(other.radius - first.radius)).toBeLessThan(1 + 8e-5 * first.radius);
         expect(Math.abs(other.area - first.area)).toBeLessThan(1 + 0.2 * (first.play.lateral + first.play.vertical));
         expect(other.pieces).toBe(first.pieces);
+      }
+    }
+  });
+});
+
+describe('convolution, one pass of the clipping library, as the bench uses it', () => {
+  test.each(namedFits)('$name', ({ opening, blank, known }) => {
+    const cycles = windowOf(opening, blank) ? convolutionOf(opening, blank) : [];
+    const area = negativeArea(cycles);
+    expect(Math.abs(area - (known.area ?? 0))).toBeLessThanOrEqual((known.areaWithin ?? 0) + 1);
+  });
+
+  test('keyways and polygons: the area that JSTS finds', () => {
+    for (let seed = 6000; seed < 6040; seed++) {
+      for (const { opening, blank } of [keywayPair(seed, 60), polygonPair(seed)]) {
+        const theirs = jstsInnerFit(opening, blank);
+        const area = windowOf(opening, blank) ? negativeArea(convolutionOf(opening, blank)) : 0;
+        expect(Math.abs(area - theirs.area)).toBeLessThan(1 + theirs.play.lateral + theirs.play.vertical);
       }
     }
   });
@@ -192,6 +213,17 @@ describe('generators', () => {
     expect(share).toBeLessThan(0.6);
   });
 });
+
+/** Area round which the curves wind less than 0 times, by manifold-3d. */
+function negativeArea(cycles: readonly number[][]): number {
+  const pairs = cycles.map((c) =>
+    Array.from({ length: c.length / 2 }, (_, i): [number, number] => [c[2 * i], c[2 * i + 1]]),
+  );
+  const section = new manifold.CrossSection(pairs, 'Negative');
+  const area = section.area();
+  section.delete();
+  return area;
+}
 
 function middleOf(
   outer: readonly { x: number; y: number }[],

@@ -58,7 +58,7 @@ function acrossSlot(slot: number, tongue: number, runningClearance = 0) {
 }
 
 describe.each(workedFits)('$size H/$shaft ($hole, $grade)', ({ size, hole, shaft, grade, least, greatest }) => {
-  const range = size <= 3 ? 0 : size <= 6 ? 1 : size <= 10 ? 2 : 3;
+  const range = [3, 6, 10].filter((limit) => size > limit).length;
   const [holeLow, holeHigh] = [size * 1000, size * 1000 + IT[hole][range]];
   const shaftHigh = size * 1000 + UPPER[shaft][range];
   const shaftLow = shaftHigh - IT[grade][range];

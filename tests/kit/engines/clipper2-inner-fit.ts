@@ -53,7 +53,10 @@ export function clipper2(): Clipper2 {
     for (const points of list) result.push_back(path(points));
     return result;
   };
-  return { library, path, paths, keep, release: () => made.forEach((object) => object.delete()) };
+  const release = (): void => {
+    for (const object of made) object.delete();
+  };
+  return { library, path, paths, keep, release };
 }
 
 /**

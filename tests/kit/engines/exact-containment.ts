@@ -86,5 +86,5 @@ function turn(a: Point, b: Point, p: Point): number {
   const difference = left - right;
   if (Math.abs(difference) > 1e-15 * (Math.abs(left) + Math.abs(right))) return Math.sign(difference);
   const exact = BigInt(dx) * BigInt(py) - BigInt(dy) * BigInt(px);
-  return exact > 0n ? 1 : exact < 0n ? -1 : 0;
+  return Number(exact > 0n) - Number(exact < 0n);
 }
