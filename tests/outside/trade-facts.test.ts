@@ -174,7 +174,7 @@ describe('trade facts, shown by the demo campus (common practice, no source)', (
   const threeWay = (entrant: Profile, opening: Profile) =>
     judgeTolerance(
       prepareOpening(opening.ring),
-      entrant.ring,
+      [entrant.ring],
       fitOf(entrant.id, opening.id),
       bandsOf(college, entrant, opening),
     );
