@@ -62,6 +62,20 @@ test('Enter on a cell opens its pair, Escape goes back to that cell, and so does
   await page.locator('button[data-opening]').first().waitFor();
 });
 
+test('an address that asks for Compare opens there, and Escape first closes a panel that hangs open', async () => {
+  const { page } = app;
+  await page.goto(`${app.url}#compare`);
+  await page.reload();
+  await drawing(page).waitFor();
+  await page.getByRole('button', { name: 'Notes' }).click();
+  await page.getByText('Before cutting metal').waitFor();
+  await page.keyboard.press('Escape');
+  await page.getByText('Before cutting metal').waitFor({ state: 'hidden' });
+  expect(await drawing(page).isVisible()).toBe(true);
+  await page.keyboard.press('Escape');
+  await page.locator('button[data-opening]').first().waitFor();
+});
+
 test('a blocked pair names the ward, its height and its depth, in words and as a list', async () => {
   const { page } = app;
   await compareReed(page, 'Ruff keyway');

@@ -155,6 +155,44 @@ test('the saved file is the opened one, field for field, unknown fields too', as
   }
 });
 
+test('a family can be saved to a place of choice; a closed dialog saves nothing, a place that fails falls back', async () => {
+  const { page } = app;
+  /** Stands in for the browser's own dialog, which no test can operate. */
+  const answerDialog = (answer: 'write' | 'close' | 'fail') =>
+    page.evaluate((how) => {
+      const written: string[] = [];
+      Object.assign(window, {
+        written,
+        showSaveFilePicker: async () => {
+          if (how === 'close') throw new DOMException('closed', 'AbortError');
+          const write = async (text: string) => {
+            if (how === 'fail') throw new DOMException('read-only', 'NoModificationAllowedError');
+            written.push(text);
+          };
+          return { createWritable: async () => ({ write, close: async () => {} }) };
+        },
+      });
+    }, answer);
+  const saveAs = async () => {
+    await page.getByRole('button', { name: 'Family ▾' }).click();
+    await page.getByRole('button', { name: /^Save family as/ }).click();
+  };
+  await answerDialog('write');
+  await saveAs();
+  const written = await page.waitForFunction(() => (window as unknown as { written: string[] }).written[0]);
+  expect(JSON.parse(String(await written.jsonValue()))).toEqual(JSON.parse(DEMO));
+  let downloads = 0;
+  page.on('download', () => downloads++);
+  await answerDialog('close');
+  await saveAs();
+  await page.waitForTimeout(300);
+  expect(downloads).toBe(0);
+  await answerDialog('fail');
+  const fallback = page.waitForEvent('download');
+  await saveAs();
+  expect(JSON.parse(readFileSync(await (await fallback).path(), 'utf8'))).toEqual(JSON.parse(DEMO));
+});
+
 test('the first lesson has three keyways, in which a group blank enters two', async () => {
   const { page } = app;
   await page.getByRole('button', { name: 'Family ▾' }).click();

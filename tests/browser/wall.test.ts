@@ -83,6 +83,17 @@ test('cells take the keyboard: left and right go along the block, up and down st
   await page.getByRole('heading', { name: 'in Bittern keyway' }).waitFor();
 });
 
+test('Enter opens the picked pair from the tray and from nowhere in particular', async () => {
+  const { page } = app;
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { level: 1, name: /Heron blank, six chambers in Heron keyway: enters/ }).waitFor();
+  await page.keyboard.press('Escape');
+  await pickEntrant(page, 'Smew blank');
+  await page.keyboard.press('Enter');
+  await page.getByRole('heading', { level: 1, name: /Smew blank in Heron keyway: blocked/ }).waitFor();
+});
+
 test('the readings tell the picked pair in a sentence, and the list of what it goes into picks keyways', async () => {
   const { page } = app;
   await pickEntrant(page, 'Reed group blank');

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, memo } from 'react';
+import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
 import type { Fit } from '../../fit/fit.ts';
 import type { Profile } from '../../profile/profile.ts';
 import type { Units } from '../state/length-text.ts';
@@ -37,8 +37,12 @@ export const WallCell = memo(function WallCell(props: WallCellProps) {
     event.preventDefault();
     onCompare(opening.id);
   };
+  const cell = useRef<HTMLLIElement>(null);
+  useEffect(() => {
+    if (picked) cell.current?.scrollIntoView({ block: 'nearest' });
+  }, [picked]);
   return (
-    <li className={styles.cell} data-picked={picked} data-verdict={fit?.verdict ?? 'unknown'}>
+    <li ref={cell} className={styles.cell} data-picked={picked} data-verdict={fit?.verdict ?? 'unknown'}>
       <button
         type="button"
         className={styles.plate}

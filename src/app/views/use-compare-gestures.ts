@@ -113,9 +113,14 @@ function useSpaceHeld(): RefObject<boolean> {
     const follow = (event: KeyboardEvent) => {
       if (event.key === ' ') held.current = event.type === 'keydown';
     };
+    const letGo = () => {
+      held.current = false;
+    };
     addEventListener('keydown', follow);
     addEventListener('keyup', follow);
+    addEventListener('blur', letGo);
     return () => {
+      removeEventListener('blur', letGo);
       removeEventListener('keydown', follow);
       removeEventListener('keyup', follow);
     };

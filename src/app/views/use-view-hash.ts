@@ -18,6 +18,7 @@ export function useViewHash(): void {
     return () => removeEventListener('hashchange', follow);
   }, [selection]);
   useEffect(() => {
-    if (viewInAddress() !== view) location.hash = view;
-  }, [view]);
+    // Not before the address has had its say: what was drawn may still be the view from before it was read.
+    if (view === selection.getState().view && viewInAddress() !== view) location.hash = view;
+  }, [selection, view]);
 }
