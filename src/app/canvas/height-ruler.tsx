@@ -33,6 +33,7 @@ export function HeightRuler({ blankBox, openingLeft, collisions, units, sheet }:
   const steps = rulerSteps(view.scale, NM_OF_UNIT[units], NUMBER_SPACING);
   const decimals = Math.max(0, Math.ceil(-Math.log10(steps.major / NM_OF_UNIT[units]) - 1e-9));
   const top = Math.max(-20, yOf(tall));
+  const unitY = Math.max(4, top - 24);
   const bottom = Math.min(size.height + 20, yOf(0));
   return (
     <Group>
@@ -57,6 +58,7 @@ export function HeightRuler({ blankBox, openingLeft, collisions, units, sheet }:
         <Group key={height}>
           <Line points={[right, yOf(height), right - 15, yOf(height)]} stroke={palette.ink} strokeWidth={2} />
           <Text
+            visible={yOf(height) - 8 > unitY + 14}
             x={right - STRIP}
             y={yOf(height) - 8}
             width={STRIP - 19}
@@ -70,7 +72,7 @@ export function HeightRuler({ blankBox, openingLeft, collisions, units, sheet }:
       ))}
       <Text
         x={right - STRIP}
-        y={Math.max(4, top - 24)}
+        y={unitY}
         width={STRIP - 4}
         align="right"
         text={units}

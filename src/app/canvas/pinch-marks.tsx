@@ -92,7 +92,7 @@ function Dimension({
   text: string;
   sheet: DrawingSheet;
 }) {
-  const wide = text.length * 10 + 20;
+  const wide = text.length * 10.4 + 24;
   const sideways = Math.abs(out.px) > 0.3;
   const x = sideways ? at.px : at.px - wide / 2;
   const y = at.py - 15 + (sideways ? 0 : Math.sign(out.py) * 18);
@@ -104,6 +104,7 @@ function Dimension({
         width={wide}
         align="center"
         padding={6}
+        wrap="none"
         fontFamily={TYPE}
         fontSize={18}
         fontStyle="bold"

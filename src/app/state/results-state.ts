@@ -37,24 +37,29 @@ export interface Judging {
  * @check tests/unit/app/results-state.test.ts
  */
 export function makeJudging(store: Store<ResultsState>, doors: Pick<Doors, 'judgeFamily'>): Judging {
-  let current: RunningJudgement | null = null;
+  let current: { readonly job: RunningJudgement | null } | null = null;
   const drop = () => {
-    current?.cancel();
+    current?.job?.cancel();
     current = null;
   };
   const start = (family: Family) => {
     drop();
     store.setState({ ...NOTHING_KNOWN, phase: 'running' });
-    let mine: RunningJudgement | null = null;
-    const isCurrent = () => current === mine;
-    mine = doors.judgeFamily(family, (done, total) => {
-      if (isCurrent()) store.setState({ done, total });
-    });
+    const mine = { job: null as RunningJudgement | null };
     current = mine;
-    mine.result.then(
-      (fits) => isCurrent() && store.setState({ phase: 'done', fits }),
-      (reason) => isCurrent() && store.setState({ phase: 'failed', trouble: troubleText(reason) }),
-    );
+    const isCurrent = () => current === mine;
+    const fail = (reason: unknown) => {
+      if (isCurrent()) store.setState({ phase: 'failed', trouble: troubleText(reason) });
+    };
+    try {
+      mine.job = doors.judgeFamily(family, (done, total) => {
+        if (isCurrent()) store.setState({ done, total });
+      });
+      mine.job.result.then((fits) => isCurrent() && store.setState({ phase: 'done', fits }), fail);
+    } catch (reason) {
+      // A browser that allows no worker says so by throwing at once.
+      fail(reason);
+    }
   };
   const stop = () => {
     if (store.getState().phase !== 'running') return;

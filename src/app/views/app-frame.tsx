@@ -6,6 +6,7 @@ import { FaultNotice } from '../panels/fault-notice.tsx';
 import { JudgingNotice } from '../panels/judging-notice.tsx';
 import { TopBar } from '../panels/top-bar.tsx';
 import { Tray } from '../panels/tray.tsx';
+import { TroubleBoundary } from '../panels/trouble-boundary.tsx';
 import { useDark } from '../panels/use-dark.ts';
 import { useFamily } from '../panels/use-family.ts';
 import { useSession, useStore } from '../panels/use-store.ts';
@@ -23,7 +24,7 @@ export function AppFrame() {
   return (
     <div className={styles.sheet}>
       <TopBar dark={dark} />
-      {family ? <Bench family={family} /> : <NoFamily />}
+      <TroubleBoundary>{family ? <Bench family={family} /> : <NoFamily />}</TroubleBoundary>
       <DropZone />
     </div>
   );

@@ -88,6 +88,15 @@ test('a job that fails says why', async () => {
   expect(store.getState()).toMatchObject({ phase: 'failed', trouble: 'the worker could not be started' });
 });
 
+test('a browser that allows no worker is a failed judgement, not a broken window', () => {
+  const store = makeResultsStore();
+  const judgeFamily = () => {
+    throw new Error('workers are forbidden here');
+  };
+  makeJudging(store, { judgeFamily }).start(family);
+  expect(store.getState()).toMatchObject({ phase: 'failed', trouble: 'workers are forbidden here' });
+});
+
 test('a finished judgement cannot be stopped any more', async () => {
   const store = makeResultsStore();
   const { jobs, judgeFamily } = slowJudge();
