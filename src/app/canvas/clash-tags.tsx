@@ -12,6 +12,8 @@ import { TYPE } from './palette.ts';
 const FULL = { wide: 168, tall: 54 } as const;
 const SMALL = { wide: 34, tall: 32 } as const;
 const NARROW_CANVAS = 760;
+/** Pixels at the foot of the canvas that the scale bar needs. */
+const FOOT = 54;
 
 const MOST_TAGS = 6;
 
@@ -113,10 +115,10 @@ function spread(column: Tagged[], height: number, tall: number): void {
   column.sort((a, b) => a.y - b.y);
   let free = 8;
   for (const tag of column) {
-    tag.top = Math.max(free, Math.min(tag.top, height - tall - 8));
+    tag.top = Math.max(free, Math.min(tag.top, height - tall - FOOT));
     free = tag.top + tall + 6;
   }
-  let floor = height - 8;
+  let floor = height - FOOT;
   for (const tag of column.reverse()) {
     tag.top = Math.min(tag.top, floor - tall);
     floor = tag.top - 6;
