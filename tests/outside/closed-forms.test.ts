@@ -6,7 +6,7 @@
 // 1.25: Roark & Young, "Formulas for Stress and Strain", junction formulas (from memory; plain geometry).
 // The cases with their arithmetic: tests/cases/plain-fits.ts, contact-fits.ts, blocked-fits.ts.
 
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { boxOf, type Point } from '../../src/geom/point.ts';
 import { blockedFits } from '../cases/blocked-fits.ts';
 import { contactFits } from '../cases/contact-fits.ts';
@@ -19,6 +19,9 @@ import { isSimpleOutline } from '../cases/simple-outline.ts';
 import { type CoreAnswer, coreAnswer } from '../kit/engines/core-answer.ts';
 import { knownFaults, witnessFaults } from '../kit/engines/disagreements.ts';
 import { jstsInscribedCircle, jstsPolygon } from '../kit/engines/jsts-shapes.ts';
+
+// Two slow cores shared with other work must not fail a correct answer.
+vi.setConfig({ testTimeout: 120_000 });
 
 const namedFits = [...plainFits, ...contactFits, ...blockedFits];
 

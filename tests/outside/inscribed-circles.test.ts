@@ -4,7 +4,7 @@
 // Triangle: inradius 2A/P (Euclid IV.4). Regular polygon: the apothem. Random shapes: JSTS MaximumInscribedCircle,
 // after Garcia-Castellanos & Lombardo, "Poles of inaccessibility", Scottish Geogr. J. 123 (2007) 227-233.
 
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { inscribedCircle } from '../../src/geom/inscribed-circle.ts';
 import type { Point } from '../../src/geom/point.ts';
 import type { Region } from '../../src/geom/region.ts';
@@ -16,6 +16,9 @@ import { polygonPair } from '../cases/polygon-pairs.ts';
 import { randomNumbers } from '../cases/random-numbers.ts';
 import { ringOf } from '../kit/engines/core-answer.ts';
 import { jstsInscribedCircle, jstsPolygon, jstsProbe } from '../kit/engines/jsts-shapes.ts';
+
+// Two slow cores shared with other work must not fail a correct answer.
+vi.setConfig({ testTimeout: 120_000 });
 
 const MM = 1e6;
 

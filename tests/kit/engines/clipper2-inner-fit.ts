@@ -6,7 +6,15 @@ import openClipper2, {
 } from 'clipper2-wasm/dist/es/clipper2z.js';
 import { boxOf, type Point } from '../../../src/geom/point.ts';
 import type { OpeningShape } from '../../cases/fit-case.ts';
-import { cornersOf, type InnerFit, largestPassing, NO_AREA, SLIVER, windowOf } from './inner-fit-result.ts';
+import {
+  bisectionOf,
+  cornersOf,
+  type InnerFit,
+  largestPassing,
+  NO_AREA,
+  SLIVER,
+  windowOf,
+} from './inner-fit-result.ts';
 
 /*
  * The one importer of clipper2-wasm, a polygon clipping library compiled to WebAssembly. Whole-number coordinates,
@@ -87,6 +95,7 @@ interface Piece {
   readonly holes: number;
   readonly centre: Point;
   readonly radius: number;
+  readonly short: number;
   readonly play: InnerFit['play'];
 }
 
@@ -96,6 +105,7 @@ function summedUp(pieces: readonly Piece[]): InnerFit {
   return {
     area: pieces.reduce((sum, piece) => sum + piece.area, 0),
     radius: best.radius,
+    short: best.short,
     witness: best.centre,
     play: best.play,
     pieces: pieces.length,
@@ -150,7 +160,14 @@ function describedPiece(clipper: Clipper2, outlines: readonly Point[][]): Piece 
     return found;
   });
   const play = { lateral: box.maxX - box.minX, vertical: box.maxY - box.minY };
-  return { area, holes: outlines.length - 1, centre: last?.found ?? outlines[0][0], radius: last?.by ?? 0, play };
+  return {
+    area,
+    holes: outlines.length - 1,
+    centre: last?.found ?? outlines[0][0],
+    radius: last?.by ?? 0,
+    short: bisectionOf(most),
+    play,
+  };
 }
 
 function lengthOf(outline: readonly Point[]): number {

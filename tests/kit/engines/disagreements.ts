@@ -16,8 +16,8 @@ export const PROMISE = 1000;
 /** A clearance may be stated no more roughly than this. */
 const CLEARANCE_ACCURACY = 100;
 
-/** Bisection of the engines' clearance. */
-const BISECTION = 0.3;
+/** Rounding of witnesses and vertices. */
+const ROUNDING = 0.1;
 /** Share by which the engines' clearance may be too large, from arcs drawn as inscribed polygons. */
 const ARCS = 8e-5;
 /** An area may differ by this times half the outline of the region's box. */
@@ -34,8 +34,8 @@ function areaDisagreements({ fit, area }: CoreAnswer, theirs: InnerFit): string[
   if (fit.verdict === 'blocked')
     return [`goes in with ${theirs.radius} to spare, ours is blocked by ${-fit.clearance}`];
   const found: string[] = [];
-  const low = theirs.radius * (1 - ARCS) - BISECTION - fit.accuracy;
-  const high = theirs.radius + BISECTION + theirs.radius * 1e-6;
+  const low = theirs.radius * (1 - ARCS) - ROUNDING - fit.accuracy;
+  const high = theirs.radius + theirs.short + ROUNDING;
   const off = Math.max(low - fit.clearance, fit.clearance - high, 0);
   if (off > 0 || Math.abs(fit.clearance - theirs.radius) > PROMISE)
     found.push(`clearance ${theirs.radius}, ours ${fit.clearance}`);

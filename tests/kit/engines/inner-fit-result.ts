@@ -9,6 +9,8 @@ export interface InnerFit {
   readonly area: number;
   /** Radius of the largest circle in R: the clearance. 0 where R has no area. */
   readonly radius: number;
+  /** `radius` may be too small by this. */
+  readonly short: number;
   /** A translation in R with about that much room round it; null where R has no area. */
   readonly witness: Point | null;
   /** Width and height of the piece that holds the witness. */
@@ -25,6 +27,7 @@ export type InnerFitEngine = (opening: OpeningShape, blank: readonly Point[]) =>
 export const NO_AREA: InnerFit = {
   area: 0,
   radius: 0,
+  short: 0,
   witness: null,
   play: { lateral: 0, vertical: 0 },
   pieces: 0,
@@ -62,6 +65,11 @@ export function boxesOverlap(a: Box, b: Box): boolean {
   return a.minX < b.maxX && b.minX < a.maxX && a.minY < b.maxY && b.minY < a.maxY;
 }
 
+/** How near {@link largestPassing} comes. */
+export function bisectionOf(most: number): number {
+  return Math.max(0.01, Math.min(0.2, most * 1e-3), most * 1e-6);
+}
+
 /**
  * The largest number up to `most` that passes, and something found there; `most` where it never fails. Bisected to
  * 0.2 nm, or to a millionth where that is more. Null where not even the smallest number tried passes.
@@ -70,7 +78,7 @@ export function largestPassing<T>(
   most: number,
   tryOut: (by: number) => T | null,
 ): { readonly by: number; readonly found: T } | null {
-  const enough = Math.max(0.01, Math.min(0.2, most * 1e-3), most * 1e-6);
+  const enough = bisectionOf(most);
   let best: { readonly by: number; readonly found: T } | null = null;
   let passes = 0;
   let fails = most;

@@ -2,6 +2,7 @@ import { boxOf, type Point } from '../../../src/geom/point.ts';
 import type { OpeningShape } from '../../cases/fit-case.ts';
 import { convexParts, convexPartsOutside } from './convex-parts.ts';
 import {
+  bisectionOf,
   boxesOverlap,
   cornersOf,
   type InnerFit,
@@ -68,6 +69,7 @@ function described(free: JstsGeometry, origin: Point): InnerFit {
   return {
     area: pieces.reduce((sum, { piece }) => sum + piece.getArea(), 0),
     radius: best.radius,
+    short: best.short,
     witness: { x: best.centre.x + origin.x, y: best.centre.y + origin.y },
     play: best.play,
     pieces: pieces.length,
@@ -80,9 +82,13 @@ function playOf(piece: JstsGeometry): InnerFit['play'] {
   return { lateral: box.getWidth(), vertical: box.getHeight() };
 }
 
+/** Where the library's own inscribed circle is used, nanometres. */
+const CIRCLE_ACCURACY = 50;
+
 interface Circle {
   readonly centre: Point;
   readonly radius: number;
+  readonly short: number;
 }
 
 /**
@@ -95,15 +101,16 @@ function widestPlace(piece: JstsGeometry): Circle {
   const { distanceToOutline } = jstsProbe(piece);
   const box = piece.getEnvelopeInternal();
   let sound = true;
-  const last = largestPassing(Math.min(box.getWidth(), box.getHeight()) / 2, (by): Point | null => {
+  const most = Math.min(box.getWidth(), box.getHeight()) / 2;
+  const last = largestPassing(most, (by): Point | null => {
     const left = jstsShrunken(piece, by);
     if (left.isEmpty()) return null;
     const centre = jstsInnerPoint(left);
     sound &&= distanceToOutline(centre) > by * (1 - 1e-4) - 0.01;
     return centre;
   });
-  if (!sound) return jstsInscribedCircle(piece, 50);
-  return { centre: last?.found ?? jstsInnerPoint(piece), radius: last?.by ?? 0 };
+  if (!sound) return { ...jstsInscribedCircle(piece, CIRCLE_ACCURACY), short: CIRCLE_ACCURACY };
+  return { centre: last?.found ?? jstsInnerPoint(piece), radius: last?.by ?? 0, short: bisectionOf(most) };
 }
 
 function sizeOf(points: readonly Point[]): number {

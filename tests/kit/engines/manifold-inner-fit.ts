@@ -3,6 +3,7 @@ import openManifold from 'manifold-3d/manifold.js';
 import { boxOf, type Point } from '../../../src/geom/point.ts';
 import type { OpeningShape } from '../../cases/fit-case.ts';
 import {
+  bisectionOf,
   boxesOverlap,
   cornersOf,
   type InnerFit,
@@ -89,7 +90,7 @@ function trianglesOf(outlines: readonly (readonly Point[])[]): Point[][] {
   return numbers.map((triangle) => triangle.map((i) => vertices[i]));
 }
 
-const NOWHERE = { radius: 0, centre: { x: 0, y: 0 }, play: NO_AREA.play };
+const NOWHERE = { radius: 0, short: 0, centre: { x: 0, y: 0 }, play: NO_AREA.play };
 
 function described(free: CrossSection, origin: Point): InnerFit {
   const all = free.decompose();
@@ -99,6 +100,7 @@ function described(free: CrossSection, origin: Point): InnerFit {
   const result: InnerFit = {
     area: pieces.reduce((sum, piece) => sum + piece.area(), 0),
     radius: best.radius,
+    short: best.short,
     witness: { x: best.centre.x + origin.x, y: best.centre.y + origin.y },
     play: best.play,
     pieces: pieces.length,
@@ -125,7 +127,7 @@ function perimeterOf(section: CrossSection): number {
 }
 
 /** The last inward offset that leaves something, and a vertex of what it leaves. */
-function widestPlace(piece: CrossSection): { readonly centre: Point; readonly radius: number } {
+function widestPlace(piece: CrossSection): { readonly centre: Point; readonly radius: number; readonly short: number } {
   const { min, max } = piece.bounds();
   const most = Math.min(max[0] - min[0], max[1] - min[1]) / 2;
   const last = largestPassing(most, (by) => {
@@ -135,5 +137,5 @@ function widestPlace(piece: CrossSection): { readonly centre: Point; readonly ra
     return outline?.[0] ?? null;
   });
   const [x, y] = last?.found ?? piece.toPolygons()[0][0];
-  return { centre: { x, y }, radius: last?.by ?? 0 };
+  return { centre: { x, y }, radius: last?.by ?? 0, short: bisectionOf(most) };
 }
