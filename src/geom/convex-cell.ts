@@ -68,6 +68,14 @@ export function boxOfCells(cells: readonly ConvexCell[]): Box {
   return { minX, minY, maxX, maxY };
 }
 
+/** Area of a cell, square nanometres. */
+export function areaOf(cell: ConvexCell): number {
+  let twice = 0;
+  for (let i = 2; i + 3 < cell.length; i += 2)
+    twice += (cell[i] - cell[0]) * (cell[i + 3] - cell[1]) - (cell[i + 2] - cell[0]) * (cell[i + 1] - cell[1]);
+  return twice / 2;
+}
+
 /** Area over half the perimeter: about the thickness of a thin cell. Nanometres. */
 export function thicknessOf(cell: ConvexCell): number {
   let twice = 0;

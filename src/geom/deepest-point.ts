@@ -1,5 +1,5 @@
 import { climb } from './climb.ts';
-import { type ConvexCell, cellHolds, cutCell, middleOf } from './convex-cell.ts';
+import { areaOf, type ConvexCell, type CutCell, cellHolds, cutCell, middleOf } from './convex-cell.ts';
 import { squaredDistance } from './segment-distance.ts';
 
 /** Segments as a flat list x0, y0, x1, y1 a segment, nanometres. */
@@ -17,6 +17,9 @@ export interface Deepest {
 
 /** Most cells looked at before the search gives back what it has, with its honest bound. */
 const MOST_CELLS = 20_000;
+
+/** A cut that takes off less than this share of a cell is no progress. */
+const LEAST_SHARE = 0.2;
 
 /** A cell that may still hold a deeper point. */
 interface Task {
@@ -145,20 +148,31 @@ class Search {
     return kept;
   }
 
-  /** Cuts a cell where the best depth from its nearest wall ends, or, where that cuts nothing off, across its length. */
+  /** Cuts a cell where the best depth from its nearest wall ends, or across its length where that would not get on. */
   private split({ cell, near, bound }: Task): void {
     const { x, y } = middleOf(cell);
     const { slot, distance } = this.measure(near, x, y);
-    const i = near[slot] * 4;
+    const parts = this.cutAtDepth(cell, near[slot], x, y, distance) ?? cutAcross(cell, x, y);
+    if (parts.above) this.consider(parts.above, near, bound);
+    if (parts.below) this.consider(parts.below, near, bound);
+  }
+
+  /**
+   * The cell cut along the line as far from the wall as the best point; null where that leaves a part on the wall's
+   * side that is not done with (the wall is short, and its ends are further off) and the other part hardly smaller.
+   */
+  private cutAtDepth(cell: ConvexCell, wall: number, x: number, y: number, distance: number): CutCell | null {
+    if (distance === 0) return null;
     const w = this.walls;
+    const i = wall * 4;
     const at = nearestTo(x, y, w[i], w[i + 1], w[i + 2], w[i + 3]);
     const nx = (x - at.x) / distance;
     const ny = (y - at.y) / distance;
-    const level = nx * at.x + ny * at.y + this.depth + this.accuracy / 2;
-    let parts = distance > 0 ? cutCell(cell, nx, ny, level, 0) : null;
-    if (!parts?.above || !parts.below) parts = cutAcross(cell, x, y);
-    if (parts.above) this.consider(parts.above, near, bound);
-    if (parts.below) this.consider(parts.below, near, bound);
+    const parts = cutCell(cell, nx, ny, nx * at.x + ny * at.y + this.depth + this.accuracy / 2, 0);
+    if (!parts.above || !parts.below) return null;
+    const done = (this.depth + this.accuracy) ** 2;
+    if (this.farthestVertex(parts.below, wall, done) < done) return parts;
+    return areaOf(parts.above) > LEAST_SHARE * areaOf(cell) ? parts : null;
   }
 
   private result(bound: number): Deepest | null {
