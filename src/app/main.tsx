@@ -3,9 +3,11 @@ import { createRoot } from 'react-dom/client';
 import { explainPlacement } from '../fit/explain-placement.ts';
 import { blockedWords, fitSentence, partName } from '../fit/fit-sentence.ts';
 import { readFamily } from '../interchange/json/read.ts';
+import { replaceOutline } from '../interchange/json/replace-outline.ts';
 import { writeFamily } from '../interchange/json/write.ts';
 import { startJob } from '../workers/start-job.ts';
 import './fonts.ts';
+import { innerFitNow, judgeNow, shapesUnder, toleranceNow } from './pair-now.ts';
 import { SessionContext } from './panels/use-store.ts';
 import { openText } from './state/document-state.ts';
 import type { Doors } from './state/doors.ts';
@@ -20,6 +22,11 @@ import { AppFrame } from './views/app-frame.tsx';
 const doors: Doors = {
   readFamily,
   writeFamily,
+  replaceOutline,
+  judgeNow,
+  toleranceNow,
+  innerFitNow,
+  shapesUnder,
   judgeFamily: (family, onProgress) => startJob('fitFamily', { family }, { onProgress }),
   explainPlacement,
   fitSentence,

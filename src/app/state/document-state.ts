@@ -17,11 +17,20 @@ export interface DocumentState {
   readonly reading: boolean;
   /** The last file that was refused, until the user puts the notice away or opens a good one. */
   readonly refusal: Refusal | null;
+  /** Documents before the present one, the latest last, and those undone, the next one last. */
+  readonly past: readonly FamilyDocument[];
+  readonly future: readonly FamilyDocument[];
+  /** The document as it was when the edit under way began; null between edits. */
+  readonly editedFrom: FamilyDocument | null;
+  /** Why the last edit was not taken, in words; null where it was. */
+  readonly editFault: string | null;
 }
+
+const NO_HISTORY = { past: [], future: [], editedFrom: null, editFault: null } as const;
 
 /** A store with no family in it. */
 export function makeDocumentStore(): Store<DocumentState> {
-  return makeStore<DocumentState>({ document: null, fileName: '', reading: false, refusal: null });
+  return makeStore<DocumentState>({ document: null, fileName: '', reading: false, refusal: null, ...NO_HISTORY });
 }
 
 /**
@@ -42,7 +51,7 @@ export function openText(
     store.setState({ refusal: { fileName, faults: answer.faults }, reading: false });
     return false;
   }
-  store.setState({ document: answer.document, fileName, refusal: null, reading: false });
+  store.setState({ document: answer.document, fileName, refusal: null, reading: false, ...NO_HISTORY });
   return true;
 }
 

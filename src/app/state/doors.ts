@@ -1,11 +1,17 @@
 import type { EntryMatrix } from '../../family/entry-matrix.ts';
 import type { Family } from '../../family/family.ts';
+import type { Conditions } from '../../fit/conditions.ts';
 import type { Explanation } from '../../fit/explain-placement.ts';
 import type { Collision, Contact, Fit, Placement } from '../../fit/fit.ts';
 import type { FormatBand, FormatLength } from '../../fit/fit-sentence.ts';
+import type { InnerFit } from '../../fit/inner-fit-region.ts';
+import type { Bands, ThreeWay } from '../../fit/judge-tolerance.ts';
+import type { Point } from '../../geom/point.ts';
+import type { Region } from '../../geom/region.ts';
 import type { Ring } from '../../geom/ring.ts';
 import type { FileFault } from '../../interchange/json/file-fault.ts';
 import type { FamilyDocument } from '../../interchange/json/read.ts';
+import type { OutlineEdit } from '../../interchange/json/replace-outline.ts';
 
 /** What the reader of family files answers. */
 export type ReadAnswer =
@@ -25,8 +31,18 @@ export interface RunningJudgement {
 export interface Doors {
   readFamily(text: string): ReadAnswer;
   writeFamily(file: FamilyDocument['file']): string;
+  /** The document with another outline for one profile, or why it is not sound; nanometres. */
+  replaceOutline(document: FamilyDocument, id: string, points: readonly Point[]): OutlineEdit;
   judgeFamily(family: Family, onProgress: (done: number, total: number) => void): RunningJudgement;
-  explainPlacement(opening: Ring, blank: Ring, placement: Placement): Explanation;
+  /** The fit of one pair at once, on this thread: for the pair in hand while something about it is dragged. */
+  judgeNow(opening: Ring, entrant: Ring, conditions: Conditions): Fit;
+  /** The answer for all parts in their bands, at once; `fit` is that under the conditions. */
+  toleranceNow(opening: Ring, entrant: Ring, fit: Fit, bands: Bands, conditions: Conditions): ThreeWay;
+  /** All placements of an upright pair, for drawing. */
+  innerFitNow(opening: Ring, entrant: Ring, conditions: Conditions): InnerFit;
+  /** The shapes as the conditions leave them (worn), for drawing and explaining. */
+  shapesUnder(opening: Ring, entrant: Ring, conditions: Conditions): { opening: Region; entrant: readonly Ring[] };
+  explainPlacement(opening: Ring | Region, blank: Ring | readonly Ring[], placement: Placement): Explanation;
   fitSentence(
     blankName: string,
     openingName: string,

@@ -1,11 +1,12 @@
 import type { Explanation } from '../../fit/explain-placement.ts';
 import type { Placement } from '../../fit/fit.ts';
+import type { Region } from '../../geom/region.ts';
 import type { Ring } from '../../geom/ring.ts';
 import type { Doors } from './doors.ts';
 
 interface Kept {
-  readonly opening: Ring;
-  readonly blank: Ring;
+  readonly opening: Ring | Region;
+  readonly blank: Ring | readonly Ring[];
   readonly explanation: Explanation;
 }
 

@@ -1,3 +1,4 @@
+import { type ConditionsState, makeConditionsStore } from './conditions-state.ts';
 import { type DocumentState, makeDocumentStore } from './document-state.ts';
 import type { Doors } from './doors.ts';
 import { explainOnce } from './explain-once.ts';
@@ -16,6 +17,7 @@ export interface Session {
   readonly judging: Judging;
   readonly hand: Store<HandState>;
   readonly settings: Store<SettingsState>;
+  readonly conditions: Store<ConditionsState>;
 }
 
 /**
@@ -30,6 +32,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
   const judging = makeJudging(results, doors);
   const hand = makeHandStore();
   const settings = makeSettingsStore(shelf);
+  const conditions = makeConditionsStore();
   listenTo(
     documents,
     (s) => s.document,
@@ -50,5 +53,5 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     (s) => s.openingId,
     () => snapToBest(hand),
   );
-  return { doors, documents, selection, results, judging, hand, settings };
+  return { doors, documents, selection, results, judging, hand, settings, conditions };
 }

@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/pair-now.ts';
 import { openText } from '../../../src/app/state/document-state.ts';
 import type { Doors } from '../../../src/app/state/doors.ts';
 import { explainOnce } from '../../../src/app/state/explain-once.ts';
@@ -11,6 +12,7 @@ import type { Family } from '../../../src/family/family.ts';
 import { explainPlacement } from '../../../src/fit/explain-placement.ts';
 import { blockedWords, fitSentence, partName } from '../../../src/fit/fit-sentence.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
+import { replaceOutline } from '../../../src/interchange/json/replace-outline.ts';
 import { writeFamily } from '../../../src/interchange/json/write.ts';
 
 const LESSON = readFileSync(new URL('../../../profiles-demo/first-lesson.json', import.meta.url), 'utf8');
@@ -25,6 +27,11 @@ function openSession(shelf: Shelf | null = null) {
     fitSentence,
     blockedWords,
     partName,
+    replaceOutline,
+    judgeNow,
+    toleranceNow,
+    innerFitNow,
+    shapesUnder,
     judgeFamily: (family: Family) => {
       judged.push(family.name);
       return { result: new Promise(() => {}), cancel: () => {} };

@@ -1,0 +1,59 @@
+import type { Point } from '../../geom/point.ts';
+import type { DocumentState } from './document-state.ts';
+import type { Doors } from './doors.ts';
+import type { Store } from './store.ts';
+
+/**
+ * Gives a profile another outline while a gesture is under way: the family shows it at once, and the whole gesture
+ * becomes one step of undo when {@link endEdit} is called. An outline that is not sound is not taken; `editFault` says
+ * why, and the last sound one stays.
+ *
+ * @returns whether the outline was taken.
+ * @check tests/unit/app/edit-document.test.ts
+ */
+export function previewOutline(
+  store: Store<DocumentState>,
+  doors: Pick<Doors, 'replaceOutline'>,
+  id: string,
+  points: readonly Point[],
+): boolean {
+  const { document, editedFrom } = store.getState();
+  if (!document) return false;
+  const edit = doors.replaceOutline(document, id, points);
+  if (!edit.ok) {
+    store.setState({ editFault: edit.fault.message });
+    return false;
+  }
+  store.setState({ document: edit.document, editedFrom: editedFrom ?? document, editFault: null });
+  return true;
+}
+
+/** Ends the gesture: what it changed becomes one step of undo, and nothing is left to redo. */
+export function endEdit(store: Store<DocumentState>): void {
+  const { document, editedFrom, past } = store.getState();
+  if (editedFrom && editedFrom !== document)
+    store.setState({ past: [...past, editedFrom], future: [], editedFrom: null, editFault: null });
+  else store.setState({ editedFrom: null, editFault: null });
+}
+
+/** Gives the gesture up: the document is as it was before it. */
+export function dropEdit(store: Store<DocumentState>): void {
+  const { editedFrom } = store.getState();
+  if (editedFrom) store.setState({ document: editedFrom, editedFrom: null, editFault: null });
+}
+
+/** Takes back the last step. */
+export function undo(store: Store<DocumentState>): void {
+  const { document, past, future } = store.getState();
+  const before = past.at(-1);
+  if (!before || !document) return;
+  store.setState({ document: before, past: past.slice(0, -1), future: [...future, document], editedFrom: null });
+}
+
+/** Does again what was taken back last. */
+export function redo(store: Store<DocumentState>): void {
+  const { document, past, future } = store.getState();
+  const next = future.at(-1);
+  if (!next || !document) return;
+  store.setState({ document: next, past: [...past, document], future: future.slice(0, -1), editedFrom: null });
+}
