@@ -1,10 +1,14 @@
 import type { EntryMatrix } from '../family/entry-matrix.ts';
 import type { Family } from '../family/family.ts';
 import type { Fit, Verdict } from '../fit/fit.ts';
+import type { ThreeWay } from '../fit/judge-tolerance.ts';
 import { clearanceUm } from './fit-json.ts';
 
 /** A sign for each verdict, told apart without colour. */
 const MARKS: Readonly<Record<Verdict, string>> = { enters: '+', tight: '~', blocked: 'x' };
+
+/** A second sign, for all parts within their tolerance. */
+const THREE_WAY_MARKS: Readonly<Record<ThreeWay, string>> = { always: 'A', depends: 'D', never: 'N' };
 
 /** Widest a heading may be before it is broken into lines. */
 const HEADING_WIDTH = 10;
@@ -14,31 +18,55 @@ const LABEL_WIDTH = 30;
 
 /**
  * The matrix of a family as a table: openings as columns, blanks and tools as rows, in each cell a mark and the
- * margin in micrometres. Long names are broken into lines; openings that do not fit side by side go into further
- * tables below.
+ * margin in micrometres, and, where it is given, a second mark for all parts within their tolerance. Long names are
+ * broken into lines; openings that do not fit side by side go into further tables below.
  *
  * @param width most characters in a line, as far as one column allows.
+ * @param conditions under which the pairs were judged, in words, each starting a part of the title.
+ * @param threeWay the answer for all parts within their tolerance, `[profile][opening]`.
  * @check tests/unit/cli/fit-table.test.ts
  */
-export function fitTable(family: Family, matrix: EntryMatrix, width: number): string {
-  const names = new Map(family.profiles.map((profile) => [profile.id, shown(profile.name)]));
-  const title = `${shown(family.name)}: ${count(matrix.profiles.length, 'blank or tool', 'blanks and tools')} in ${count(matrix.openings.length, 'opening', 'openings')}, running clearance ${family.runningClearance / 1e3} um`;
+export function fitTable(
+  family: Family,
+  matrix: EntryMatrix,
+  width: number,
+  conditions: readonly string[] = [],
+  threeWay?: readonly (readonly ThreeWay[])[],
+): string {
+  const names = shownNames(family);
+  const title = [sayContents(family, matrix), ...conditions].join(', ');
   if (matrix.openings.length === 0 || matrix.profiles.length === 0) return `${title}\nNothing to judge.\n`;
   const labels = matrix.profiles.map((id) => wrap(names.get(id) ?? id, LABEL_WIDTH));
   const columns = matrix.openings.map((id, k) =>
     toColumn(
       wrap(names.get(id) ?? id, HEADING_WIDTH),
-      matrix.fits.map((row) => row[k]),
+      matrix.fits.map((row, i) => toCell(row[k], threeWay?.[i][k])),
     ),
   );
   const labelWidth = Math.max(...labels.flat().map(lengthOf));
   const blocks = sideBySide(columns, width - labelWidth).map((block) => layOut(labels, labelWidth, block));
-  return `${[title, ...blocks, LEGEND].join('\n\n')}\n`;
+  return `${[title, ...blocks, threeWay ? `${LEGEND}\n${THREE_WAY_LEGEND}` : LEGEND].join('\n\n')}\n`;
+}
+
+/** The names of a family's profiles by their ids, fit for a terminal. */
+export function shownNames(family: Family): ReadonlyMap<string, string> {
+  return new Map(family.profiles.map((profile) => [profile.id, shown(profile.name)]));
+}
+
+/** What is judged, in words. */
+function sayContents({ name, runningClearance }: Family, { profiles, openings }: EntryMatrix): string {
+  const entrants = count(profiles.length, 'blank or tool', 'blanks and tools');
+  const keyways = count(openings.length, 'opening', 'openings');
+  return `${shown(name)}: ${entrants} in ${keyways}, running clearance ${runningClearance / 1e3} um`;
 }
 
 const LEGEND = `+ enters   the margin, in um, is the gap all round in the best placement
 ~ tight    goes in with less than the running clearance; 0 where it touches on both sides
 x blocked  the margin is minus the depth by which it still collides in the best placement`;
+
+const THREE_WAY_LEGEND = `A always   all parts within their tolerance go together
+D depends  some parts within their tolerance go together, some do not
+N never    no parts within their tolerance go together`;
 
 /** One opening: the lines of its heading, and a cell for each row. */
 interface Column {
@@ -47,8 +75,12 @@ interface Column {
   readonly width: number;
 }
 
-function toColumn(heading: readonly string[], fits: readonly Fit[]): Column {
-  const cells = fits.map((fit) => `${MARKS[fit.verdict]} ${clearanceUm(fit).toFixed(1).padStart(7)}`);
+function toCell(fit: Fit, threeWay: ThreeWay | undefined): string {
+  const margin = `${MARKS[fit.verdict]} ${clearanceUm(fit).toFixed(1).padStart(7)}`;
+  return threeWay ? `${margin} ${THREE_WAY_MARKS[threeWay]}` : margin;
+}
+
+function toColumn(heading: readonly string[], cells: readonly string[]): Column {
   return { heading, cells, width: Math.max(...[...heading, ...cells].map(lengthOf)) };
 }
 

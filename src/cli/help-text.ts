@@ -1,29 +1,52 @@
 /** What `--help` prints. */
 export const HELP = `Which blank enters which keyway, and with what margin.
 
-  fit FAMILY.json [--json] [--verify]   judge every blank and tool in every opening
-  check FAMILY.json                     say whether the file is sound, and every fault in it
-  schema                                print the JSON Schema of the family file
-  --help                                print this
+  fit FAMILY.json [options]   judge every blank and tool in every opening
+  check FAMILY.json           say whether the file is sound, and every fault in it
+  schema                      print the JSON Schema of the family file
+  --help                      print this
 
-  --json     print the verdicts as JSON instead of a table
-  --verify   check every verdict again by a second, independent method
+Options of fit
+  --json             print the answers as JSON instead of a table
+  --verify           check every verdict again by a second, independent method; under --tilt at the angle found
+  --margins          tell the guard margin and the smallest clearance of the family, new and held upright
+  --tilt DEG         let a blank stand turned by up to DEG degrees either way, 0 to 15; upright where not given
+  --tolerance-um N   take every outline as made to N um to either side, 0 to 1000, in place of the file's tolerances
+  --wear-um N        take N um off every blank and tool, and as much off every keyway, 0 to 1000
+  With --tilt or --tolerance-um the table has a second mark, the answer for all parts within their tolerance.
 
 Verdicts
   enters     goes in; the margin is the gap all round in the best placement
   tight      goes in, with less gap than the family's running clearance; 0 where it touches on both sides
   blocked    does not go in; the margin is minus the depth by which it still collides in the best placement
 
+All parts within their tolerance
+  always     every blank goes into every keyway
+  depends    some do, some do not
+  never      none goes in
+
 JSON
   { "openings": [id], "profiles": [id],
     "pairs": [ { "profile", "opening", "verdict", "clearanceUm",
-                 "placement": { "dxMm", "dyMm", "tiltDeg" }, "playUm": { "lateral", "vertical" } } ] }
-  The placement moves the profile as drawn in its file to its best place in the opening as drawn.
+                 "placement": { "dxMm", "dyMm", "tiltDeg" }, "playUm": { "lateral", "vertical" },
+                 "threeWay", "limits": [ { "side", "ward", "atMm", "gapUm", "blank", "opening" } ],
+                 "blockedBy": [ { "side", "ward", "fromMm", "toMm", "depthUm" } ], "interferenceUm", "seatUm" } ],
+    "margins": { "guard": { "profile", "opening", "wearUm" }, "clearance": { "profile", "opening", "clearanceUm" } } }
+  placement  turns the profile about the origin of its drawing, then moves it to its best place in the opening
+  threeWay   always, depends or never
+  limits     where the gap is narrowest: the side of the plug, whether a ward, the height above the back of the blade,
+             and what meets: { "corner": n } or { "edge": n }, from 0; corner n is outline[n] of the file, edge n starts
+             there; a milled profile counts counter-clockwise from the left end of its back; null under wear
+  blockedBy  what is in the way in the best placement, with its height band above the back of the blade and its depth
+  seatUm     how much higher (below zero: lower) the blank rides than the section's own when springs press both down;
+             null where one of the two does not go in
+  margins    with --margins only; guard: the least wear of blank and keyway each at which a blank goes in where it is
+             stopped; null where there is none
 
 Exit codes
   0  done
   1  --verify found a verdict that the second method does not confirm
-  2  the words are wrong, or the file is missing or not sound; the reason is on stderr
+  2  the words are wrong, the file is missing or not sound, or wear leaves nothing of a blank; stderr says which
   130  stopped by Ctrl-C
 
 Calculated on ideal outlines: no certificate. Have a licensed locksmith and the cylinder's maker confirm before

@@ -2,7 +2,8 @@
 
 import { setImmediate } from 'node:timers/promises';
 import { readText } from './read-text.ts';
-import { runCommand, type Shell } from './run-command.ts';
+import { runCommand } from './run-command.ts';
+import type { Shell } from './shell.ts';
 
 /** Widest table where the output is not a terminal. */
 const FILE_WIDTH = 160;

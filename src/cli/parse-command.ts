@@ -1,8 +1,26 @@
 import { parseArgs } from 'node:util';
+import { MAX_TOLERANCE } from '../interchange/json/file-units.ts';
+import { MAX_TILT_DEG } from '../interchange/json/schema.ts';
+
+/** What `fit` is asked for. */
+export interface FitCommand {
+  readonly name: 'fit';
+  readonly file: string;
+  readonly json: boolean;
+  readonly verify: boolean;
+  /** Whether the guard margin and the smallest clearance are told. */
+  readonly margins: boolean;
+  /** Greatest tilt of a blank either way, in degrees; undefined where not given. */
+  readonly tiltDeg?: number;
+  /** One tolerance for every profile, in micrometres; undefined: those of the file. */
+  readonly toleranceUm?: number;
+  /** Wear of each blank and of each keyway, in micrometres; undefined where not given. */
+  readonly wearUm?: number;
+}
 
 /** What a command line asks for. */
 export type Command =
-  | { readonly name: 'fit'; readonly file: string; readonly json: boolean; readonly verify: boolean }
+  | FitCommand
   | { readonly name: 'check'; readonly file: string }
   | { readonly name: 'schema' }
   | { readonly name: 'help' };
@@ -12,18 +30,36 @@ export type ParsedCommand =
   | { readonly ok: true; readonly command: Command }
   | { readonly ok: false; readonly fault: string };
 
+/** Greatest wear, in micrometres: of a blade, hardly thicker than twice that, nothing would be left. */
+const MAX_WEAR_UM = 1_000;
+
+/** The options that take a number: from 0 to `most`, in `unit`. */
+const NUMBERS = {
+  tilt: { most: MAX_TILT_DEG, unit: 'degrees' },
+  'tolerance-um': { most: MAX_TOLERANCE / 1e3, unit: 'um' },
+  'wear-um': { most: MAX_WEAR_UM, unit: 'um' },
+} as const;
+
+type NumberOption = keyof typeof NUMBERS;
+
 /** How many files and which options each command takes. */
 const GRAMMAR: Readonly<Record<Command['name'], { files: number; options: readonly string[] }>> = {
-  fit: { files: 1, options: ['json', 'verify'] },
+  fit: { files: 1, options: ['json', 'verify', 'margins', ...Object.keys(NUMBERS)] },
   check: { files: 1, options: [] },
   schema: { files: 0, options: [] },
   help: { files: 0, options: [] },
 };
 
+/** What the options were given as. */
+type Values = { json?: boolean; verify?: boolean; margins?: boolean } & {
+  readonly [option in NumberOption]?: string[];
+};
+
 /**
  * Reads the words after the program's name.
  *
- * @returns help for `--help` anywhere; a fault for unknown commands and options and for files missing or too many.
+ * @returns help for `--help` anywhere; a fault for unknown commands and options, for files missing or too many, and for
+ *   a number that is none or out of range.
  * @check tests/unit/cli/parse-command.test.ts
  */
 export function parseCommand(words: readonly string[]): ParsedCommand {
@@ -43,25 +79,54 @@ function splitWords(words: readonly string[]) {
     return parseArgs({
       args: [...words],
       allowPositionals: true,
-      options: { json: { type: 'boolean' }, verify: { type: 'boolean' }, help: { type: 'boolean', short: 'h' } },
+      options: {
+        json: { type: 'boolean' },
+        verify: { type: 'boolean' },
+        margins: { type: 'boolean' },
+        tilt: { type: 'string', multiple: true },
+        'tolerance-um': { type: 'string', multiple: true },
+        'wear-um': { type: 'string', multiple: true },
+        help: { type: 'boolean', short: 'h' },
+      },
     });
   } catch (error) {
-    return error instanceof Error ? error.message.split('. ')[0] : String(error);
+    return error instanceof Error ? sayOptionFault(error.message) : String(error);
   }
 }
 
-function toCommand(
-  name: Command['name'],
-  files: string[],
-  values: { json?: boolean; verify?: boolean },
-): ParsedCommand {
+/** The library's message in one line; it calls a missing value by two names. */
+function sayOptionFault(message: string): string {
+  const unfinished = /^Option '(--[a-z-]+)[^']*' argument (is ambiguous|missing)/.exec(message);
+  return unfinished ? `${unfinished[1]} needs a number after it, 0 or more` : message.split('. ')[0];
+}
+
+function toCommand(name: Command['name'], files: string[], values: Values): ParsedCommand {
   const grammar = GRAMMAR[name];
   const stray = Object.keys(values).find((option) => !grammar.options.includes(option));
   if (stray) return { ok: false, fault: `"${name}" takes no --${stray}` };
   if (files.length < grammar.files) return { ok: false, fault: `"${name}" needs the name of a family file` };
   if (files.length > grammar.files) return { ok: false, fault: `"${name}" takes no "${files[grammar.files]}"` };
-  const { json = false, verify = false } = values;
-  if (name === 'fit') return { ok: true, command: { name, file: files[0], json, verify } };
+  if (name === 'fit') return toFitCommand(files[0], values);
   if (name === 'check') return { ok: true, command: { name, file: files[0] } };
   return { ok: true, command: { name } };
+}
+
+function toFitCommand(file: string, values: Values): ParsedCommand {
+  const fault = (Object.keys(NUMBERS) as NumberOption[]).map((option) => numberFault(option, values)).find(Boolean);
+  if (fault) return { ok: false, fault };
+  const { json = false, verify = false, margins = false } = values;
+  const [tiltDeg, toleranceUm, wearUm] = (['tilt', 'tolerance-um', 'wear-um'] as const).map((option) => {
+    const given = values[option];
+    return given && Number(given[0]);
+  });
+  return { ok: true, command: { name: 'fit', file, json, verify, margins, tiltDeg, toleranceUm, wearUm } };
+}
+
+/** What is wrong with the number given for an option, if anything is. */
+function numberFault(option: NumberOption, values: Values): string | undefined {
+  const given = values[option] ?? [];
+  if (given.length > 1) return `--${option} is given ${given.length} times, give it once`;
+  const { most, unit } = NUMBERS[option];
+  const sound = given.every((text) => /^(\d+\.?\d*|\.\d+)$/.test(text) && Number(text) <= most);
+  return sound ? undefined : `--${option} is "${given[0]}", must be a number from 0 to ${most} (${unit})`;
 }

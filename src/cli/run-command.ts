@@ -1,29 +1,11 @@
-import type { EntryMatrix } from '../family/entry-matrix.ts';
 import type { Family } from '../family/family.ts';
-import { readFamily } from '../interchange/json/read.ts';
+import { type FamilyDocument, readFamily } from '../interchange/json/read.ts';
 import { familyJsonSchema } from '../interchange/json/schema.ts';
-import { catalogue } from '../jobs/catalogue.ts';
-import { JobCancelled, type JobContext } from '../jobs/job.ts';
-import { toFitJson, writeFitJson } from './fit-json.ts';
-import { fitTable } from './fit-table.ts';
+import { JobCancelled } from '../jobs/job.ts';
 import { HELP } from './help-text.ts';
 import { type Command, parseCommand } from './parse-command.ts';
-
-/** What a command needs of the world around it. */
-export interface Shell {
-  /** The text of a file. @throws Error with a message for people where it cannot be read */
-  readText(file: string): string;
-  /** Prints results. */
-  print(text: string): void;
-  /** Prints what is not a result: faults and progress. */
-  warn(text: string): void;
-  /** Most characters in a line of a table. */
-  readonly width: number;
-  readonly jobs: JobContext;
-}
-
-/** How a command ended, as the exit code of the program. */
-export const EXIT = { done: 0, notConfirmed: 1, badInput: 2, stopped: 130 } as const;
+import { runFit } from './run-fit.ts';
+import { EXIT, type Shell } from './shell.ts';
 
 /**
  * Does what a command line asks for.
@@ -51,16 +33,16 @@ async function run(command: Command, shell: Shell): Promise<number> {
   if (command.name === 'help') shell.print(HELP);
   if (command.name === 'schema') shell.print(`${JSON.stringify(familyJsonSchema(), null, 2)}\n`);
   if (command.name === 'check' || command.name === 'fit') {
-    const family = openFamily(command.file, shell);
-    if (!family) return EXIT.badInput;
-    if (command.name === 'fit') return judge(family, command, shell);
-    shell.print(sayContents(family, command.file));
+    const document = openFamily(command.file, shell);
+    if (!document) return EXIT.badInput;
+    if (command.name === 'fit') return runFit(document, command, shell);
+    shell.print(sayContents(document.family, command.file));
   }
   return EXIT.done;
 }
 
 /** The family in a file, or null after saying what is wrong. */
-function openFamily(file: string, shell: Shell): Family | null {
+function openFamily(file: string, shell: Shell): FamilyDocument | null {
   let text: string;
   try {
     text = shell.readText(file);
@@ -69,26 +51,9 @@ function openFamily(file: string, shell: Shell): Family | null {
     return null;
   }
   const read = readFamily(text);
-  if (read.ok) return read.document.family;
+  if (read.ok) return read.document;
   for (const { path, what, cure } of read.faults) shell.warn(`${file}: ${path}: ${what}. ${cure}\n`);
   return null;
-}
-
-async function judge(family: Family, { json, verify }: Command & { name: 'fit' }, shell: Shell): Promise<number> {
-  const matrix = await catalogue.fitFamily({ family }, shell.jobs);
-  const code = verify ? await confirm(family, matrix, shell) : EXIT.done;
-  shell.print(json ? writeFitJson(toFitJson(matrix)) : fitTable(family, matrix, shell.width));
-  return code;
-}
-
-/** Checks every fit by the second method and says which it does not confirm. */
-async function confirm(family: Family, matrix: EntryMatrix, shell: Shell): Promise<number> {
-  const disagreements = await catalogue.verifyFamily({ family, matrix }, shell.jobs);
-  for (const { profile, opening, reasons } of disagreements)
-    shell.warn(`not confirmed: ${profile} in ${opening}: ${reasons.join('; ')}\n`);
-  const pairs = matrix.profiles.length * matrix.openings.length;
-  shell.warn(`${pairs - disagreements.length} of ${pairs} fits confirmed by the second method\n`);
-  return disagreements.length > 0 ? EXIT.notConfirmed : EXIT.done;
 }
 
 /** What a sound file holds, in one line. */

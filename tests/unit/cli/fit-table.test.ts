@@ -58,6 +58,40 @@ x blocked  the margin is minus the depth by which it still collides in the best 
 `);
   });
 
+  test('conditions stand in the title, and the answer for all parts in tolerance has a mark of its own', () => {
+    const family = familyOf(['Heron keyway', 'Ruff'], ['Heron blank', 'Group']);
+    const fits = [
+      [fitOf('enters', 54_800), fitOf('blocked', -251_840)],
+      [fitOf('tight', 0), fitOf('tight', 39_960)],
+    ];
+    const text = fitTable(
+      family,
+      matrixOf(fits),
+      100,
+      ['tilt up to 2 degrees', 'tolerance 20 um a part'],
+      [
+        ['always', 'never'],
+        ['depends', 'depends'],
+      ],
+    );
+    expect(
+      text,
+    ).toBe(`Polderwick: 2 blanks and tools in 2 openings, running clearance 40 um, tilt up to 2 degrees, tolerance 20 um a part
+
+                   Heron
+                  keyway         Ruff
+Heron blank  +    54.8 A  x  -251.8 N
+Group        ~     0.0 D  ~    40.0 D
+
++ enters   the margin, in um, is the gap all round in the best placement
+~ tight    goes in with less than the running clearance; 0 where it touches on both sides
+x blocked  the margin is minus the depth by which it still collides in the best placement
+A always   all parts within their tolerance go together
+D depends  some parts within their tolerance go together, some do not
+N never    no parts within their tolerance go together
+`);
+  });
+
   test('long names are broken into lines and never push a column out of line', () => {
     const family = familyOf(
       ['Heron keyway of the eastern gatehouse', 'Unbreakablylongkeywayname'],

@@ -6,12 +6,23 @@ const command = (line: string) => {
   return parsed.ok ? parsed.command : parsed.fault;
 };
 
+const FIT = { name: 'fit', file: 'a.json', json: false, verify: false, margins: false };
+
 describe('the words of a command line', () => {
   test.each([
-    ['fit a.json', { name: 'fit', file: 'a.json', json: false, verify: false }],
-    ['fit --json a.json', { name: 'fit', file: 'a.json', json: true, verify: false }],
-    ['fit a.json --verify --json', { name: 'fit', file: 'a.json', json: true, verify: true }],
-    ['fit -- --odd.json', { name: 'fit', file: '--odd.json', json: false, verify: false }],
+    ['fit a.json', FIT],
+    ['fit --json a.json', { ...FIT, json: true }],
+    ['fit a.json --verify --json', { ...FIT, json: true, verify: true }],
+    ['fit a.json --margins', { ...FIT, margins: true }],
+    ['fit a.json --tilt 2', { ...FIT, tiltDeg: 2 }],
+    ['fit --tilt=1.5 a.json --wear-um=12', { ...FIT, tiltDeg: 1.5, wearUm: 12 }],
+    ['fit --tolerance-um .5 a.json', { ...FIT, toleranceUm: 0.5 }],
+    ['fit a.json --tilt 0 --tolerance-um 0 --wear-um 0', { ...FIT, tiltDeg: 0, toleranceUm: 0, wearUm: 0 }],
+    [
+      'fit a.json --tilt 15 --tolerance-um 1000 --wear-um 1000.0',
+      { ...FIT, tiltDeg: 15, toleranceUm: 1000, wearUm: 1000 },
+    ],
+    ['fit -- --odd.json', { ...FIT, file: '--odd.json' }],
     ['check a.json', { name: 'check', file: 'a.json' }],
     ['schema', { name: 'schema' }],
     ['--help', { name: 'help' }],
@@ -34,6 +45,23 @@ describe('the words of a command line', () => {
     ['schema a.json', /"schema" takes no "a.json"/],
     ['fit a.json --jason', /Unknown option '--jason'/],
     ['fit a.json --json=yes', /does not take an argument/],
+    ['check a.json --tilt 2', /"check" takes no --tilt/],
+    ['schema --wear-um 2', /"schema" takes no --wear-um/],
+    ['fit a.json --tilt', /^--tilt needs a number after it/],
+    ['fit a.json --tilt --json', /^--tilt needs a number after it/],
+    ['fit a.json --tolerance-um -5', /^--tolerance-um needs a number after it, 0 or more$/],
+    ['fit a.json --tolerance-um=-5', /^--tolerance-um is "-5", must be a number from 0 to 1000 \(um\)$/],
+    ['fit a.json --tilt=', /^--tilt is "", must be a number from 0 to 15 \(degrees\)$/],
+    ['fit a.json --tilt two', /^--tilt is "two", must be a number from 0 to 15/],
+    ['fit a.json --tilt 15.01', /^--tilt is "15\.01", must be a number from 0 to 15/],
+    ['fit a.json --wear-um 1001', /^--wear-um is "1001", must be a number from 0 to 1000/],
+    ['fit a.json --wear-um 1e2', /^--wear-um is "1e2"/],
+    ['fit a.json --wear-um 0x10', /^--wear-um is "0x10"/],
+    ['fit a.json --wear-um 2,5', /^--wear-um is "2,5"/],
+    ['fit a.json --wear-um Infinity', /^--wear-um is "Infinity"/],
+    ['fit a.json --wear-um NaN', /^--wear-um is "NaN"/],
+    ['fit a.json --wear-um 10um', /^--wear-um is "10um"/],
+    ['fit a.json --tilt 1 --tilt 2', /^--tilt is given 2 times, give it once$/],
   ])('"%s" is a fault', (line, words) => {
     expect(command(line)).toMatch(words);
   });

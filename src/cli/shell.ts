@@ -1,0 +1,17 @@
+import type { JobContext } from '../jobs/job.ts';
+
+/** What a command needs of the world around it. */
+export interface Shell {
+  /** The text of a file. @throws Error with a message for people where it cannot be read */
+  readText(file: string): string;
+  /** Prints results. */
+  print(text: string): void;
+  /** Prints what is not a result: faults and progress. */
+  warn(text: string): void;
+  /** Most characters in a line of a table. */
+  readonly width: number;
+  readonly jobs: JobContext;
+}
+
+/** How a command ended, as the exit code of the program. */
+export const EXIT = { done: 0, notConfirmed: 1, badInput: 2, stopped: 130 } as const;
