@@ -67,11 +67,16 @@ function describe(patch: Patch, opening: Region, heightOf: (p: Point) => number)
   const heights = patch.outer.map(heightOf);
   return {
     region: [patch],
-    ...plugSideOf(opening, deepest.at),
+    ...plugSideOf(opening, deepest.at, isTall(patch)),
     from: Math.min(...heights),
     to: Math.max(...heights),
     depth: deepest.depth,
   };
+}
+
+function isTall({ outer }: Patch): boolean {
+  const box = boxOf(outer);
+  return box.maxY - box.minY > box.maxX - box.minX;
 }
 
 /** The point of a colliding part that is furthest from the opening. */

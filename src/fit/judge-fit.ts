@@ -1,10 +1,9 @@
-import { boxOfCells, type ConvexCell, cellHolds, verticesOf } from '../geom/convex-cell.ts';
+import { boxOfCells, type ConvexCell, verticesOf } from '../geom/convex-cell.ts';
 import { boxOf, type Point } from '../geom/point.ts';
 import { connectCorners } from './connect-corners.ts';
 import { containsBlank, pointOf, type RationalPoint, rationalOf } from './contain-exactly.ts';
 import { decideContact } from './decide-contact.ts';
 import type { Fit, Placement, Play } from './fit.ts';
-import { groupCells } from './group-cells.ts';
 import { measureClearance } from './measure-clearance.ts';
 import { measureInterference } from './measure-interference.ts';
 import type { Blank } from './prepare-blank.ts';
@@ -66,16 +65,14 @@ function fitOfCells(opening: Opening, blank: Blank, cells: readonly ConvexCell[]
   let best = measureClearance(opening, blank, cells);
   if (best.depth < runningClearance && best.bound >= runningClearance)
     best = measureClearance(opening, blank, cells, 0.5);
-  const groups = groupCells(cells);
-  const home = groups.length === 1 ? groups[0] : groupHolding(groups, best.x, best.y);
-  const box = boxOfCells(home);
+  const box = boxOfCells(best.home);
   return {
     verdict: best.depth + ROUNDING >= runningClearance ? 'enters' : 'tight',
     clearance: best.depth,
     accuracy: best.bound - best.depth,
     placement: { x: best.x, y: best.y, tilt: 0 },
     play: { lateral: box.maxX - box.minX, vertical: box.maxY - box.minY },
-    seated: lowestOf(home.flatMap(verticesOf)),
+    seated: lowestOf(best.home.flatMap(verticesOf)),
   };
 }
 
@@ -84,11 +81,6 @@ function lowestOf(points: readonly Point[]): Placement {
   const y = Math.min(...points.map((p) => p.y));
   const xs = points.filter((p) => p.y - y < ROUNDING).map((p) => p.x);
   return { x: (Math.min(...xs) + Math.max(...xs)) / 2, y, tilt: 0 };
-}
-
-/** The group with the cell that holds (x, y). */
-function groupHolding(groups: ConvexCell[][], x: number, y: number): ConvexCell[] {
-  return groups.find((group) => group.some((cell) => cellHolds(cell, x, y))) ?? groups[0];
 }
 
 /** Contact on both sides: clearance exactly 0; the play is the length of the connected corners. */

@@ -1,5 +1,6 @@
-import { boxOfCells, type ConvexCell } from '../geom/convex-cell.ts';
-import { type Deepest, deepestPoint } from '../geom/deepest-point.ts';
+import { boxOfCells, type ConvexCell, cellHolds, centroidOf } from '../geom/convex-cell.ts';
+import { type Deepest, deepestPoint, depthAt } from '../geom/deepest-point.ts';
+import { groupCells } from './group-cells.ts';
 import { limitSegments } from './limit-segments.ts';
 import type { Blank } from './prepare-blank.ts';
 import type { Opening } from './prepare-opening.ts';
@@ -7,13 +8,21 @@ import type { Opening } from './prepare-opening.ts';
 /** Greatest error of a clearance, nanometres. */
 export const CLEARANCE_ACCURACY = 50;
 
+/** The placement with the greatest gap, and the connected piece of the inner-fit region that it stands in. */
+export interface BestPlacement extends Deepest {
+  readonly home: readonly ConvexCell[];
+}
+
 /**
  * The placement with the greatest uniform gap all round, and that gap.
  *
  * A blank grown by a disk still fits exactly where the disk round t lies in the inner-fit region, because
- * erosions compose; so the clearance is the radius of the largest circle in that region.
+ * erosions compose; so the clearance is the radius of the largest circle in that region. Where many placements are
+ * equally good (a blank held between two walls), the middle of the piece is taken, which looks right.
  *
  * @param cells the inner-fit region; not empty.
+ * @param accuracy greatest difference of `bound` and `depth`, nanometres.
+ * @param equal a gap that is less by no more than this is equally good, nanometres.
  * @returns translation, gap (`depth`) and the certified upper bound of the gap (`bound`), nanometres.
  */
 export function measureClearance(
@@ -21,11 +30,24 @@ export function measureClearance(
   blank: Blank,
   cells: readonly ConvexCell[],
   accuracy = CLEARANCE_ACCURACY,
-): Deepest {
+  equal = 1,
+): BestPlacement {
   const box = boxOfCells(cells);
   const reach = Math.min(box.maxX - box.minX, box.maxY - box.minY) / 2 + accuracy;
   const wide = { minX: box.minX - reach, minY: box.minY - reach, maxX: box.maxX + reach, maxY: box.maxY + reach };
-  const found = deepestPoint(cells, limitSegments(opening, blank, wide), accuracy);
+  const walls = limitSegments(opening, blank, wide);
+  const found = deepestPoint(cells, walls, accuracy);
   if (!found) throw new RangeError('measureClearance: the inner-fit region is empty');
-  return found;
+  const home = homeOf(cells, found);
+  const middle = centroidOf(home);
+  if (!home.some((cell) => cellHolds(cell, middle.x, middle.y))) return { ...found, home };
+  const depth = depthAt(walls, middle.x, middle.y);
+  return depth >= found.depth - equal ? { ...middle, depth, bound: found.bound, home } : { ...found, home };
+}
+
+/** The group of touching cells that holds the point. */
+function homeOf(cells: readonly ConvexCell[], { x, y }: Deepest): readonly ConvexCell[] {
+  if (cells.length === 1) return cells;
+  const groups = groupCells(cells);
+  return groups.find((group) => group.some((cell) => cellHolds(cell, x, y))) ?? groups[0];
 }

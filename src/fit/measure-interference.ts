@@ -45,7 +45,7 @@ export function measureInterference(opening: Opening, blank: Blank): Interferenc
     if (cells.length === 0) low = middle - arcTolerance - ROUNDING;
     else [high, found, grown] = [middle, cells, trial];
   }
-  const centre = found.length > 0 ? measureClearance(grown, blank, found, 500) : { x: 0, y: 0 };
+  const centre = found.length > 0 ? measureClearance(grown, blank, found, 500, Infinity) : { x: 0, y: 0 };
   return { above: Math.max(0, low), atMost: high + ROUNDING, x: centre.x, y: centre.y };
 }
 

@@ -17,8 +17,11 @@ export interface PlugSide {
  *
  * Material on the left is what meets no keyway when followed to the left, and so on; where two sides qualify
  * (a corner), the side across which the keyway is nearer.
+ *
+ * @param tall for a colliding part: whether it is taller than wide. Beyond a corner of the keyway no side is nearer, and
+ * a tall part lies along a side wall, a wide one along the floor or the top.
  */
-export function plugSideOf(opening: Region, p: Point): PlugSide {
+export function plugSideOf(opening: Region, p: Point, tall = false): PlugSide {
   const rays = castRays(opening, p);
   const sides: { side: WardSide; free: boolean; across: number }[] = [
     { side: 'left', free: rays.left === Infinity, across: rays.right },
@@ -27,7 +30,7 @@ export function plugSideOf(opening: Region, p: Point): PlugSide {
     { side: 'top', free: rays.up === Infinity, across: rays.down },
   ];
   const best = sides.filter((s) => s.free && s.across < Infinity).sort((a, b) => a.across - b.across)[0];
-  const side = best?.side ?? nearestSide(opening, p, rays);
+  const side = best?.side ?? nearestSide(opening, p, rays, tall);
   return { side, ward: isWard(opening, p, side) };
 }
 
@@ -60,10 +63,11 @@ function leastBelow(offsets: readonly number[]): number {
 }
 
 /** Where no side is plain (an undercut ward, an island, a point outside all bands): the side the point lies towards. */
-function nearestSide(opening: Region, p: Point, rays: Rays): WardSide {
+function nearestSide(opening: Region, p: Point, rays: Rays, tall: boolean): WardSide {
   const box = boxOfRegion(opening);
-  if (p.y < box.minY) return 'bottom';
-  if (p.y > box.maxY) return 'top';
+  const beside = p.x < box.minX || p.x > box.maxX;
+  if (!(tall && beside) && p.y < box.minY) return 'bottom';
+  if (!(tall && beside) && p.y > box.maxY) return 'top';
   if (rays.left === Infinity && rays.right === Infinity) return p.x < (box.minX + box.maxX) / 2 ? 'left' : 'right';
   return p.x - box.minX <= box.maxX - p.x ? 'left' : 'right';
 }

@@ -125,3 +125,17 @@ export function cellHolds(cell: ConvexCell, x: number, y: number): boolean {
   }
   return true;
 }
+
+/** Centre of area of some cells that do not overlap; `cells` must have area. */
+export function centroidOf(cells: readonly ConvexCell[]): Point {
+  const [ox, oy] = cells[0];
+  let [area, x, y] = [0, 0, 0];
+  for (const cell of cells)
+    for (let i = 2; i + 3 < cell.length; i += 2) {
+      const part = (cell[i] - cell[0]) * (cell[i + 3] - cell[1]) - (cell[i + 2] - cell[0]) * (cell[i + 1] - cell[1]);
+      area += part;
+      x += (part * (cell[0] + cell[i] + cell[i + 2] - 3 * ox)) / 3;
+      y += (part * (cell[1] + cell[i + 1] + cell[i + 3] - 3 * oy)) / 3;
+    }
+  return { x: ox + x / area, y: oy + y / area };
+}

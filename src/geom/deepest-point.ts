@@ -52,6 +52,14 @@ export function deepestPoint(cells: readonly ConvexCell[], walls: Walls, accurac
   return search.run();
 }
 
+/** Distance of a point from the nearest wall, nanometres. */
+export function depthAt(walls: Walls, x: number, y: number): number {
+  let least = Infinity;
+  for (let i = 0; i < walls.length; i += 4)
+    least = Math.min(least, squaredDistance(x, y, walls[i], walls[i + 1], walls[i + 2], walls[i + 3]));
+  return Math.sqrt(least);
+}
+
 /** The state of one branch-and-bound search. */
 class Search {
   private best = { x: Number.NaN, y: Number.NaN };
