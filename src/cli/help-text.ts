@@ -41,7 +41,7 @@ JSON
   seatUm     how much higher (below zero: lower) the blank rides than the section's own when springs press both down;
              null where one of the two does not go in
   margins    with --margins only; guard: the least wear of blank and keyway each at which a blank goes in where it is
-             stopped; null where there is none
+             stopped, to 0.5 um; null where there is none
 
 Exit codes
   0  done
