@@ -1,5 +1,5 @@
-import { boxOfCells, type ConvexCell, cellHolds, centroidOf } from '../geom/convex-cell.ts';
-import { type Deepest, deepestPoint, depthAt } from '../geom/deepest-point.ts';
+import { boxOfCells, type ConvexCell, cellHolds, centroidOf, wallsOfCell } from '../geom/convex-cell.ts';
+import { type Deepest, deepestPoint, depthAt, type Walls } from '../geom/deepest-point.ts';
 import { groupCells } from './group-cells.ts';
 import { limitSegments } from './limit-segments.ts';
 import type { Blank } from './prepare-blank.ts';
@@ -18,7 +18,8 @@ export interface BestPlacement extends Deepest {
  *
  * A blank grown by a disk still fits exactly where the disk round t lies in the inner-fit region, because
  * erosions compose; so the clearance is the radius of the largest circle in that region. Where many placements are
- * equally good (a blank held between two walls), the middle of the piece is taken, which looks right.
+ * equally good (a blank held between two walls), the middle of the piece is taken, which looks right. A region of one
+ * cell is its own boundary; of several, the boundary is looked up among the limit segments.
  *
  * @param cells the inner-fit region; not empty.
  * @param accuracy greatest difference of `bound` and `depth`, nanometres.
@@ -32,10 +33,7 @@ export function measureClearance(
   accuracy = CLEARANCE_ACCURACY,
   equal = 1,
 ): BestPlacement {
-  const box = boxOfCells(cells);
-  const reach = Math.min(box.maxX - box.minX, box.maxY - box.minY) / 2 + accuracy;
-  const wide = { minX: box.minX - reach, minY: box.minY - reach, maxX: box.maxX + reach, maxY: box.maxY + reach };
-  const walls = limitSegments(opening, blank, wide);
+  const walls = cells.length === 1 ? wallsOfCell(cells[0]) : wallsAround(opening, blank, cells, accuracy);
   const found = deepestPoint(cells, walls, accuracy);
   if (!found) throw new RangeError('measureClearance: the inner-fit region is empty');
   const home = homeOf(cells, found);
@@ -43,6 +41,14 @@ export function measureClearance(
   if (!home.some((cell) => cellHolds(cell, middle.x, middle.y))) return { ...found, home };
   const depth = depthAt(walls, middle.x, middle.y);
   return depth >= found.depth - equal ? { ...middle, depth, bound: found.bound, home } : { ...found, home };
+}
+
+/** The boundary of a region of several cells: the limit segments as far as they can matter. */
+function wallsAround(opening: Opening, blank: Blank, cells: readonly ConvexCell[], accuracy: number): Walls {
+  const box = boxOfCells(cells);
+  const reach = Math.min(box.maxX - box.minX, box.maxY - box.minY) / 2 + accuracy;
+  const wide = { minX: box.minX - reach, minY: box.minY - reach, maxX: box.maxX + reach, maxY: box.maxY + reach };
+  return limitSegments(opening, blank, wide);
 }
 
 /** The group of touching cells that holds the point. */
