@@ -7,7 +7,7 @@ import { replaceOutline } from '../interchange/json/replace-outline.ts';
 import { writeFamily } from '../interchange/json/write.ts';
 import { startJob } from '../workers/start-job.ts';
 import './fonts.ts';
-import { innerFitNow, judgeNow, shapesUnder, toleranceNow } from './pair-now.ts';
+import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from './pair-now.ts';
 import { SessionContext } from './panels/use-store.ts';
 import { openText } from './state/document-state.ts';
 import type { Doors } from './state/doors.ts';
@@ -27,6 +27,7 @@ const doors: Doors = {
   toleranceNow,
   innerFitNow,
   shapesUnder,
+  bandShapes,
   judgeFamily: (family, onProgress) => startJob('fitFamily', { family }, { onProgress }),
   explainPlacement,
   fitSentence,

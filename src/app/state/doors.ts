@@ -12,6 +12,7 @@ import type { Ring } from '../../geom/ring.ts';
 import type { FileFault } from '../../interchange/json/file-fault.ts';
 import type { FamilyDocument } from '../../interchange/json/read.ts';
 import type { OutlineEdit } from '../../interchange/json/replace-outline.ts';
+import type { BandShapes } from '../pair-now.ts';
 
 /** What the reader of family files answers. */
 export type ReadAnswer =
@@ -38,10 +39,12 @@ export interface Doors {
   judgeNow(opening: Ring, entrant: Ring, conditions: Conditions): Fit;
   /** The answer for all parts in their bands, at once; `fit` is that under the conditions. */
   toleranceNow(opening: Ring, entrant: Ring, fit: Fit, bands: Bands, conditions: Conditions): ThreeWay;
-  /** All placements of an upright pair, for drawing. */
-  innerFitNow(opening: Ring, entrant: Ring, conditions: Conditions): InnerFit;
+  /** All placements of a pair with the blank turned by `tilt` radians about its own origin (upright: 0), for drawing. */
+  innerFitNow(opening: Ring, entrant: Ring, conditions: Conditions, tilt?: number): InnerFit;
   /** The shapes as the conditions leave them (worn), for drawing and explaining. */
   shapesUnder(opening: Ring, entrant: Ring, conditions: Conditions): { opening: Region; entrant: readonly Ring[] };
+  /** The shapes at the ends of the tolerance bands, for drawing. */
+  bandShapes(opening: Ring, entrant: Ring, bands: Bands, conditions: Conditions): BandShapes;
   explainPlacement(opening: Ring | Region, blank: Ring | readonly Ring[], placement: Placement): Explanation;
   fitSentence(
     blankName: string,

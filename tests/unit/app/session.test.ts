@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/pair-now.ts';
+import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/pair-now.ts';
 import { openText } from '../../../src/app/state/document-state.ts';
 import type { Doors } from '../../../src/app/state/doors.ts';
 import { explainOnce } from '../../../src/app/state/explain-once.ts';
@@ -32,6 +32,7 @@ function openSession(shelf: Shelf | null = null) {
     toleranceNow,
     innerFitNow,
     shapesUnder,
+    bandShapes,
     judgeFamily: (family: Family) => {
       judged.push(family.name);
       return { result: new Promise(() => {}), cancel: () => {} };
