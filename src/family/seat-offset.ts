@@ -1,4 +1,5 @@
 import type { Fit } from '../fit/fit.ts';
+import { placeBlank } from '../fit/place-blank.ts';
 import { boxOf } from '../geom/point.ts';
 import type { Profile } from '../profile/profile.ts';
 import type { EntryMatrix } from './entry-matrix.ts';
@@ -17,9 +18,9 @@ export function ownBlankOf(family: Family, opening: Profile, matrix: EntryMatrix
   return own ?? null;
 }
 
-/** Height of the back of a seated blank above the origin of the opening, nanometres: springs press it down to there. */
+/** Height of the lowest point of a seated blank above the origin of the opening, nanometres: springs press it down to there. */
 export function seatOf(profile: Profile, fit: Fit): number {
-  return fit.seated.y + boxOf(profile.ring).minY;
+  return boxOf(placeBlank(profile.ring, fit.seated)).minY;
 }
 
 /**

@@ -85,8 +85,9 @@ function roughlyInside(opening: Opening, blank: Blank, t: Point): boolean {
     const p = { x: convex[k] + t.x, y: convex[k + 1] + t.y };
     if (sideOf(opening.boundaries, p) === 'outside' && nearest(opening.index.edges, p) > ROUGH) return false;
   }
-  for (let k = 0; k < opening.reflex.length; k += 6) {
-    const p = { x: opening.reflex[k] - t.x, y: opening.reflex[k + 1] - t.y };
+  const tips = opening.reflex();
+  for (let k = 0; k < tips.length; k += 6) {
+    const p = { x: tips[k] - t.x, y: tips[k + 1] - t.y };
     if (sideOf(blank.rings, p) === 'inside' && nearest(blank.edges, p) > ROUGH) return false;
   }
   return true;

@@ -12,17 +12,34 @@ export interface EdgeIndex {
 
 /** Sorts the edges of some boundaries into an index. */
 export function indexEdges(boundaries: readonly (readonly Point[])[]): EdgeIndex {
-  const edges = boundaries.flatMap(edgesOf);
-  edges.sort((a, b) => Math.min(a[1], a[3]) - Math.min(b[1], b[3]));
-  const minY = new Float64Array(edges.length);
-  const reachY = new Float64Array(edges.length);
+  const starts: Point[] = [];
+  const ends: Point[] = [];
+  for (const ring of boundaries)
+    for (let i = 0; i < ring.length; i++) {
+      starts.push(ring[i]);
+      ends.push(ring[i + 1 === ring.length ? 0 : i + 1]);
+    }
+  const lowest = Float64Array.from(starts, (p, i) => Math.min(p.y, ends[i].y));
+  const order = Uint32Array.from(starts, (_, i) => i).sort((a, b) => lowest[a] - lowest[b]);
+  return fillIndex(starts, ends, lowest, order);
+}
+
+function fillIndex(starts: Point[], ends: Point[], lowest: Float64Array, order: Uint32Array): EdgeIndex {
+  const edges = new Float64Array(order.length * 4);
+  const minY = new Float64Array(order.length);
+  const reachY = new Float64Array(order.length);
   let reach = -Infinity;
-  for (const [i, [, y0, , y1]] of edges.entries()) {
-    reach = Math.max(reach, y0, y1);
-    minY[i] = Math.min(y0, y1);
+  for (let i = 0; i < order.length; i++) {
+    const [p, q] = [starts[order[i]], ends[order[i]]];
+    edges[4 * i] = p.x;
+    edges[4 * i + 1] = p.y;
+    edges[4 * i + 2] = q.x;
+    edges[4 * i + 3] = q.y;
+    reach = Math.max(reach, p.y, q.y);
+    minY[i] = lowest[order[i]];
     reachY[i] = reach;
   }
-  return { edges: Float64Array.from(edges.flat()), minY, reachY };
+  return { edges, minY, reachY };
 }
 
 /** First edge of the index after which some edge reaches `y` or higher; no edge before it does. */

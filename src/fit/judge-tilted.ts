@@ -1,6 +1,6 @@
 import type { Ring } from '../geom/ring.ts';
 import type { Fit } from './fit.ts';
-import { goesIn, judgeFit, UNMEASURED } from './judge-fit.ts';
+import { goesIn, judgeEntry, judgeFit, UNMEASURED } from './judge-fit.ts';
 import { prepareBlank } from './prepare-blank.ts';
 import type { Opening } from './prepare-opening.ts';
 import { type Sample, searchMaximum } from './search-maximum.ts';
@@ -9,26 +9,25 @@ import { placementOfTurned, reachOf, turnBlank } from './turn-blank.ts';
 /** The best tilted clearance is within this of the best there is, nanometres. */
 const TILT_ACCURACY = 1_000;
 
+/** The least tilted interference of a blocked pair is found to within this part of the upright one, but not closer than 1 um. */
+const BLOCKED_SHARE = 1 / 20;
+
 /**
  * The fit of a blank that may also stand turned by up to `limit` either way.
  *
  * A turn by d about the middle of the blank moves no point further than its reach times d, so neither does the
  * clearance change by more; the search over angles uses that to leave out what cannot be better. "Blocked" here means
- * blocked at every angle up to the limit, to within 1 um.
+ * blocked at every angle up to the limit, to within 1 um. By how much is told less closely than for an upright blank,
+ * with its accuracy: wards make the interference nearly the same at all angles, which no bound by turning can see.
  *
  * @param limit greatest tilt either way, radians; 0 means upright only.
  * @returns `clearance` + `accuracy` is a bound over all angles; play and seat are those at the best angle.
- * @accuracy 1 um.
+ * @accuracy 1 um where it goes in; a twentieth of the upright interference where it is blocked.
  */
 export function judgeTilted(opening: Opening, rings: readonly Ring[], runningClearance: number, limit: number): Fit {
-  const upright = judgeFit(opening, prepareBlank(rings), runningClearance);
-  if (limit === 0) return upright;
-  const sampleAt = (tilt: number): Sample<Fit> => {
-    const fit = tilt === 0 ? upright : judgeFit(opening, prepareBlank(turnBlank(rings, tilt)), runningClearance);
-    return { value: fit.clearance, atMost: fit.clearance + fit.accuracy + 1, detail: fit };
-  };
-  const best = searchMaximum(sampleAt, [-limit, limit], reachOf(rings), TILT_ACCURACY);
-  return tiltedFit(rings, best.detail, best.at, best.bound);
+  if (limit === 0) return judgeFit(opening, prepareBlank(rings), runningClearance);
+  if (goesInTilted(opening, rings, limit)) return bestEntry(opening, rings, runningClearance, limit);
+  return leastBlocked(opening, rings, runningClearance, limit);
 }
 
 /** {@link judgeTilted} without the interference: {@link UNMEASURED} where blocked at every angle. */
@@ -38,7 +37,35 @@ export function judgeTiltedEntry(
   runningClearance: number,
   limit: number,
 ): Fit {
-  return goesInTilted(opening, rings, limit) ? judgeTilted(opening, rings, runningClearance, limit) : UNMEASURED;
+  return goesInTilted(opening, rings, limit) ? bestEntry(opening, rings, runningClearance, limit) : UNMEASURED;
+}
+
+/** The greatest clearance over the angles of a blank that goes in at some of them. Where it does not, none is below zero. */
+function bestEntry(opening: Opening, rings: readonly Ring[], runningClearance: number, limit: number): Fit {
+  const sampleAt = (tilt: number): Sample<Fit> => {
+    const fit = judgeEntry(opening, prepareBlank(turnBlank(rings, tilt)), runningClearance);
+    if (fit.verdict === 'blocked') return { value: fit.clearance, atMost: 0, detail: fit };
+    return { value: fit.clearance, atMost: fit.clearance + fit.accuracy + 1, detail: fit };
+  };
+  const best = searchMaximum(sampleAt, [-limit, limit], reachOf(rings), TILT_ACCURACY);
+  if (best.detail.verdict !== 'blocked') return tiltedFit(rings, best.detail, best.at, best.bound);
+  // It goes in by less than 1 um, between two looks: the angle found by the yes-or-no search is as good as any.
+  const at = entryAngle(opening, rings, limit) ?? best.at;
+  const fit = judgeFit(opening, prepareBlank(turnBlank(rings, at)), runningClearance);
+  return tiltedFit(rings, fit, at, best.bound);
+}
+
+/** The least interference over the angles of a blank that is blocked at all of them. */
+function leastBlocked(opening: Opening, rings: readonly Ring[], runningClearance: number, limit: number): Fit {
+  const judgeAt = (tilt: number) => judgeFit(opening, prepareBlank(turnBlank(rings, tilt)), runningClearance);
+  const upright = judgeAt(0);
+  const sampleAt = (tilt: number): Sample<Fit> => {
+    const fit = tilt === 0 ? upright : judgeAt(tilt);
+    return { value: fit.clearance, atMost: fit.clearance + fit.accuracy + 1, detail: fit };
+  };
+  const accuracy = Math.max(TILT_ACCURACY, -upright.clearance * BLOCKED_SHARE);
+  const best = searchMaximum(sampleAt, [-limit, limit], reachOf(rings), accuracy);
+  return tiltedFit(rings, best.detail, best.at, Math.min(best.bound, 0));
 }
 
 /**
@@ -46,20 +73,25 @@ export function judgeTiltedEntry(
  * An angle at which it does not even go into the opening grown by d rules out all angles within d / reach of it.
  */
 export function goesInTilted(opening: Opening, rings: readonly Ring[], limit: number): boolean {
+  return entryAngle(opening, rings, limit) !== null;
+}
+
+/** An angle at which the blank goes in, or null. */
+function entryAngle(opening: Opening, rings: readonly Ring[], limit: number): number | null {
   const reach = reachOf(rings);
   const ranges: [number, number][] = [[-limit, limit]];
-  for (let range = ranges.pop(); range; range = ranges.pop()) {
+  for (let range = ranges.shift(); range; range = ranges.shift()) {
     const [from, to] = range;
     const middle = (from + to) / 2;
     const blank = prepareBlank(turnBlank(rings, middle));
-    if (goesIn(opening, blank)) return true;
-    if (limit === 0) return false;
+    if (goesIn(opening, blank)) return middle;
+    if (limit === 0) return null;
     const growth = (reach * (to - from)) / 2;
     if (growth <= TILT_ACCURACY) continue;
     if (goesIn(opening.roundGrown(growth + TILT_ACCURACY / 4, TILT_ACCURACY / 5), blank))
       ranges.push([from, middle], [middle, to]);
   }
-  return false;
+  return null;
 }
 
 /** A fit found for the turned outline, told for the outline itself. */

@@ -17,7 +17,8 @@ import type { Opening } from './prepare-opening.ts';
 export function limitSegments(opening: Opening, blank: Blank, box: Box): Walls {
   const found: number[] = [];
   for (let k = 0; k < blank.convex.length; k += 6) vertexAgainstEdges(found, box, blank.convex, k, opening.index);
-  for (let i = 0; i < opening.reflex.length; i += 6) tipAgainstEdges(found, box, opening.reflex, i, blank.index);
+  const tips = opening.reflex();
+  for (let i = 0; i < tips.length; i += 6) tipAgainstEdges(found, box, tips, i, blank.index);
   return Float64Array.from(found);
 }
 

@@ -1,4 +1,6 @@
-import { measureClearance } from './measure-clearance.ts';
+import type { ConvexCell } from '../geom/convex-cell.ts';
+import { boxOfCells } from '../geom/convex-cell.ts';
+import { type BestPlacement, measureClearance } from './measure-clearance.ts';
 import type { Blank } from './prepare-blank.ts';
 import type { Opening } from './prepare-opening.ts';
 import { subtractWindows } from './subtract-windows.ts';
@@ -15,6 +17,12 @@ const MOST = 94_000_000;
 /** Coordinates of a grown opening are whole nanometres, so it may fall short by this besides its arc tolerance. */
 const ROUNDING = 2;
 
+/** Finest arcs of a grown opening, nanometres. */
+const FINEST_ARC = 40;
+
+/** Most steps; each leaves at most half of the bracket. */
+const MOST_STEPS = 60;
+
 /** A bracket of the interference and the placement that shows its upper end. Nanometres. */
 export interface Interference {
   readonly above: number;
@@ -23,47 +31,67 @@ export interface Interference {
   readonly y: number;
 }
 
+/** A growth at which the blank goes in: its arcs, the region, and what the region tells. */
+interface Entry {
+  readonly growth: number;
+  readonly cells: readonly ConvexCell[];
+  readonly best: BestPlacement;
+  /** No growth below this lets the blank in. */
+  readonly least: number;
+}
+
 /**
  * The least depth by which the blank still collides, over all translations: the directed Hausdorff distance
  * from blank to opening under translation.
  *
- * The blank goes into the opening grown by d exactly when some placement leaves no point of it deeper than d, so
- * d is found by halving a bracket, each step judged by the inner-fit region. Points inside closed pockets of the
- * plug count, because the grown opening counts them.
+ * The blank goes into the opening grown by d exactly when some placement leaves no point of it deeper than d. Where it
+ * does with clearance r to spare, no growth below d - r lets it in (a blank that goes into the opening grown by less
+ * goes, grown by the difference, into the opening grown by d), so the next growth is tried just above that; where that
+ * is too little, half way. Points inside closed pockets of the plug count, because the grown opening counts them.
  *
- * @returns `above` < interference <= `atMost`, at most 0.8 um apart for parts within the accepted size.
+ * @returns `above` <= interference <= `atMost`, at most 0.8 um apart for parts within the accepted size.
  * @source Huttenlocher, Kedem & Sharir, Discrete Comput. Geom. 9 (1993) 267-291 (definition); the bracket is ours.
  * @check tests/outside, closed forms and a grid search by an independent library
  */
 export function measureInterference(opening: Opening, blank: Blank): Interference {
-  let { low, high, found, grown } = firstBracket(opening, blank);
-  while (high - low > INTERFERENCE_BRACKET && high < MOST) {
-    const middle = (low + high) / 2;
-    const arcTolerance = arcToleranceFor(high - low);
-    const trial = opening.roundGrown(middle, arcTolerance);
-    const cells = subtractWindows(trial, blank);
-    if (cells.length === 0) low = middle - arcTolerance - ROUNDING;
-    else [high, found, grown] = [middle, cells, trial];
+  let { low, entry } = firstEntry(opening, blank);
+  let leap = true;
+  for (let step = 0; entry && entry.growth - low > INTERFERENCE_BRACKET && step < MOST_STEPS; step++) {
+    const width: number = entry.growth - low;
+    const arc = Math.max(FINEST_ARC, width / 30);
+    const growth: number = leap ? low + Math.min(width / 2, 2.5 * arc) : low + width / 2;
+    const closer = enterAt(opening, blank, growth, arc, entry.cells);
+    leap = closer !== null;
+    low = Math.max(low, closer ? closer.least : growth - arc - ROUNDING);
+    entry = closer ?? entry;
   }
-  const centre = found.length > 0 ? measureClearance(grown, blank, found, 500, Infinity) : { x: 0, y: 0 };
-  return { above: Math.max(0, low), atMost: high + ROUNDING, x: centre.x, y: centre.y };
+  if (!entry) return { above: low, atMost: MOST, x: 0, y: 0 };
+  return { above: Math.max(0, low), atMost: entry.growth + ROUNDING, x: entry.best.x, y: entry.best.y };
 }
 
-/** Doubles the growth until the blank goes in. */
-function firstBracket(opening: Opening, blank: Blank) {
+/** Doubles the growth until the blank goes in; null where it never does within reason. */
+function firstEntry(opening: Opening, blank: Blank): { low: number; entry: Entry | null } {
   let low = 0;
-  let high = FIRST_STEP;
-  for (;;) {
-    const arcTolerance = arcToleranceFor(high - low);
-    const grown = opening.roundGrown(high, arcTolerance);
-    const found = subtractWindows(grown, blank);
-    if (found.length > 0 || high >= MOST) return { low, high, found, grown };
-    low = high - arcTolerance - ROUNDING;
-    high *= 2;
+  for (let growth = FIRST_STEP; growth <= 2 * MOST; growth *= 2) {
+    const arc = growth / 30;
+    const entry = enterAt(opening, blank, growth, arc, null);
+    if (entry) return { low: Math.max(low, entry.least), entry };
+    low = growth - arc - ROUNDING;
   }
+  return { low, entry: null };
 }
 
-/** Coarse arcs while the bracket is wide: a step may lose a tenth of it, and a grown opening has few vertices. */
-function arcToleranceFor(bracket: number): number {
-  return Math.max(40, bracket / 10);
+/** The entry at a growth, or null where the blank does not go in. Regions are nested: a known one bounds the search. */
+function enterAt(
+  opening: Opening,
+  blank: Blank,
+  growth: number,
+  arc: number,
+  within: readonly ConvexCell[] | null,
+): Entry | null {
+  const grown = opening.roundGrown(growth, arc);
+  const cells = subtractWindows(grown, blank, within ? boxOfCells(within) : null);
+  if (cells.length === 0) return null;
+  const best = measureClearance(grown, blank, cells, arc / 2, Infinity);
+  return { growth, cells, best, least: growth - arc - ROUNDING - best.bound };
 }

@@ -18,7 +18,7 @@ export interface Opening {
   readonly box: Box;
   readonly index: EdgeIndex;
   /** Corners where the plug sticks into the keyway (tips of wards), as {@link cornersOf} lists them. */
-  readonly reflex: Float64Array;
+  reflex(): Float64Array;
   /** The same opening grown by {@link GROWTH} with mitred corners, made when first needed: contains every true offset by it. */
   grown(): Opening;
   /** The opening grown by `distance` with round corners: within the true offset, short of it by at most `arcTolerance` + 2 nm. */
@@ -30,6 +30,7 @@ export function prepareOpening(source: Ring | Region): Opening {
   const region = isRegion(source) ? source : regionOf(source);
   const boundaries = boundariesOf(region);
   let grown: Opening | null = null;
+  let tips: Float64Array | null = null;
   const rounds = new Map<string, Opening>();
   return {
     region,
@@ -37,7 +38,7 @@ export function prepareOpening(source: Ring | Region): Opening {
     holes: region.flatMap((patch) => patch.holes),
     box: boxOf(boundaries.flat()),
     index: indexEdges(boundaries),
-    reflex: cornersOf(boundaries, -1),
+    reflex: () => (tips ??= cornersOf(boundaries, -1)),
     grown: () => (grown ??= prepareOpening(offset(region, GROWTH, 'mitre'))),
     roundGrown: (distance, arcTolerance) => {
       const key = `${distance} ${arcTolerance}`;

@@ -34,12 +34,14 @@ export function windowOf(opening: Opening, blank: Blank): Box | null {
  * parallelogram a + (-b). Starting with the window, each parallelogram is cut out of the cells that are still
  * free. In what is left no edges cross, so a cell is wholly good or wholly bad; one vertex decides.
  *
+ * @param within only translations in this box are looked at, where one is given.
  * @returns cells of translations in nanometres; empty where the region has no area (it may still be a contact).
  * @source own; the set itself is the inner-fit polygon of Bennell & Oliveira, EJOR 184 (2008) 397-415.
  * @check tests/outside, against two independent libraries
  */
-export function subtractWindows(opening: Opening, blank: Blank): ConvexCell[] {
-  const window = windowOf(opening, blank);
+export function subtractWindows(opening: Opening, blank: Blank, within: Box | null = null): ConvexCell[] {
+  const whole = windowOf(opening, blank);
+  const window = whole && within ? overlapOf(whole, within) : whole;
   if (!window || window.minX === window.maxX || window.minY === window.maxY) return [];
   const free = new FreeSpace(window);
   const { edges } = blank;
@@ -47,6 +49,17 @@ export function subtractWindows(opening: Opening, blank: Blank): ConvexCell[] {
     subtractBlankEdge(free, opening.index, edges[k], edges[k + 1], edges[k + 2], edges[k + 3]);
   const cells = free.cells.filter((cell) => thicknessOf(cell) > SLIVER && isInside(opening, blank, cell));
   return cells.some((cell) => thicknessOf(cell) > LEAST_THICKNESS) ? cells : [];
+}
+
+/** What two boxes share, grown by a nanometre so that a thin share stays; null where they are apart. */
+function overlapOf(a: Box, b: Box): Box | null {
+  const shared = {
+    minX: Math.max(a.minX, b.minX - 1),
+    minY: Math.max(a.minY, b.minY - 1),
+    maxX: Math.min(a.maxX, b.maxX + 1),
+    maxY: Math.min(a.maxY, b.maxY + 1),
+  };
+  return shared.minX <= shared.maxX && shared.minY <= shared.maxY ? shared : null;
 }
 
 /** Cuts out what one blank edge forbids together with each opening edge within its reach. */
