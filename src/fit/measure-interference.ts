@@ -34,6 +34,8 @@ export interface Interference {
 /** A growth at which the blank goes in: its arcs, the region, and what the region tells. */
 interface Entry {
   readonly growth: number;
+  /** The grown opening holds at least the true offset by this. */
+  readonly holds: number;
   readonly cells: readonly ConvexCell[];
   readonly best: BestPlacement;
   /** No growth below this lets the blank in. */
@@ -60,7 +62,7 @@ export function measureInterference(opening: Opening, blank: Blank): Interferenc
     const width: number = entry.growth - low;
     const arc = Math.max(FINEST_ARC, width / 30);
     const growth: number = leap ? low + Math.min(width / 2, 2.5 * arc) : low + width / 2;
-    const closer = enterAt(opening, blank, growth, arc, entry.cells);
+    const closer = enterAt(opening, blank, growth, arc, growth <= entry.holds ? entry.cells : null);
     leap = closer !== null;
     low = Math.max(low, closer ? closer.least : growth - arc - ROUNDING);
     entry = closer ?? entry;
@@ -81,7 +83,7 @@ function firstEntry(opening: Opening, blank: Blank): { low: number; entry: Entry
   return { low, entry: null };
 }
 
-/** The entry at a growth, or null where the blank does not go in. Regions are nested: a known one bounds the search. */
+/** The entry at a growth, or null where the blank does not go in. A known region that holds this one bounds the search. */
 function enterAt(
   opening: Opening,
   blank: Blank,
@@ -93,5 +95,6 @@ function enterAt(
   const cells = subtractWindows(grown, blank, within ? boxOfCells(within) : null);
   if (cells.length === 0) return null;
   const best = measureClearance(grown, blank, cells, arc / 2, Infinity);
-  return { growth, cells, best, least: growth - arc - ROUNDING - best.bound };
+  const holds = growth - arc - ROUNDING;
+  return { growth, holds, cells, best, least: holds - best.bound };
 }
