@@ -4,6 +4,17 @@ import type { Box } from '../geom/point.ts';
 /** Overlaps thinner than this are left alone, nanometres: far above the rounding of a double at 1e8, far below any part. */
 const SLACK = 1e-4;
 
+/** Most looks at a cell for one pair: some seconds of work, a thousand times what a real pair takes. */
+const MOST_LOOKS = 100_000_000;
+
+/** Thrown for two outlines so jagged that their fit cannot be decided in reasonable time: nothing is known of the pair. */
+export class TooDetailed extends RangeError {
+  constructor() {
+    super('both outlines have too many corners to be judged together. Simplify one of them');
+    this.name = 'TooDetailed';
+  }
+}
+
 /** The open parallelogram p, p + u, p + u + v, p + v, with u to v turning left. */
 interface Parallelogram {
   readonly px: number;
@@ -27,6 +38,7 @@ export class FreeSpace {
   /** The box round all cells: what lies outside it needs no look at all. */
   box: Box;
   private free: FreeCell[];
+  private looks = 0;
 
   constructor(window: Box) {
     this.free = [{ cell: cellOfBox(window), box: window }];
@@ -50,6 +62,8 @@ export class FreeSpace {
 
   private cutOut(shape: Parallelogram): void {
     const box = boxOfShape(shape);
+    this.looks += this.free.length;
+    if (this.looks > MOST_LOOKS) throw new TooDetailed();
     let kept: FreeCell[] | null = null;
     for (let i = 0; i < this.free.length; i++) {
       const entry = this.free[i];

@@ -1,7 +1,9 @@
 import { offset } from '../geom/clip.ts';
 import { type Box, boxOf, type Point } from '../geom/point.ts';
 import { boundariesOf, isRegion, type Region, regionOf } from '../geom/region.ts';
-import type { Ring } from '../geom/ring.ts';
+import { asTrustedRing, type Ring } from '../geom/ring.ts';
+import { lightenOutline } from '../geom/simplify.ts';
+import { coarseOpening, MANY_EDGES, MOST_EDGES } from './coarse-edges.ts';
 import { cornersOf, type EdgeIndex, indexEdges } from './edge-index.ts';
 
 /** By how much {@link Opening.grown} is larger, nanometres: enough to turn a contact into an area well above rounding. */
@@ -13,10 +15,14 @@ const MOST_GROWN = 64;
 /** A keyway made ready for many blanks. Coordinates in nanometres. */
 export interface Opening {
   readonly region: Region;
+  /** How far `region` may stand off the outline as given, nanometres: above 0 only where that has very many vertices. */
+  readonly within: number;
   readonly boundaries: readonly (readonly Point[])[];
   readonly holes: readonly (readonly Point[])[];
   readonly box: Box;
   readonly index: EdgeIndex;
+  /** Fewer edges that lie outside the opening, for a first look; the edges themselves where they are few. */
+  coarse(): EdgeIndex;
   /** Corners where the plug sticks into the keyway (tips of wards), as {@link cornersOf} lists them. */
   reflex(): Float64Array;
   /** The same opening grown by {@link GROWTH} with mitred corners, made when first needed: contains every true offset by it. */
@@ -27,17 +33,21 @@ export interface Opening {
 
 /** Makes an opening ready; about 0.1 ms for 60 vertices. */
 export function prepareOpening(source: Ring | Region): Opening {
-  const region = isRegion(source) ? source : regionOf(source);
+  const { region, within } = lightenRegion(isRegion(source) ? source : regionOf(source));
   const boundaries = boundariesOf(region);
+  const index = indexEdges(boundaries);
+  let coarse: EdgeIndex | null = null;
   let grown: Opening | null = null;
   let tips: Float64Array | null = null;
   const rounds = new Map<string, Opening>();
   return {
     region,
+    within,
     boundaries,
     holes: region.flatMap((patch) => patch.holes),
     box: boxOf(boundaries.flat()),
-    index: indexEdges(boundaries),
+    index,
+    coarse: () => (coarse ??= index.minY.length > MANY_EDGES ? coarseOpening(region) : index),
     reflex: () => (tips ??= cornersOf(boundaries, -1)),
     grown: () => (grown ??= prepareOpening(offset(region, GROWTH, 'mitre'))),
     roundGrown: (distance, arcTolerance) => {
@@ -49,4 +59,16 @@ export function prepareOpening(source: Ring | Region): Opening {
       return made;
     },
   };
+}
+
+/** A region with every boundary of very many vertices simplified, and by how much at most. */
+function lightenRegion(region: Region): { region: Region; within: number } {
+  let most = 0;
+  const lighten = (boundary: readonly Point[]) => {
+    const { points, within } = lightenOutline(boundary, MOST_EDGES);
+    most = Math.max(most, within);
+    return points;
+  };
+  const light = region.map(({ outer, holes }) => ({ outer: asTrustedRing(lighten(outer)), holes: holes.map(lighten) }));
+  return most === 0 ? { region, within: 0 } : { region: light, within: most };
 }

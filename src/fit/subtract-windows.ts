@@ -44,9 +44,9 @@ export function subtractWindows(opening: Opening, blank: Blank, within: Box | nu
   const window = whole && within ? overlapOf(whole, within) : whole;
   if (!window || window.minX === window.maxX || window.minY === window.maxY) return [];
   const free = new FreeSpace(window);
-  const { edges } = blank;
-  for (let k = 0; k < edges.length && !free.isEmpty; k += 4)
-    subtractBlankEdge(free, opening.index, edges[k], edges[k + 1], edges[k + 2], edges[k + 3]);
+  const coarse = { edges: blank.coarse(), index: opening.coarse() };
+  if (coarse.edges !== blank.edges || coarse.index !== opening.index) subtractEdges(free, coarse.index, coarse.edges);
+  subtractEdges(free, opening.index, blank.edges);
   const cells = free.cells.filter((cell) => thicknessOf(cell) > SLIVER && isInside(opening, blank, cell));
   return cells.some((cell) => thicknessOf(cell) > LEAST_THICKNESS) ? cells : [];
 }
@@ -60,6 +60,11 @@ function overlapOf(a: Box, b: Box): Box | null {
     maxY: Math.min(a.maxY, b.maxY + 1),
   };
   return shared.minX <= shared.maxX && shared.minY <= shared.maxY ? shared : null;
+}
+
+function subtractEdges(free: FreeSpace, index: EdgeIndex, edges: Float64Array): void {
+  for (let k = 0; k < edges.length && !free.isEmpty; k += 4)
+    subtractBlankEdge(free, index, edges[k], edges[k + 1], edges[k + 2], edges[k + 3]);
 }
 
 /** Cuts out what one blank edge forbids together with each opening edge within its reach. */

@@ -4,6 +4,7 @@ import { asTrustedRing, isRing, type Ring } from '../geom/ring.ts';
 import { containsBlank, rationalOf } from './contain-exactly.ts';
 import { findContacts } from './find-contacts.ts';
 import type { Fit } from './fit.ts';
+import { CLEARANCE_ACCURACY } from './measure-clearance.ts';
 import { placeBlank } from './place-blank.ts';
 import { innerFitByParts, shrink } from './sum-parts.ts';
 
@@ -46,19 +47,20 @@ function verifyEntry(region: Region, parts: readonly Ring[], fit: Fit): string[]
   if (!standsInside(region, parts, fit)) faults.push('the blank at the given placement is not inside the opening');
   const placed = parts.map((part) => placeBlank(part, { ...fit.placement, tilt: 0 }));
   const gap = findContacts(region, placed, (p) => p.y)[0]?.gap ?? 0;
-  if (gap < fit.clearance - GRAIN)
+  if (gap < fit.clearance - GRAIN - Math.max(0, fit.accuracy - CLEARANCE_ACCURACY))
     faults.push(`the gap at the given placement is ${um(gap)} um, less than the stated ${um(fit.clearance)} um`);
   const better = shrink(innerFitByParts(region, parts), fit.clearance + fit.accuracy + TOLERANCE);
   if (better.length > 0) faults.push(`a placement with more than ${um(fit.clearance + TOLERANCE)} um exists`);
   return faults;
 }
 
-/** A contact may lie at a crossing that no double hits, a tilted corner is rounded: these must go in within 5 nm. */
-function standsInside(region: Region, parts: readonly Ring[], { clearance, placement }: Fit): boolean {
+/** A contact may lie at a crossing that no double hits, a tilted corner is rounded: these must go in within 5 nm; a simplified outline within its accuracy. */
+function standsInside(region: Region, parts: readonly Ring[], { clearance, accuracy, placement }: Fit): boolean {
   const at = rationalOf(placement);
   if (containsBlank(boundariesOf(region), parts, at)) return true;
-  if (clearance > 0 && placement.tilt === 0) return false;
-  return containsBlank(boundariesOf(offset(region, GRAIN, 'mitre')), parts, at);
+  const simplified = accuracy > CLEARANCE_ACCURACY;
+  if (clearance > 0 && placement.tilt === 0 && !simplified) return false;
+  return containsBlank(boundariesOf(offset(region, simplified ? GRAIN + accuracy : GRAIN, 'mitre')), parts, at);
 }
 
 function verifyBlocked(region: Region, parts: readonly Ring[], fit: Fit): string[] {
