@@ -4,6 +4,7 @@ import type { GuardMargins } from '../family/guard-margin.ts';
 import type { Conditions } from '../fit/conditions.ts';
 import type { FamilyDocument } from '../interchange/json/read.ts';
 import { catalogue } from '../jobs/catalogue.ts';
+import { JobRefused } from '../jobs/job.ts';
 import { toFitJson, writeFitJson } from './fit-json.ts';
 import { fitTable } from './fit-table.ts';
 import { numberFeatures } from './outline-numbers.ts';
@@ -19,12 +20,8 @@ export async function runFit(document: FamilyDocument, command: FitCommand, shel
     const matrix = await catalogue.fitFamily({ family, conditions }, shell.jobs);
     return await tell({ document, command, conditions, matrix }, shell);
   } catch (error) {
-    const worn = error instanceof RangeError && conditions.wear > 0 ? await wornAway(family, conditions, shell) : [];
-    if (worn.length === 0) throw error;
-    for (const id of worn)
-      shell.warn(
-        `${command.file}: ${id}: nothing is left of it, worn by ${command.wearUm} um. Give less wear, or leave it out.\n`,
-      );
+    if (!(error instanceof JobRefused)) throw error;
+    shell.warn(`${command.file}: ${error.message}.\n`);
     return EXIT.badInput;
   }
 }
@@ -45,23 +42,6 @@ async function tell(judged: Judged, shell: Shell): Promise<number> {
   const margins = command.margins ? await measureMargins(judged, shell) : undefined;
   shell.print(await (command.json ? toJson : toText)({ ...judged, margins }, shell));
   return code;
-}
-
-/** The blanks and tools of which nothing is left after so much wear, each tried alone in one keyway. */
-async function wornAway(family: Family, conditions: Conditions, shell: Shell): Promise<string[]> {
-  const upright = { ...conditions, tiltLimit: 0 };
-  const keyways = family.profiles.filter(({ kind }) => kind === 'opening').slice(0, 1);
-  const found: string[] = [];
-  for (const entrant of family.profiles.filter(({ kind }) => kind !== 'opening')) {
-    const alone = { ...family, profiles: [...keyways, entrant] };
-    try {
-      await catalogue.fitFamily({ family: alone, conditions: upright }, shell.jobs);
-    } catch (error) {
-      if (!(error instanceof RangeError)) throw error;
-      found.push(entrant.id);
-    }
-  }
-  return found;
 }
 
 /** The conditions of a command in the core's units: new parts held upright where it does not say otherwise. */

@@ -2,6 +2,7 @@ import { type Conditions, plainConditions } from '../fit/conditions.ts';
 import type { Fit } from '../fit/fit.ts';
 import { blankUnder, judgePair, openingUnder } from '../fit/judge-pair.ts';
 import { entrantsOf, type Family, openingsOf } from './family.ts';
+import { orRefuse } from './pair-refused.ts';
 
 /** Every blank and tool judged in every opening, in chart order. */
 export interface EntryMatrix {
@@ -19,6 +20,7 @@ export interface EntryMatrix {
  * @param conditions new parts held upright where not given.
  * @yields how many pairs are done, of how many.
  * @returns the whole matrix.
+ * @throws PairRefused where a pair cannot be judged.
  */
 export function* entryMatrix(
   family: Family,
@@ -30,8 +32,8 @@ export function* entryMatrix(
   for (const profile of entrants) {
     const blank = blankUnder(profile.ring, conditions);
     const row: Fit[] = [];
-    for (const { shape } of openings) {
-      row.push(judgePair(shape, blank, conditions));
+    for (const { id, shape } of openings) {
+      row.push(orRefuse(profile.id, id, () => judgePair(shape, blank, conditions)));
       yield { done: fits.length * openings.length + row.length, total: entrants.length * openings.length };
     }
     fits.push(row);

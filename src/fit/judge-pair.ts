@@ -25,7 +25,7 @@ export function blankUnder(ring: Ring, { wear }: Conditions): readonly Ring[] {
  * @throws RangeError where wear has left nothing of the blank.
  */
 export function judgePair(opening: Opening, blank: readonly Ring[], conditions: Conditions): Fit {
-  if (blank.length === 0) throw new RangeError('judgePair: nothing is left of the blank after that much wear');
+  demandBlank(blank, conditions);
   const { runningClearance, tiltLimit } = conditions;
   if (tiltLimit > 0) return judgeTilted(opening, blank, runningClearance, tiltLimit);
   return judgeFit(opening, prepareBlank(blank), runningClearance);
@@ -36,8 +36,13 @@ export function judgePair(opening: Opening, blank: readonly Ring[], conditions: 
  * meaningful placement.
  */
 export function judgePairEntry(opening: Opening, blank: readonly Ring[], conditions: Conditions): Fit {
-  if (blank.length === 0) throw new RangeError('judgePairEntry: nothing is left of the blank after that much wear');
+  demandBlank(blank, conditions);
   const { runningClearance, tiltLimit } = conditions;
   if (tiltLimit > 0) return judgeTiltedEntry(opening, blank, runningClearance, tiltLimit);
   return judgeEntry(opening, prepareBlank(blank), runningClearance);
+}
+
+function demandBlank(blank: readonly Ring[], { wear }: Conditions): void {
+  if (blank.length > 0) return;
+  throw new RangeError(`nothing is left of it, worn by ${wear / 1e3} um. Give less wear, or leave it out`);
 }

@@ -23,6 +23,14 @@ export class JobCancelled extends Error {
   }
 }
 
+/** Thrown by a job that cannot do what it was asked for; the message is for people. */
+export class JobRefused extends Error {
+  constructor(message: string) {
+    super(message);
+    this.name = 'JobRefused';
+  }
+}
+
 /** Longest time between two looks at whether the job was cancelled, milliseconds. */
 const SLICE_MS = 40;
 

@@ -163,7 +163,7 @@ describe('running a command', () => {
     expect(await run('fit family.json --wear-um 300.5')).toEqual({
       code: EXIT.badInput,
       out: '',
-      err: 'family.json: strip-06: nothing is left of it, worn by 300.5 um. Give less wear, or leave it out.\n',
+      err: 'family.json: strip-06 in heron-keyway: nothing is left of it, worn by 300.5 um. Give less wear, or leave it out.\n',
     });
   });
 
