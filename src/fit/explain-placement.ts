@@ -21,8 +21,11 @@ export interface Explanation {
   readonly contacts: readonly Contact[];
 }
 
-/** Overlaps shallower than this are rounding of the drawing, not collisions, nanometres. */
-const SHALLOW = 5;
+/** Overlaps shallower than this are rounding of the placed outline, not collisions, nanometres: the gap is then 0. */
+const SHALLOW = 3;
+
+/** Greatest error of the depth of a collision, nanometres. */
+const DEPTH_ACCURACY = 1;
 
 /**
  * What touches or collides where, at a given placement: for the best one, or for a blank dragged by hand.
@@ -41,15 +44,16 @@ export function explainPlacement(
   const placed = parts.map((part) => placeBlank(part, placement));
   const back = boxOf(parts.flat()).minY;
   const heightOf = (p: Point) => unplace(p, placement).y - back;
-  const collisions = placed
-    .flatMap((part) => collidingParts(region, part))
+  const overlaps = placed.flatMap((part) => collidingParts(region, part));
+  const collisions = overlaps
     .map((patch) => describe(patch, region, heightOf))
     .filter((collision) => collision.depth > SHALLOW)
     .sort((a, b) => weightOf(b) - weightOf(a));
   if (collisions.length > 0)
     return { gap: -Math.max(...collisions.map(({ depth }) => depth)), collisions, contacts: [] };
   const contacts = findContacts(region, placed, heightOf);
-  return { gap: contacts.length > 0 ? contacts[0].gap : 0, collisions, contacts };
+  const touching = contacts.length === 0 || overlaps.length > 0;
+  return { gap: touching ? 0 : contacts[0].gap, collisions, contacts };
 }
 
 /** A ward is the reason, the wall opposite only what it pushes the blank against: at equal depth the ward is named. */
@@ -82,6 +86,6 @@ function isTall({ outer }: Patch): boolean {
 /** The point of a colliding part that is furthest from the opening. */
 function deepestOf(patch: Patch, opening: Region): { at: Point; depth: number } {
   const cells = signedArea(patch.outer) > 0 ? triangulate([patch]) : [];
-  const found = cells.length > 0 ? deepestPoint(cells, wallsOf(opening), 200) : null;
+  const found = cells.length > 0 ? deepestPoint(cells, wallsOf(opening), DEPTH_ACCURACY) : null;
   return found ? { at: found, depth: found.depth } : { at: patch.outer[0], depth: 0 };
 }

@@ -20,6 +20,8 @@ interface Gap {
   readonly corner: number;
   readonly across: Feature;
   readonly fromBlank: boolean;
+  /** Direction out of the opening there. */
+  readonly wall: readonly [number, number];
 }
 
 /**
@@ -56,6 +58,7 @@ function gapsFrom(
   others: readonly (readonly Point[])[],
   fromBlank: boolean,
 ): Gap[] {
+  const walls = fromBlank ? [] : loops.flatMap((loop) => loop.map((_, i) => outwardsAtCorner(loop, i)));
   return loops.flat().map((p, corner) => {
     let best: Gap = {
       onBlank: p,
@@ -64,6 +67,7 @@ function gapsFrom(
       corner,
       across: { kind: 'edge', index: 0 },
       fromBlank,
+      wall: walls[corner] ?? [0, 0],
     };
     let first = 0;
     for (const loop of others) {
@@ -73,7 +77,9 @@ function gapsFrom(
         const square = (q.x - p.x) ** 2 + (q.y - p.y) ** 2;
         if (square >= best.square) continue;
         const across = featureAt(q, loop, i, next, first);
-        best = fromBlank ? { ...best, onOpening: q, square, across } : { ...best, onBlank: q, square, across };
+        best = fromBlank
+          ? { ...best, onOpening: q, square, across, wall: outwards(loop, i) }
+          : { ...best, onBlank: q, square, across };
       }
       first += loop.length;
     }
@@ -98,13 +104,33 @@ function contactOf(found: Gap, opening: Region, heightOf: (p: Point) => number):
     blankFeature: fromBlank ? own : across,
     openingFeature: fromBlank ? across : own,
     gap,
-    ...plugSideOf(opening, beyond(onBlank, onOpening, gap)),
+    ...plugSideOf(opening, beyond(found, gap)),
     height: heightOf(onBlank),
   };
 }
 
-/** A point just inside the plug, straight on from the blank through the contact. */
-function beyond(from: Point, to: Point, gap: number): Point {
-  const step = 50;
-  return gap === 0 ? to : { x: to.x + ((to.x - from.x) / gap) * step, y: to.y + ((to.y - from.y) / gap) * step };
+/** How far into the plug its side is looked for, nanometres. */
+const STEP = 50;
+
+/** A point just inside the plug, straight on from the blank through the contact; where they touch, straight off the opening's edge. */
+function beyond({ onBlank, onOpening, wall }: Gap, gap: number): Point {
+  const [dx, dy] = gap > 1 ? [onOpening.x - onBlank.x, onOpening.y - onBlank.y] : wall;
+  const length = Math.hypot(dx, dy);
+  return { x: onOpening.x + (dx / length) * STEP, y: onOpening.y + (dy / length) * STEP };
+}
+
+/** Direction out of the region at a corner: half way between those of its edges. */
+function outwardsAtCorner(loop: readonly Point[], i: number): [number, number] {
+  const before = outwards(loop, (i + loop.length - 1) % loop.length);
+  const after = outwards(loop, i);
+  const sum: [number, number] = [before[0] + after[0], before[1] + after[1]];
+  return Math.hypot(...sum) > 1e-9 ? sum : after;
+}
+
+/** Direction out of the region at an edge of it. */
+function outwards(loop: readonly Point[], i: number): [number, number] {
+  const a = loop[i];
+  const b = loop[(i + 1) % loop.length];
+  const length = Math.hypot(b.x - a.x, b.y - a.y);
+  return [(b.y - a.y) / length, (a.x - b.x) / length];
 }

@@ -31,7 +31,7 @@ export function measureClearance(
   blank: Blank,
   cells: readonly ConvexCell[],
   accuracy = CLEARANCE_ACCURACY,
-  equal = 1,
+  equal = 0.25,
 ): BestPlacement {
   const walls = cells.length === 1 ? wallsOfCell(cells[0]) : wallsAround(opening, blank, cells, accuracy);
   const found = deepestPoint(cells, walls, accuracy);

@@ -1,8 +1,11 @@
-import type { Point } from '../geom/point.ts';
-import { boundariesOf, type Region } from '../geom/region.ts';
+import { difference } from '../geom/clip.ts';
+import { sideOfRegion } from '../geom/contains-point.ts';
+import { type Box, boxOf, type Point } from '../geom/point.ts';
+import { boundariesOf, type Region, regionOf } from '../geom/region.ts';
+import { asTrustedRing, type Ring } from '../geom/ring.ts';
 import type { WardSide } from './fit.ts';
 
-/** Plug material that reaches further into the keyway than this past its outermost wall is a ward, nanometres. */
+/** Plug material that reaches further into the keyway than this past the wall above and below it is a ward, nanometres. */
 const WARD_REACH = 20_000;
 
 /** Which part of the plug a point belongs to. */
@@ -30,7 +33,7 @@ export function plugSideOf(opening: Region, p: Point, tall = false): PlugSide {
     { side: 'top', free: rays.up === Infinity, across: rays.down },
   ];
   const best = sides.filter((s) => s.free && s.across < Infinity).sort((a, b) => a.across - b.across)[0];
-  const side = best?.side ?? nearestSide(opening, p, rays, tall);
+  const side = best?.side ?? nearestSide(opening, p, tall);
   return { side, ward: isWard(opening, p, side) };
 }
 
@@ -62,31 +65,62 @@ function leastBelow(offsets: readonly number[]): number {
   return offsets.reduce((least, d) => (d <= 0 ? Math.min(least, -d) : least), Infinity);
 }
 
-/** Where no side is plain (an undercut ward, an island, a point outside all bands): the side the point lies towards. */
-function nearestSide(opening: Region, p: Point, rays: Rays, tall: boolean): WardSide {
+/**
+ * Where no side is plain (an undercut ward, an island, a point beyond the keyway's corner): the side from which the
+ * material comes.
+ */
+function nearestSide(opening: Region, p: Point, tall: boolean): WardSide {
   const box = boxOfRegion(opening);
   const beside = p.x < box.minX || p.x > box.maxX;
   if (!(tall && beside) && p.y < box.minY) return 'bottom';
   if (!(tall && beside) && p.y > box.maxY) return 'top';
-  if (rays.left === Infinity && rays.right === Infinity) return p.x < (box.minX + box.maxX) / 2 ? 'left' : 'right';
-  return p.x - box.minX <= box.maxX - p.x ? 'left' : 'right';
+  if (beside) return p.x < box.minX ? 'left' : 'right';
+  return rootedSide(opening, box, p) ?? (p.x - box.minX <= box.maxX - p.x ? 'left' : 'right');
 }
 
+/** The side of the keyway's box on which the piece of plug that holds `p` is rooted; null for an island. */
+function rootedSide(opening: Region, box: Box, p: Point): WardSide | null {
+  const pieces = difference(regionOf(ringOfBox(box)), opening);
+  const piece = pieces.find((patch) => sideOfRegion([patch], p) !== 'outside');
+  if (!piece) return null;
+  const held = boxOf(piece.outer);
+  const roots: [WardSide, number][] = [
+    ['left', held.minX === box.minX ? p.x - box.minX : Infinity],
+    ['right', held.maxX === box.maxX ? box.maxX - p.x : Infinity],
+    ['bottom', held.minY === box.minY ? p.y - box.minY : Infinity],
+    ['top', held.maxY === box.maxY ? box.maxY - p.y : Infinity],
+  ];
+  const [side, away] = roots.reduce((a, b) => (b[1] < a[1] ? b : a));
+  return away < Infinity ? side : null;
+}
+
+/**
+ * Whether the plug at `p` stands into the keyway: on both sides along the wall the keyway is wider than there. A step or a
+ * flare, wider on one side only, is plain wall.
+ */
 function isWard(opening: Region, p: Point, side: WardSide): boolean {
-  const box = boxOfRegion(opening);
-  if (side === 'left') return p.x > box.minX + WARD_REACH;
-  if (side === 'right') return p.x < box.maxX - WARD_REACH;
-  return side === 'bottom' ? p.y > box.minY + WARD_REACH : p.y < box.maxY - WARD_REACH;
+  const upright = side === 'left' || side === 'right';
+  const sign = side === 'left' || side === 'bottom' ? 1 : -1;
+  let [before, after] = [Infinity, Infinity];
+  for (const ring of boundariesOf(opening))
+    for (const q of ring) {
+      const out = sign * (upright ? q.x : q.y);
+      if ((upright ? q.y - p.y : q.x - p.x) < 0) before = Math.min(before, out);
+      else after = Math.min(after, out);
+    }
+  const reach = sign * (upright ? p.x : p.y) - WARD_REACH;
+  return before < reach && after < reach;
 }
 
-function boxOfRegion(opening: Region) {
-  let [minX, minY, maxX, maxY] = [Infinity, Infinity, -Infinity, -Infinity];
-  for (const { outer } of opening)
-    for (const { x, y } of outer) {
-      minX = Math.min(minX, x);
-      maxX = Math.max(maxX, x);
-      minY = Math.min(minY, y);
-      maxY = Math.max(maxY, y);
-    }
-  return { minX, minY, maxX, maxY };
+function ringOfBox({ minX, minY, maxX, maxY }: Box): Ring {
+  return asTrustedRing([
+    { x: minX, y: minY },
+    { x: maxX, y: minY },
+    { x: maxX, y: maxY },
+    { x: minX, y: maxY },
+  ]);
+}
+
+function boxOfRegion(opening: Region): Box {
+  return boxOf(opening.flatMap(({ outer }) => outer));
 }

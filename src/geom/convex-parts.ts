@@ -19,18 +19,26 @@ export function convexParts(region: Region): Part[] {
     for (const [i, p] of part.entries()) owner.set(keyOf(p, part[(i + 1) % part.length]), part);
   };
   for (const t of triangulate(region)) enter([0, 2, 4].map((i) => ({ x: t[i], y: t[i + 1] })));
-  for (const [key, first] of [...owner]) {
-    const part = parts.has(first) ? first : owner.get(key);
+  for (const [key] of [...owner]) {
+    const part = owner.get(key);
     const joined = part && joinAcross(part, key, owner);
     if (!joined) continue;
+    for (const gone of [key, joined.twin]) owner.delete(gone);
     for (const old of joined.from) parts.delete(old);
     enter(joined.part);
   }
   return [...parts];
 }
 
+/** Two parts as one, and the name of the edge between them as the second part runs it. */
+interface Joined {
+  readonly part: Part;
+  readonly from: readonly Part[];
+  readonly twin: string;
+}
+
 /** The part and its neighbour across the edge named by `key`, as one, where that is convex. */
-function joinAcross(part: Part, key: string, owner: Map<string, Part>): { part: Part; from: Part[] } | null {
+function joinAcross(part: Part, key: string, owner: Map<string, Part>): Joined | null {
   const i = part.findIndex((p, k) => keyOf(p, part[(k + 1) % part.length]) === key);
   if (i < 0) return null;
   const [a, b] = [part[i], part[(i + 1) % part.length]];
@@ -42,7 +50,7 @@ function joinAcross(part: Part, key: string, owner: Map<string, Part>): { part: 
   const convex = whole.every(
     (p, n) => turn(whole[(n + whole.length - 1) % whole.length], p, whole[(n + 1) % whole.length]) >= 0,
   );
-  return convex ? { part: whole, from: [part, other] } : null;
+  return convex ? { part: whole, from: [part, other], twin: keyOf(b, a) } : null;
 }
 
 function rotate(part: Part, by: number): Point[] {
