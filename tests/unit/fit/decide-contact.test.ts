@@ -6,7 +6,7 @@ import { innerFitRegion } from '../../../src/fit/inner-fit-region.ts';
 import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
 import { subtractWindows } from '../../../src/fit/subtract-windows.ts';
-import type { Point } from '../../../src/geom/point.ts';
+import { boxOf, type Point } from '../../../src/geom/point.ts';
 import type { Ring } from '../../../src/geom/ring.ts';
 import { boxOfMm, ringOfMm, soundRing } from '../../kit/shapes.ts';
 
@@ -78,28 +78,30 @@ describe('contact on both sides', () => {
     expect(placesOf(slot(1.999999), rhomboid)).toEqual([]);
   });
 
-  test('between nanometres: a place with thirds is found exactly', () => {
-    const opening = soundRing([
-      { x: -3000, y: -1000 },
-      { x: 3000, y: 1000 },
-      { x: 1000, y: 3000 },
-      { x: -1000, y: -3000 },
+  test('between nanometres: corners with thirds are found exactly', () => {
+    // Two walls that rise 1 in 3, as far apart as the diamond is high; it stops at the end walls with x = 1 and 5.
+    const slot = ringOfMm([
+      [0, 0],
+      [6, 2],
+      [6, 5],
+      [0, 3],
     ]);
-    void opening;
-    // Three walls through the point (1/3, 1/3) of a nanometre, met by three corners of the blank.
-    const walls = soundRing([
-      { x: -8000, y: -8000 },
-      { x: 9000, y: -8000 },
-      { x: 8002, y: -4000 },
-      { x: -7998, y: 4000 },
+    const diamond = ringOfMm([
+      [0, 0],
+      [1, 1.5],
+      [0, 3],
+      [-1, 1.5],
     ]);
-    const blank = soundRing([
-      { x: -2000, y: -8000 },
-      { x: 0, y: -8000 },
-      { x: 0, y: 0 },
-    ]);
-    const places = placesOf(walls, blank);
-    expect(places.every(({ y }) => y === 0)).toBe(true);
+    const corners = cornersOf(slot, diamond).sort((a, b) => pointOf(a).x - pointOf(b).x);
+    for (const [corner, x] of [
+      [corners[0], 1_000_000n],
+      [corners[corners.length - 1], 5_000_000n],
+    ] as const) {
+      expect(corner.x).toBe(x * corner.d);
+      expect(3n * corner.y).toBe(x * corner.d);
+    }
+    const wider = soundRing(diamond.map(({ x, y }) => ({ x, y: y === 3e6 ? y + 1 : y })));
+    expect(placesOf(slot, wider)).toEqual([]);
   });
 
   test('two equal chambers: two points that are not joined', () => {
@@ -134,13 +136,10 @@ describe('corners of one contact', () => {
       [2, 2],
       [0, 2],
     ]);
-    const groups = groupsOf(opening, boxOfMm(2, 2)).map((group) => sorted(group.map(pointOf)));
+    const groups = groupsOf(opening, boxOfMm(2, 2)).map((group) => boxOf(group.map(pointOf)));
     expect(groups).toEqual([
-      [
-        { x: 4e6, y: 0 },
-        { x: 4e6, y: 1e6 },
-      ],
-      [{ x: 0, y: 0 }],
+      { minX: 4e6, minY: 0, maxX: 4e6, maxY: 1e6 },
+      { minX: 0, minY: 0, maxX: 0, maxY: 0 },
     ]);
   });
 });
