@@ -1,65 +1,100 @@
 import { useMemo } from 'react';
 import type { Explanation } from '../../fit/explain-placement.ts';
 import type { Placement } from '../../fit/fit.ts';
-import type { Profile } from '../../profile/profile.ts';
+import type { Region } from '../../geom/region.ts';
+import type { Ring } from '../../geom/ring.ts';
+import type { ProfileKind } from '../../profile/profile.ts';
 import type { Units } from '../state/length-text.ts';
+import type { Pushed } from '../tools/compare/pushing.ts';
 import { standing } from '../tools/placed-points.ts';
+import { BandLines, type BandLinesShapes } from './band-lines.tsx';
 import { ClashTags } from './clash-tags.tsx';
-import { type DrawingSheet, pixelsOf } from './drawing-sheet.ts';
+import { CornerHandles, type ShownCorners } from './corner-handles.tsx';
+import type { DrawingSheet } from './drawing-sheet.ts';
 import { HatchedRegion } from './hatched-region.tsx';
 import { HeightRuler } from './height-ruler.tsx';
-import { Layer, Line } from './konva-parts.ts';
+import { Group, Layer } from './konva-parts.ts';
 import { PinchMarks } from './pinch-marks.tsx';
+import { PushedBlank } from './pushed-blank.tsx';
 import { ScaleBar } from './scale-bar.tsx';
 
-interface BlankLayerProps {
-  readonly opening: Profile;
-  readonly entrant: Profile;
+/** What the moving layer of Compare shows. */
+export interface BlankScene {
+  readonly kind: ProfileKind;
+  /** As the conditions leave them. */
+  readonly shapes: { readonly opening: Region; readonly entrant: readonly Ring[] };
   readonly placement: Placement;
   readonly explanation: Explanation;
+  /** The outlines at the ends of the tolerance bands with half the width of each; null where there are no bands. */
+  readonly bands: { readonly shapes: BandLinesShapes; readonly blank: number; readonly opening: number } | null;
+  readonly corners: ShownCorners | null;
+  /** The push that is under way or has ended, with the seat that it ends in; null where none was begun. */
+  readonly push: { readonly pushed: Pushed; readonly seat: Placement } | null;
+}
+
+interface BlankLayerProps {
+  readonly scene: BlankScene;
   readonly units: Units;
   readonly sheet: DrawingSheet;
   partName(part: Explanation['collisions'][number] | Explanation['contacts'][number]): string;
 }
 
-/** What moves in Compare: the blank, what it collides with, the pinch, and the ruler that stands on its back. */
-export function BlankLayer({ opening, entrant, placement, explanation, units, sheet, partName }: BlankLayerProps) {
-  const { view, palette } = sheet;
-  const { points, blankBox, openingBox } = useMemo(
-    () => standing(opening.ring, entrant.ring, placement),
-    [opening, entrant, placement],
+/** What moves in Compare: the blank, what it collides with, what limits it, and the ruler that stands on its back. */
+export function BlankLayer({ scene, units, sheet, partName }: BlankLayerProps) {
+  const { kind, shapes, placement, explanation, bands, corners, push } = scene;
+  const { outlines, blankBox, openingBox } = useMemo(
+    () => standing(outersOf(shapes.opening), shapes.entrant, placement),
+    [shapes, placement],
   );
-  const fill = entrant.kind === 'tool' ? palette.steel : palette.brass;
+  const pushed = push?.pushed ?? null;
+  const explained = pushed === null || pushed.phase === 'stopped';
+  const lit = pushed === null || (pushed.phase === 'stopped' && pushed.lit);
   return (
     <Layer listening={false}>
-      <Line
-        points={pixelsOf(points, view)}
-        closed
-        fill={fill}
-        stroke={palette.brassEdge}
-        strokeWidth={2.5}
-        lineJoin="round"
+      <PushedBlank
+        outlines={push && pushed?.phase === 'in' ? seated(scene, push.seat, pushed.down) : outlines}
+        pushed={pushed}
+        fill={kind === 'tool' ? sheet.palette.steel : sheet.palette.brass}
+        sheet={sheet}
       />
-      {explanation.collisions.map((collision, i) => (
-        // biome-ignore lint/suspicious/noArrayIndexKey: collisions have no identity from one placement to the next
-        <HatchedRegion key={i} region={collision.region} sheet={sheet} />
-      ))}
+      {lit &&
+        explanation.collisions.map((collision, i) => (
+          // biome-ignore lint/suspicious/noArrayIndexKey: collisions have no identity from one placement to the next
+          <HatchedRegion key={i} region={collision.region} sheet={sheet} />
+        ))}
+      {bands && !push && <BandLines {...bands} placement={placement} sheet={sheet} />}
       <HeightRuler
         blankBox={blankBox}
         openingLeft={openingBox.minX}
-        collisions={explanation.collisions}
+        collisions={explained ? explanation.collisions : []}
         units={units}
         sheet={sheet}
       />
-      <PinchMarks contacts={explanation.contacts} openingRight={openingBox.maxX} units={units} sheet={sheet} />
-      <ClashTags
-        collisions={explanation.collisions}
-        openingBox={openingBox}
-        units={units}
-        sheet={sheet}
-        partName={partName}
-      />
+      {explained && (
+        <Group>
+          <PinchMarks contacts={explanation.contacts} openingRight={openingBox.maxX} units={units} sheet={sheet} />
+          <ClashTags
+            collisions={explanation.collisions}
+            openingBox={openingBox}
+            units={units}
+            sheet={sheet}
+            partName={partName}
+          />
+        </Group>
+      )}
+      {corners && <CornerHandles corners={corners} sheet={sheet} />}
       <ScaleBar units={units} sheet={sheet} />
     </Layer>
   );
+}
+
+function outersOf(region: Region): Ring[] {
+  return region.map(({ outer }) => outer);
+}
+
+/** The outlines on their way from where they were pushed in to the seat. */
+function seated({ shapes, placement }: BlankScene, seat: Placement, down: number) {
+  const between = (from: number, to: number) => from + (to - from) * down;
+  const at = { ...placement, x: between(placement.x, seat.x), y: between(placement.y, seat.y) };
+  return standing(outersOf(shapes.opening), shapes.entrant, at).outlines;
 }

@@ -1,19 +1,24 @@
 import { memo } from 'react';
+import type { Point } from '../../geom/point.ts';
+import type { Region } from '../../geom/region.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { middleOf, type PlugFace, plugFacePath } from '../state/plug-face.ts';
 import { toPixels } from '../tools/drawing-view.ts';
 import { type DrawingSheet, pixelsOf } from './drawing-sheet.ts';
-import { Layer, Line, Path } from './konva-parts.ts';
+import { Group, Layer, Line, Path } from './konva-parts.ts';
 
 const NM_PER_MM = 1e6;
 
 /** What stands still in Compare: the end of the plug and the keyway in it. */
 export const KeywayLayer = memo(function KeywayLayer({
   opening,
+  region,
   face,
   sheet,
 }: {
   opening: Profile;
+  /** The keyway as it is judged: worn where there is wear. */
+  region: Region;
   face: PlugFace;
   sheet: DrawingSheet;
 }) {
@@ -34,14 +39,29 @@ export const KeywayLayer = memo(function KeywayLayer({
         stroke={palette.plugEdge}
         strokeWidth={2}
       />
-      <Line
-        points={pixelsOf(opening.ring, view)}
-        closed
-        fill={palette.voidFill}
-        stroke={palette.voidEdge}
-        strokeWidth={2}
-        lineJoin="round"
-      />
+      {region.map(({ outer, holes }, i) => (
+        // biome-ignore lint/suspicious/noArrayIndexKey: the patches of a keyway have no identity
+        <Group key={i}>
+          <Loop loop={outer} fill={palette.voidFill} sheet={sheet} />
+          {holes.map((hole, k) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: nor have its islands
+            <Loop key={k} loop={hole} fill={palette.plug} sheet={sheet} />
+          ))}
+        </Group>
+      ))}
     </Layer>
   );
 });
+
+function Loop({ loop, fill, sheet }: { loop: readonly Point[]; fill: string; sheet: DrawingSheet }) {
+  return (
+    <Line
+      points={pixelsOf(loop, sheet.view)}
+      closed
+      fill={fill}
+      stroke={sheet.palette.voidEdge}
+      strokeWidth={2}
+      lineJoin="round"
+    />
+  );
+}

@@ -6,6 +6,7 @@ import { Arrow, Circle, Group, Label, Line, Tag, Text } from './konva-parts.ts';
 import { TYPE } from './palette.ts';
 
 const ARM = 34;
+const SMALL_ARM = 15;
 
 interface PinchMarksProps {
   readonly contacts: readonly Contact[];
@@ -15,7 +16,7 @@ interface PinchMarksProps {
   readonly sheet: DrawingSheet;
 }
 
-/** The narrowest gap with its dimension, and a dot at every other place that is as narrow. */
+/** The narrowest gap with its dimension, and a small dimension without words at every other place that limits. */
 export function PinchMarks({ contacts, openingRight, units, sheet }: PinchMarksProps) {
   const [pinch, ...others] = contacts;
   if (!pinch) return null;
@@ -23,7 +24,7 @@ export function PinchMarks({ contacts, openingRight, units, sheet }: PinchMarksP
     <Group>
       {others.map((contact, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: contacts have no identity from one placement to the next
-        <Dot key={i} at={toPixels(sheet.view, contact.onOpening)} sheet={sheet} />
+        <SmallMark key={i} contact={contact} sheet={sheet} />
       ))}
       <Pinch contact={pinch} openingRight={openingRight} label={gapText(pinch.gap, units)} sheet={sheet} />
     </Group>
@@ -32,6 +33,22 @@ export function PinchMarks({ contacts, openingRight, units, sheet }: PinchMarksP
 
 function Dot({ at, sheet: { palette } }: { at: PixelPoint; sheet: DrawingSheet }) {
   return <Circle x={at.px} y={at.py} radius={5} fill={palette.paperLit} stroke={palette.ink} strokeWidth={2.5} />;
+}
+
+/** Two arrows from either side that end where blank and plug are nearest. */
+function SmallMark({ contact, sheet }: { contact: Contact; sheet: DrawingSheet }) {
+  const a = toPixels(sheet.view, contact.onBlank);
+  const b = toPixels(sheet.view, contact.onOpening);
+  const out = outward(contact, a, b);
+  const back = { px: a.px - out.px * SMALL_ARM, py: a.py - out.py * SMALL_ARM };
+  const far = { px: b.px + out.px * SMALL_ARM, py: b.py + out.py * SMALL_ARM };
+  return (
+    <Group>
+      <Arm from={back} to={a} head={7} sheet={sheet} />
+      <Arm from={far} to={b} head={7} sheet={sheet} />
+      {contact.gap === 0 && <Dot at={b} sheet={sheet} />}
+    </Group>
+  );
 }
 
 interface PinchProps {
@@ -64,15 +81,23 @@ function Pinch({ contact, openingRight, label, sheet }: PinchProps) {
   );
 }
 
-function Arm({ from, to, sheet: { palette } }: { from: PixelPoint; to: PixelPoint; sheet: DrawingSheet }) {
+interface ArmProps {
+  readonly from: PixelPoint;
+  readonly to: PixelPoint;
+  /** Length of the arrow's head in pixels. */
+  readonly head?: number;
+  readonly sheet: DrawingSheet;
+}
+
+function Arm({ from, to, head = 11, sheet: { palette } }: ArmProps) {
   const points = [from.px, from.py, to.px, to.py];
   return (
     <>
       <Line points={points} stroke={palette.paperLit} strokeWidth={6} lineCap="round" />
       <Arrow
         points={points}
-        pointerLength={11}
-        pointerWidth={9}
+        pointerLength={head}
+        pointerWidth={head * 0.82}
         stroke={palette.ink}
         fill={palette.ink}
         strokeWidth={2}

@@ -18,15 +18,15 @@ export function CompareHead({ family, pair }: { family: Family; pair: ShownPair 
         <span className={styles.in}>in</span>
         <Walker name={opening.name} what="keyway" onWalk={(steps) => walkOpenings(selection, family, steps)} />
       </div>
-      <h1 className={styles.verdict} data-verdict={fit?.verdict ?? 'unknown'}>
+      <h1 className={styles.verdict} data-verdict={fit.verdict}>
         <span className="unseen">
           {entrant.name} in {opening.name}:{' '}
         </span>
         <span className={styles.word}>
-          <VerdictMark verdict={fit?.verdict ?? null} size={36} />
-          {fit ? VERDICT_WORDS[fit.verdict] : 'waiting'}
+          <VerdictMark verdict={fit.verdict} size={36} />
+          {VERDICT_WORDS[fit.verdict]}
         </span>
-        {fit && <span className={styles.margin}>{marginText(fit, units)}</span>}
+        <span className={styles.margin}>{marginText(fit, units)}</span>
       </h1>
       <p className={styles.sentence} role="status">
         {sentence}

@@ -2,22 +2,25 @@ import { useEffect, useMemo, useState } from 'react';
 import { type Family, openingsOf } from '../../family/family.ts';
 import { CompareStage } from '../canvas/compare-stage.tsx';
 import { type Palette, readPalette } from '../canvas/palette.ts';
+import { shownCorners } from '../panels/corner-places.ts';
+import { cornersOf } from '../panels/corner-state.ts';
 import type { ShownPair } from '../panels/use-pair.ts';
 import { useSize } from '../panels/use-size.ts';
 import { useSession, useStore } from '../panels/use-store.ts';
-import { snapToBest } from '../state/hand-state.ts';
+import type { Doors } from '../state/doors.ts';
 import { plugBox, plugFace } from '../state/plug-face.ts';
 import { type CanvasSize, type DrawingView, fitBox, zoomAbout } from '../tools/drawing-view.ts';
 import styles from './compare.module.css';
+import { CompareFoot } from './compare-foot.tsx';
 import { useCompareGestures } from './use-compare-gestures.ts';
 import { useCompareKeys } from './use-compare-keys.ts';
+import { type Push, pushWords, useComparePush } from './use-compare-push.ts';
 
-const ZOOM_STEP = 1.5;
 const MARGIN = 14;
 
 /** The drawing of Compare with its keys: the canvas, the pointer on it, and buttons for all that the pointer does. */
 export function CompareDrawing({ family, pair }: { family: Family; pair: ShownPair }) {
-  const { hand } = useSession();
+  const { doors } = useSession();
   const [frame, size] = useSize<HTMLDivElement>();
   const { opening } = pair;
   const face = useMemo(() => plugFace(openingsOf(family)), [family]);
@@ -25,11 +28,12 @@ export function CompareDrawing({ family, pair }: { family: Family; pair: ShownPa
   // Null while the drawing is fitted to its frame, so that it stays fitted when the window changes.
   const [ownView, setOwnView] = useState<DrawingView | null>(null);
   const view = ownView ?? fitted;
-  const gesture = useCompareGestures({ frame, pair, view, setView: setOwnView });
+  const push = useComparePush(pair);
+  const gesture = useCompareGestures({ frame, pair, view, setView: setOwnView, onPress: push.end });
   const zoom = (factor: number) => {
     if (view && size) setOwnView(zoomAbout(view, { px: size.width / 2, py: size.height / 2 }, factor));
   };
-  useCompareKeys({ family, pair, zoom, fit: () => setOwnView(null) });
+  useCompareKeys({ family, pair, push, zoom, fit: () => setOwnView(null) });
   return (
     <>
       <div
@@ -42,69 +46,68 @@ export function CompareDrawing({ family, pair }: { family: Family; pair: ShownPa
         className={styles.drawing}
         aria-label={drawingLabel(pair)}
       >
-        {size && view && <Drawing pair={pair} family={family} view={view} size={size} />}
+        {size && view && <Drawing pair={pair} family={family} view={view} size={size} push={push} />}
+        {push.pushed && (
+          <p className={styles.caption} aria-live="polite">
+            {pushWords(push.pushed, pair, inTheWay(pair, doors.partName))}
+          </p>
+        )}
       </div>
-      <div className={styles.foot}>
-        <button
-          type="button"
-          className="key"
-          title="Lay the blank where it fits best (Home)"
-          onClick={() => snapToBest(hand)}
-        >
-          Snap to best placement
-        </button>
-        <span className="key-row">
-          <button
-            type="button"
-            className="key"
-            title="Smaller (−)"
-            aria-label="Zoom out"
-            onClick={() => zoom(1 / ZOOM_STEP)}
-          >
-            −
-          </button>
-          <button type="button" className="key" title="Larger (+)" aria-label="Zoom in" onClick={() => zoom(ZOOM_STEP)}>
-            +
-          </button>
-          <button type="button" className="key" title="The whole plug (0)" onClick={() => setOwnView(null)}>
-            Whole plug
-          </button>
-        </span>
-        <p className={styles.hint}>Drag the blank or use the arrow keys. Drag beside it to move the sheet.</p>
-      </div>
+      <CompareFoot push={push} zoom={zoom} fit={() => setOwnView(null)} />
     </>
   );
 }
 
-function Drawing({
-  pair,
-  family,
-  view,
-  size,
-}: {
-  pair: ShownPair;
-  family: Family;
-  view: DrawingView;
-  size: CanvasSize;
-}) {
-  const { doors, settings } = useSession();
+/** The part of the plug that the blank meets first of all, in words. */
+function inTheWay({ explanation }: ShownPair, partName: Doors['partName']): string {
+  return explanation.collisions.length > 0 ? partName(explanation.collisions[0]) : 'plug';
+}
+
+interface DrawingProps {
+  readonly pair: ShownPair;
+  readonly family: Family;
+  readonly view: DrawingView;
+  readonly size: CanvasSize;
+  readonly push: Push;
+}
+
+function Drawing({ pair, family, view, size, push }: DrawingProps) {
+  const session = useSession();
+  const { doors, settings } = session;
   const units = useStore(settings, (s) => s.units);
+  const corners = useStore(cornersOf(session), (s) => s);
   const palette = usePalette();
   const face = useMemo(() => plugFace(openingsOf(family)), [family]);
   const sheet = useMemo(() => (palette ? { size, view, palette } : null), [size, view, palette]);
+  const bands = useBands(pair);
   if (!sheet) return null;
   return (
     <CompareStage
       opening={pair.opening}
-      entrant={pair.entrant}
       face={face}
-      placement={pair.placement}
-      explanation={pair.explanation}
+      scene={{
+        kind: pair.entrant.kind,
+        shapes: pair.shapes,
+        placement: pair.placement,
+        explanation: pair.explanation,
+        bands,
+        corners: push.pushed ? null : shownCorners(pair, corners),
+        push: push.pushed && { pushed: push.pushed, seat: pair.fit.seated },
+      }}
       units={units}
       sheet={sheet}
       partName={doors.partName}
     />
   );
+}
+
+/** The outlines at the ends of the pair's tolerance bands; null where both parts are exactly as drawn. */
+function useBands({ opening, entrant, bands, conditions }: ShownPair) {
+  const { doors } = useSession();
+  return useMemo(() => {
+    if (bands.blank + bands.opening === 0) return null;
+    return { ...bands, shapes: doors.bandShapes(opening.ring, entrant.ring, bands, conditions) };
+  }, [doors, opening, entrant, bands, conditions]);
 }
 
 /** The palette in force, read again when the sheet turns or the typeface has arrived. */

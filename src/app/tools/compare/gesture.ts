@@ -3,7 +3,7 @@ import type { Point } from '../../../geom/point.ts';
 import type { DrawingView, PixelPoint } from '../drawing-view.ts';
 
 /** What the pointer is doing in Compare. Each state has a file of its own. */
-export type Gesture = Idle | DraggingBlank | Panning;
+export type Gesture = Idle | DraggingBlank | DraggingCorner | Panning;
 
 /** Nothing is held. */
 export interface Idle {
@@ -14,6 +14,13 @@ export interface Idle {
 export interface DraggingBlank {
   readonly kind: 'dragging-blank';
   readonly grip: Point;
+}
+
+/** A corner of an outline is held: `grip` is how far from it it was taken, in pixels. */
+export interface DraggingCorner {
+  readonly kind: 'dragging-corner';
+  readonly index: number;
+  readonly grip: PixelPoint;
 }
 
 /** The sheet is held: the view and the pixel at which it was taken. */
@@ -37,6 +44,8 @@ export interface GestureStep {
   readonly gesture: Gesture;
   readonly placement?: Placement;
   readonly view?: DrawingView;
+  /** Where the held corner is wanted, in the frame of its own outline, nanometres. */
+  readonly corner?: Point;
 }
 
 export const IDLE: Idle = { kind: 'idle' };

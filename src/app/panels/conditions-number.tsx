@@ -1,0 +1,81 @@
+import { type KeyboardEvent, useId, useState } from 'react';
+import styles from './conditions.module.css';
+
+interface NumberFieldProps {
+  readonly label: string;
+  /** In the unit shown. */
+  readonly value: number;
+  readonly unit: string;
+  readonly decimals: number;
+  readonly least: number;
+  readonly most: number;
+  /** What the up and down keys add; ten times that with shift. */
+  readonly step: number;
+  onChange(value: number): void;
+}
+
+/** A number to be typed exactly: taken with Enter or on leaving the field; up and down count. Nonsense stays and is named. */
+export function NumberField({ label, value, unit, decimals, least, most, step, onChange }: NumberFieldProps) {
+  const id = useId();
+  const [draft, setDraft] = useState<string | null>(null);
+  const typed = draft === null ? value : numberOf(draft);
+  const wrong = typed === null || typed < least || typed > most;
+  const [refused, setRefused] = useState(false);
+  const take = () => {
+    setRefused(draft !== null && wrong);
+    if (draft === null || typed === null || wrong) return;
+    setDraft(null);
+    if (draft !== textOf(value, decimals)) onChange(typed);
+  };
+  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
+    const steps = { ArrowUp: 1, ArrowDown: -1 }[event.key] ?? 0;
+    if (event.key === 'Enter') take();
+    if (event.key === 'Escape' || steps !== 0) {
+      setDraft(null);
+      setRefused(false);
+    }
+    if (steps === 0) return;
+    event.preventDefault();
+    const next = value + steps * step * (event.shiftKey ? 10 : 1);
+    onChange(Math.min(most, Math.max(least, Number(next.toFixed(9)))));
+  };
+  return (
+    <span className={styles.number}>
+      <span className={styles.entry}>
+        <input
+          className={styles.field}
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          aria-label={`${label}, ${unit}`}
+          aria-invalid={refused}
+          aria-describedby={refused ? id : undefined}
+          value={draft ?? textOf(value, decimals)}
+          onChange={(event) => setDraft(event.target.value)}
+          onKeyDown={onKeyDown}
+          onBlur={take}
+        />
+        <span className={styles.unit}>{unit}</span>
+      </span>
+      {refused && (
+        <span id={id} role="alert" className={styles.fault}>
+          Type a number from {least} to {most}.
+        </span>
+      )}
+    </span>
+  );
+}
+
+/** A comma counts as a decimal point. */
+function numberOf(text: string): number | null {
+  const plain = text.trim().replace(',', '.').replace('−', '-');
+  const number = Number(plain);
+  return plain === '' || !Number.isFinite(number) ? null : number;
+}
+
+/** At least `decimals` decimals, and more where the value needs them to be exact. */
+function textOf(value: number, decimals: number): string {
+  const fixed = value.toFixed(decimals);
+  const exact = Number(value.toFixed(6));
+  return Math.abs(exact - Number(fixed)) < 1e-9 ? fixed : String(exact);
+}

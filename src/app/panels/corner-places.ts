@@ -1,0 +1,16 @@
+import type { Point } from '../../geom/point.ts';
+import { placed } from '../tools/placed-points.ts';
+import { type CornerPair, editedProfile } from './corner-editing.ts';
+import type { CornerState } from './corner-state.ts';
+
+/** The corners that can be moved, as they stand in the drawing; null while none are shown. */
+export function shownCorners(pair: CornerPair, { on, part, chosen, refusedAt }: CornerState) {
+  if (!on) return null;
+  const stand = (points: readonly Point[]) => (part === 'entrant' ? placed(points, pair.placement) : points);
+  const { ring } = editedProfile(pair, part);
+  return {
+    points: stand(ring),
+    chosen: Math.min(chosen, ring.length - 1),
+    refused: refusedAt && stand([refusedAt])[0],
+  };
+}
