@@ -30,7 +30,7 @@ interface PairClass {
 const classes: readonly PairClass[] = [
   {
     name: 'keyways at 20 vertices',
-    count: 400,
+    count: 650,
     pairOf: (seed) => keywayPair(seed, 20),
     second: ['manifold-3d', manifoldInnerFit],
   },

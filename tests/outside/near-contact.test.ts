@@ -16,7 +16,7 @@ import { jstsInnerFit } from '../kit/engines/jsts-inner-fit.ts';
 vi.setConfig({ testTimeout: 120_000 });
 
 const classes: readonly { vertices: VertexCount; count: number }[] = [
-  { vertices: 20, count: 500 },
+  { vertices: 20, count: 750 },
   { vertices: 60, count: 150 },
   { vertices: 120, count: 20 },
 ];
