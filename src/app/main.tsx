@@ -5,7 +5,10 @@ import { blockedWords, fitSentence, partName } from '../fit/fit-sentence.ts';
 import { readFamily } from '../interchange/json/read.ts';
 import { replaceOutline } from '../interchange/json/replace-outline.ts';
 import { writeFamily } from '../interchange/json/write.ts';
-import { startJob } from '../workers/start-job.ts';
+import type { PairDetail } from '../jobs/judge-details.ts';
+import type { PairsPart } from '../jobs/judge-pairs.ts';
+import { startJob, threadCount } from '../workers/start-job.ts';
+import { browserPace } from './browser-pace.ts';
 import './fonts.ts';
 import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from './pair-now.ts';
 import { SessionContext } from './panels/use-store.ts';
@@ -28,7 +31,11 @@ const doors: Doors = {
   innerFitNow,
   shapesUnder,
   bandShapes,
-  judgeFamily: (family, onProgress) => startJob('fitFamily', { family }, { onProgress }),
+  threadCount,
+  judgePairs: (input, onPart) => startJob('judgePairs', input, { onPart: (part) => onPart(part as PairsPart) }),
+  judgeDetails: (input, onPart) => startJob('judgeDetails', input, { onPart: (part) => onPart(part as PairDetail) }),
+  guardFamily: (family, matrix) => startJob('guardFamily', { family, matrix }),
+  pace: browserPace,
   explainPlacement,
   fitSentence,
   blockedWords,

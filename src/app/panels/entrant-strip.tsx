@@ -1,25 +1,32 @@
 import { memo } from 'react';
-import type { Fit } from '../../fit/fit.ts';
 import styles from './entrant-strip.module.css';
 
 const HEIGHT = 14;
-const BAR_HEIGHT = { enters: 13, tight: 7, blocked: 2 } as const;
 
-/**
- * One blank's answers along the block as a comb: a full bar where it enters, half a bar where it is tight,
- * a stub where it is blocked; the same order as the wall.
- */
-export const EntrantStrip = memo(function EntrantStrip({ fits, width }: { fits: readonly Fit[]; width: number }) {
-  const pitch = Math.min(10, width / Math.max(1, fits.length));
-  const used = Math.ceil(pitch * fits.length);
-  const bar = Math.max(1, pitch * 0.62);
+/** A full bar where it enters, half a bar where it is tight, a stub where it is blocked; nothing where unknown. */
+const BARS = [
+  { letter: 'e', verdict: 'enters', tall: 13 },
+  { letter: 't', verdict: 'tight', tall: 7 },
+  { letter: 'b', verdict: 'blocked', tall: 2 },
+] as const;
+
+/** One blank's answers along the block as a comb, in the order of the wall; `comb` has a letter for each keyway. */
+export const EntrantStrip = memo(function EntrantStrip({ comb, width }: { comb: string; width: number }) {
+  const pitch = Math.min(10, width / Math.max(1, comb.length));
+  const used = Math.ceil(pitch * comb.length);
   return (
     <svg className={styles.strip} width={used} height={HEIGHT} aria-hidden="true">
-      {fits.map((fit, i) => {
-        const tall = BAR_HEIGHT[fit.verdict];
-        // biome-ignore lint/suspicious/noArrayIndexKey: bars stand for places along the block and never move
-        return <rect key={i} data-verdict={fit.verdict} x={i * pitch} y={HEIGHT - tall} width={bar} height={tall} />;
-      })}
+      {BARS.map(({ letter, verdict, tall }) => (
+        <path key={letter} data-verdict={verdict} d={barsPath(comb, letter, pitch, tall)} />
+      ))}
     </svg>
   );
 });
+
+/** All bars of one kind as one path. */
+function barsPath(comb: string, letter: string, pitch: number, tall: number): string {
+  const bar = Math.max(1, pitch * 0.62).toFixed(2);
+  return [...comb]
+    .map((at, i) => (at === letter ? `M${(i * pitch).toFixed(2)} ${HEIGHT}v${-tall}h${bar}v${tall}Z` : ''))
+    .join('');
+}

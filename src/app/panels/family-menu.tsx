@@ -1,8 +1,10 @@
 import { useRef } from 'react';
 import { openText } from '../state/document-state.ts';
-import { SAMPLE_FAMILIES } from '../state/sample-families.ts';
+import { SAMPLE_FAMILIES, type SampleFamily } from '../state/sample-families.ts';
+import type { Session } from '../state/session.ts';
 import styles from './family-menu.module.css';
 import { HangingPanel } from './hanging-panel.tsx';
+import { mayReplace } from './may-replace.ts';
 import { openFile } from './open-file.ts';
 import { canSaveAs, saveAs, saveFamily } from './save-file.ts';
 import { useSession, useStore } from './use-store.ts';
@@ -56,7 +58,7 @@ export function FamilyMenu() {
               <MenuRow
                 key={sample.id}
                 close={close}
-                onPress={() => openText(session.documents, session.doors, sample.text, sample.fileName)}
+                onPress={() => openSample(session, sample)}
                 name={sample.label}
                 hint="invented, comes with the app"
               />
@@ -66,6 +68,10 @@ export function FamilyMenu() {
       </HangingPanel>
     </>
   );
+}
+
+function openSample(session: Session, { text, fileName }: SampleFamily): void {
+  if (mayReplace(session)) openText(session.documents, session.doors, text, fileName);
 }
 
 interface MenuRowProps {

@@ -1,5 +1,6 @@
 import { openText, refuseFile } from '../state/document-state.ts';
 import type { Session } from '../state/session.ts';
+import { mayReplace } from './may-replace.ts';
 
 /** Larger files than this are not even read: a family of hundreds of traced sections stays far below. */
 const LARGEST_FILE = 64 * 1024 * 1024;
@@ -17,6 +18,7 @@ export async function openFile(session: Session, file: File): Promise<void> {
     );
     return;
   }
+  if (!mayReplace(session)) return;
   documents.setState({ reading: true });
   try {
     openText(documents, doors, await file.text(), file.name);

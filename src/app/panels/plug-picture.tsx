@@ -1,5 +1,6 @@
 import { useId } from 'react';
-import type { Fit } from '../../fit/fit.ts';
+import { isMeasured } from '../../family/fit-cache.ts';
+import type { Fit, Verdict } from '../../fit/fit.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { middleOf, type PlugFace, plugFacePath } from '../state/plug-face.ts';
 import { outlinePath } from './outline-path.ts';
@@ -15,6 +16,8 @@ interface PlugPictureProps {
   readonly opening: Profile;
   readonly entrant: Profile | null;
   readonly fit: Fit | undefined;
+  /** How the plug is outlined. */
+  readonly tone: Verdict | 'unknown';
   readonly face: PlugFace;
   readonly pxPerMm: number;
   readonly width: number;
@@ -22,21 +25,17 @@ interface PlugPictureProps {
 }
 
 /** The end of one plug with its keyway, and the blank lying in it at its best placement; overlap is hatched. */
-export function PlugPicture({ opening, entrant, fit, face, pxPerMm, width, height }: PlugPictureProps) {
+export function PlugPicture({ opening, entrant, fit, tone, face, pxPerMm, width, height }: PlugPictureProps) {
   const middle = middleOf(opening);
   return (
-    <svg
-      className={styles.picture}
-      data-verdict={fit?.verdict ?? 'unknown'}
-      width={width}
-      height={height}
-      aria-hidden="true"
-    >
+    <svg className={styles.picture} data-verdict={tone} width={width} height={height} aria-hidden="true">
       <g transform={`translate(${width / 2} ${height / 2}) scale(${pxPerMm} ${-pxPerMm})`}>
         <path className={styles.plug} d={plugFacePath(face)} />
         <g transform={`translate(${-middle.x} ${-middle.y})`}>
           <path className={styles.keyway} d={outlinePath(opening.ring)} />
-          {entrant && fit && <LaidBlank key={entrant.id} opening={opening} entrant={entrant} fit={fit} />}
+          {entrant && fit && isMeasured(fit) && (
+            <LaidBlank key={entrant.id} opening={opening} entrant={entrant} fit={fit} />
+          )}
         </g>
       </g>
     </svg>

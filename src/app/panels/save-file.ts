@@ -1,3 +1,4 @@
+import { markSaved } from '../state/document-state.ts';
 import type { Session } from '../state/session.ts';
 
 interface WritableHandle {
@@ -19,13 +20,21 @@ export function canSaveAs(): boolean {
   return savePicker() !== null;
 }
 
-/** The open family as the text of its file and the name to save it under; null when none is open. */
-function fileToSave({ documents, doors }: Session): { text: string; name: string } | null {
+/** What is to be saved: the text of a file, the name to save it under, and how to note that it is saved. */
+interface FileToSave {
+  readonly text: string;
+  readonly name: string;
+  markSaved(): void;
+}
+
+/** The open family as a file, edits and all; null when none is open. */
+function fileToSave({ documents, doors }: Session): FileToSave | null {
   const { document: family, fileName } = documents.getState();
   if (!family) return null;
   return {
     text: doors.writeFamily(family.file),
     name: fileName.endsWith('.json') ? fileName : `${fileName || 'family'}.json`,
+    markSaved: () => markSaved(documents, family),
   };
 }
 
@@ -39,6 +48,7 @@ export function saveFamily(session: Session): void {
   link.download = file.name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(address), 10_000);
+  file.markSaved();
 }
 
 /** Saves the open family to a place that the user picks; falls back to a download where the place cannot be written. */
@@ -51,6 +61,7 @@ export async function saveAs(session: Session): Promise<void> {
     const stream = await handle.createWritable();
     await stream.write(file.text);
     await stream.close();
+    file.markSaved();
   } catch (reason) {
     const closedByUser = reason instanceof DOMException && reason.name === 'AbortError';
     if (!closedByUser) saveFamily(session);

@@ -7,14 +7,15 @@ import styles from './section-thumb.module.css';
 interface SectionThumbProps {
   readonly profile: Profile;
   /** Half the width and half the height of the largest profile of the tray, in millimetres. */
-  readonly reach: { readonly x: number; readonly y: number };
+  readonly reachX: number;
+  readonly reachY: number;
   readonly width: number;
   readonly height: number;
 }
 
 /** A small picture of a section, all of a tray at one scale. */
-export const SectionThumb = memo(function SectionThumb({ profile, reach, width, height }: SectionThumbProps) {
-  const scale = Math.min((width - 4) / 2 / reach.x, (height - 4) / 2 / reach.y);
+export const SectionThumb = memo(function SectionThumb({ profile, reachX, reachY, width, height }: SectionThumbProps) {
+  const scale = Math.min((width - 4) / 2 / reachX, (height - 4) / 2 / reachY);
   const middle = middleOf(profile);
   return (
     <svg className={styles.thumb} data-kind={profile.kind} width={width} height={height} aria-hidden="true">

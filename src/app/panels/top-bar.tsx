@@ -1,5 +1,7 @@
+import { isEdited } from '../state/document-state.ts';
 import type { ViewName } from '../state/selection-state.ts';
 import { FamilyMenu } from './family-menu.tsx';
+import { HistoryKeys } from './history-keys.tsx';
 import { NotesPanel } from './notes-panel.tsx';
 import { ThemeKey, UnitsKeys } from './settings-keys.tsx';
 import styles from './top-bar.module.css';
@@ -14,14 +16,16 @@ const VIEWS: readonly { name: ViewName; label: string; title: string }[] = [
 export function TopBar({ dark }: { dark: boolean }) {
   const { documents, selection } = useSession();
   const family = useStore(documents, (s) => s.document?.family ?? null);
+  const edited = useStore(documents, isEdited);
   const view = useStore(selection, (s) => s.view);
   const canCompare = useStore(selection, (s) => s.entrantId !== null && s.openingId !== null);
   const views = canCompare ? VIEWS : VIEWS.slice(0, 1);
   return (
     <header className={styles.bar}>
       <p className={styles.word}>Sectionary</p>
-      <p className={styles.family} title="The open family">
-        {family?.name ?? 'No family open'}
+      <p className={styles.family} title={edited ? 'The open family; its edits are not saved' : 'The open family'}>
+        <span>{family?.name ?? 'No family open'}</span>
+        {edited && <em className={styles.edited}>edited</em>}
       </p>
       <nav className="key-row" aria-label="Views">
         {views.map(({ name, label, title }) => (
@@ -38,6 +42,7 @@ export function TopBar({ dark }: { dark: boolean }) {
         ))}
       </nav>
       <div className={styles.tools}>
+        <HistoryKeys />
         <FamilyMenu />
         <UnitsKeys />
         <ThemeKey dark={dark} />

@@ -1,5 +1,6 @@
-import { type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react';
+import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
 import type { Profile } from '../../profile/profile.ts';
+import { EntrantStrip } from './entrant-strip.tsx';
 import { SectionThumb } from './section-thumb.tsx';
 import styles from './tray.module.css';
 
@@ -8,8 +9,9 @@ interface TrayListProps {
   readonly profiles: readonly Profile[];
   readonly pickedId: string | null;
   readonly reach: { readonly x: number; readonly y: number };
-  /** What stands under the name of a row. */
-  detail(profile: Profile): ReactNode;
+  /** Each row's answers along the block, by profile id; undefined in a list that has none. */
+  readonly combs?: ReadonlyMap<string, string>;
+  /** Must stay the same from one drawing to the next, or every row is drawn again. */
   onPick(id: string): void;
   onWalk(steps: number): void;
 }
@@ -17,7 +19,7 @@ interface TrayListProps {
 const STEPS: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 };
 
 /** A list of sections of which one is picked; the arrow keys walk it, Home and End go to its ends. */
-export function TrayList({ label, profiles, pickedId, reach, detail, onPick, onWalk }: TrayListProps) {
+export function TrayList({ label, profiles, pickedId, reach, combs, onPick, onWalk }: TrayListProps) {
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key in STEPS) onWalk(STEPS[event.key]);
     else if (event.key === 'Home') onPick(profiles[0].id);
@@ -35,9 +37,15 @@ export function TrayList({ label, profiles, pickedId, reach, detail, onPick, onW
       onKeyDown={onKeyDown}
     >
       {profiles.map((p) => (
-        <TrayRow key={p.id} profile={p} picked={p.id === pickedId} reach={reach} onPick={onPick}>
-          {detail(p)}
-        </TrayRow>
+        <TrayRow
+          key={p.id}
+          profile={p}
+          picked={p.id === pickedId}
+          reachX={reach.x}
+          reachY={reach.y}
+          comb={combs?.get(p.id)}
+          onPick={onPick}
+        />
       ))}
     </div>
   );
@@ -46,12 +54,13 @@ export function TrayList({ label, profiles, pickedId, reach, detail, onPick, onW
 interface TrayRowProps {
   readonly profile: Profile;
   readonly picked: boolean;
-  readonly reach: { readonly x: number; readonly y: number };
-  readonly children: ReactNode;
+  readonly reachX: number;
+  readonly reachY: number;
+  readonly comb: string | undefined;
   onPick(id: string): void;
 }
 
-function TrayRow({ profile, picked, reach, children, onPick }: TrayRowProps) {
+const TrayRow = memo(function TrayRow({ profile, picked, reachX, reachY, comb, onPick }: TrayRowProps) {
   const row = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (picked) row.current?.scrollIntoView({ block: 'nearest' });
@@ -67,12 +76,24 @@ function TrayRow({ profile, picked, reach, children, onPick }: TrayRowProps) {
       className={styles.row}
       onClick={() => onPick(profile.id)}
     >
-      <SectionThumb profile={profile} reach={reach} width={30} height={58} />
+      <SectionThumb profile={profile} reachX={reachX} reachY={reachY} width={30} height={58} />
       <span className={styles.words}>
         <span className={styles.name}>{profile.name}</span>
-        {children}
+        {profile.kind !== 'opening' && <EntrantDetail kind={profile.kind} comb={comb} />}
       </span>
     </div>
+  );
+});
+
+function EntrantDetail({ kind, comb }: { kind: string; comb: string | undefined }) {
+  if (!comb || /^\.*$/.test(comb)) return <span className={styles.detail}>{kind}</span>;
+  const goesIn = [...comb].filter((letter) => letter === 'e' || letter === 't').length;
+  return (
+    <span className={styles.detail} title={`Goes into ${goesIn} of ${comb.length} keyways`}>
+      <EntrantStrip comb={comb} width={88} />
+      {goesIn}
+      <span className="unseen"> of {comb.length} keyways</span>
+    </span>
   );
 }
 

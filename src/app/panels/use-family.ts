@@ -30,3 +30,9 @@ export function usePickedRow(): ReadonlyMap<string, Fit> {
   const entrantId = useStore(selection, (s) => s.entrantId);
   return useMemo(() => rowOf(fits, entrantId), [fits, entrantId]);
 }
+
+/** Whether so much wear as is set would leave nothing of a blank or tool. */
+export function useWornAway(entrant: Profile | null): boolean {
+  const { results } = useSession();
+  return useStore(results, (s) => entrant !== null && s.wornAway.has(entrant.id));
+}

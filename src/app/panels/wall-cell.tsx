@@ -1,11 +1,14 @@
 import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
 import type { Fit } from '../../fit/fit.ts';
+import type { ThreeWay } from '../../fit/judge-tolerance.ts';
+import type { WearFigures } from '../../jobs/judge-details.ts';
 import type { Profile } from '../../profile/profile.ts';
+import { type CellAnswer, cellAnswer } from '../state/cell-answer.ts';
+import type { Telling } from '../state/conditions-state.ts';
 import type { Units } from '../state/length-text.ts';
-import { marginText, pairLine, VERDICT_WORDS } from '../state/pair-words.ts';
 import type { PlugFace } from '../state/plug-face.ts';
+import { AnswerMark } from './answer-mark.tsx';
 import { PlugPicture } from './plug-picture.tsx';
-import { VerdictMark } from './verdict-mark.tsx';
 import styles from './wall-cell.module.css';
 
 /** Measures that all cells of a wall share, in pixels. */
@@ -19,7 +22,11 @@ export interface CellMeasures {
 interface WallCellProps {
   readonly opening: Profile;
   readonly entrant: Profile | null;
+  readonly telling: Telling;
   readonly fit: Fit | undefined;
+  readonly wornAway: boolean;
+  readonly threeWay: ThreeWay | undefined;
+  readonly wear: WearFigures | undefined;
   readonly face: PlugFace;
   readonly measures: CellMeasures;
   readonly units: Units;
@@ -31,7 +38,8 @@ interface WallCellProps {
 /** One keyway of the block: its picture, its engraved name, mark, word and margin. Enter or a double click compares. */
 export const WallCell = memo(function WallCell(props: WallCellProps) {
   const { opening, entrant, fit, face, measures, units, picked, onPick, onCompare } = props;
-  const line = entrant ? pairLine(entrant.name, opening.name, fit, units) : opening.name;
+  const answer = cellAnswer(props.telling, props, units);
+  const line = entrant ? `${entrant.name} in ${opening.name}: ${answer.phrase}` : opening.name;
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key !== 'Enter') return;
     event.preventDefault();
@@ -58,13 +66,14 @@ export const WallCell = memo(function WallCell(props: WallCellProps) {
           opening={opening}
           entrant={entrant}
           fit={fit}
+          tone={answer.tone}
           face={face}
           pxPerMm={measures.pxPerMm}
           width={measures.pictureWidth}
           height={measures.pictureHeight}
         />
         <span className={styles.name}>{opening.section ?? opening.name}</span>
-        {entrant && <CellAnswer fit={fit} units={units} markSize={measures.markSize} />}
+        {entrant && <AnswerLines answer={answer} markSize={measures.markSize} />}
         <span className="unseen">
           {entrant ? `${entrant.name} in ` : ''}
           {opening.name}
@@ -74,15 +83,14 @@ export const WallCell = memo(function WallCell(props: WallCellProps) {
   );
 });
 
-function CellAnswer({ fit, units, markSize }: { fit: Fit | undefined; units: Units; markSize: number }) {
-  const verdict = fit?.verdict ?? null;
+function AnswerLines({ answer, markSize }: { answer: CellAnswer; markSize: number }) {
   return (
     <>
-      <span className={styles.word} data-verdict={verdict ?? 'unknown'}>
-        <VerdictMark verdict={verdict} size={markSize} />
-        {verdict ? VERDICT_WORDS[verdict] : 'waiting'}
+      <span className={styles.word} data-verdict={answer.tone}>
+        <AnswerMark mark={answer.mark} size={markSize} />
+        {answer.word}
       </span>
-      <span className={styles.margin}>{fit ? marginText(fit, units) : '\u00a0'}</span>
+      <span className={styles.margin}>{answer.figure}</span>
     </>
   );
 }

@@ -1,39 +1,58 @@
 import type { CSSProperties } from 'react';
 import type { Verdict } from '../../fit/fit.ts';
+import type { ThreeWay } from '../../fit/judge-tolerance.ts';
 import type { Profile } from '../../profile/profile.ts';
-import { headlineOf, type Tally, tallyOf } from '../state/fits-lookup.ts';
-import { VERDICT_WORDS } from '../state/pair-words.ts';
-import { usePickedRow } from './use-family.ts';
-import { VerdictMark } from './verdict-mark.tsx';
+import { headlineOf, partsHeadlineOf, partsTallyOf, tallyOf } from '../state/fits-lookup.ts';
+import { PARTS_WORDS, VERDICT_WORDS } from '../state/pair-words.ts';
+import { AlteredLine } from './altered-line.tsx';
+import { AnswerMark } from './answer-mark.tsx';
+import { TellsKeys } from './tells-keys.tsx';
+import { usePickedRow, useWornAway } from './use-family.ts';
+import { useSession, useStore } from './use-store.ts';
 import styles from './wall-head.module.css';
 
-const VERDICTS: readonly Verdict[] = ['enters', 'tight', 'blocked'];
+interface TallyEntry {
+  readonly mark: Verdict | ThreeWay;
+  readonly word: string;
+  readonly count: number;
+}
 
 /** The line that the back of the room reads, and the tally below it, which is the key to the marks as well. */
 export function WallHead({ entrant, openingCount }: { entrant: Profile | null; openingCount: number }) {
-  const tally = tallyOf(usePickedRow());
-  const text = headText(entrant, openingCount, tally);
+  const { conditions, details } = useSession();
+  const parts = useStore(conditions, (s) => s.telling === 'parts');
+  const trouble = useStore(details, (s) => s.trouble);
+  const counts = useCounts(parts);
+  const whole = counts.of > 0 && counts.of === openingCount;
+  const wornAway = useWornAway(entrant);
+  const counted = whole ? counts.headline : null;
+  const text = headText(entrant, openingCount, wornAway ? wornAwayText : counted);
   return (
     <header className={styles.head}>
       <h1 className={styles.line} style={{ '--letters': text.length } as CSSProperties}>
         {text}
       </h1>
       <p className="unseen" role="status">
-        {entrant && tally.of > 0 ? text : ''}
+        {entrant && whole ? text : ''}
       </p>
       {entrant && openingCount > 0 && (
-        <ul className={styles.tally} aria-label="Tally">
-          {VERDICTS.map((verdict) => (
-            <li key={verdict} data-verdict={verdict}>
-              <VerdictMark verdict={verdict} size={22} />
-              {VERDICT_WORDS[verdict]} <b>{tally.of > 0 ? tally[verdict] : '–'}</b>
+        <div className={styles.below}>
+          <ul className={styles.tally} aria-label="Tally">
+            {counts.entries.map(({ mark, word, count }) => (
+              <li key={mark} data-verdict={mark}>
+                <AnswerMark mark={mark} size={22} />
+                {word} <b>{whole ? count : '–'}</b>
+              </li>
+            ))}
+            <li className={styles.hint} aria-hidden="true">
+              <kbd>↑</kbd> <kbd>↓</kbd> next blank
             </li>
-          ))}
-          <li className={styles.hint} aria-hidden="true">
-            <kbd>↑</kbd> <kbd>↓</kbd> next blank
-          </li>
-        </ul>
+          </ul>
+          <TellsKeys />
+        </div>
       )}
+      <AlteredLine />
+      {trouble && <p role="alert">These figures could not be had: {trouble}</p>}
       {!entrant && (
         <p className={styles.advice}>Add profiles of the kind “blank” or “tool” to its file and open it again.</p>
       )}
@@ -41,9 +60,35 @@ export function WallHead({ entrant, openingCount }: { entrant: Profile | null; o
   );
 }
 
-function headText(entrant: Profile | null, openingCount: number, tally: Tally): string {
+/** What the tally lists, how many keyways it counts, and the headline that goes with it. */
+function useCounts(parts: boolean): { entries: TallyEntry[]; of: number; headline: (name: string) => string } {
+  const { details } = useSession();
+  const row = usePickedRow();
+  const threeWay = useStore(details, (s) => s.threeWay);
+  if (parts) {
+    const tally = partsTallyOf(threeWay);
+    const entries = (['always', 'depends', 'never'] as const).map((mark) => ({
+      mark,
+      word: PARTS_WORDS[mark].word,
+      count: tally[mark],
+    }));
+    return { entries, of: tally.of, headline: (name) => partsHeadlineOf(name, tally) };
+  }
+  const tally = tallyOf(row);
+  const entries = (['enters', 'tight', 'blocked'] as const).map((mark) => ({
+    mark,
+    word: VERDICT_WORDS[mark],
+    count: tally[mark],
+  }));
+  return { entries, of: tally.of, headline: (name) => headlineOf(name, tally) };
+}
+
+function wornAwayText(name: string): string {
+  return `Nothing would be left of ${name}`;
+}
+
+function headText(entrant: Profile | null, openingCount: number, headline: ((name: string) => string) | null): string {
   if (!entrant) return 'No blank or tool in this family';
   if (openingCount === 0) return entrant.name;
-  if (tally.of === 0) return `Trying ${entrant.name} …`;
-  return headlineOf(entrant.name, tally);
+  return headline ? headline(entrant.name) : `Trying ${entrant.name} …`;
 }

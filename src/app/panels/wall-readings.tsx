@@ -4,10 +4,11 @@ import type { Fit } from '../../fit/fit.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { goingIn } from '../state/going-in.ts';
 import { gapText } from '../state/length-text.ts';
-import { pairSentence } from '../state/pair-sentence.ts';
-import { marginText, VERDICT_WORDS } from '../state/pair-words.ts';
+import { marginText } from '../state/pair-words.ts';
 import { profileFacts } from '../state/profile-facts.ts';
 import { FactList } from './fact-list.tsx';
+import { GuardReading } from './guard-reading.tsx';
+import { PairReading } from './pair-reading.tsx';
 import styles from './readings.module.css';
 import { usePickedPair, usePickedRow } from './use-family.ts';
 import { useSession, useStore } from './use-store.ts';
@@ -21,8 +22,11 @@ export function WallReadings({ family }: { family: Family }) {
     <>
       {entrant && <EntrantReading entrant={entrant} />}
       {!entrant && opening && <OpeningReading opening={opening} />}
-      {entrant && opening && <PairReading entrant={entrant} opening={opening} fit={row.get(opening.id)} />}
+      {entrant && opening && (
+        <PairReading family={family} entrant={entrant} opening={opening} fit={row.get(opening.id)} />
+      )}
       {entrant && row.size > 0 && <GoingIn family={family} row={row} />}
+      {entrant && opening && <GuardReading family={family} />}
     </>
   );
 }
@@ -81,46 +85,6 @@ function GoingIn({ family, row }: { family: Family; row: ReadonlyMap<string, Fit
       <p className={styles.note}>
         Tight: it goes in, with less than {gapText(family.runningClearance, units)} all round.
       </p>
-    </section>
-  );
-}
-
-function PairReading({ entrant, opening, fit }: { entrant: Profile; opening: Profile; fit: Fit | undefined }) {
-  const { settings, selection, doors } = useSession();
-  const units = useStore(settings, (s) => s.units);
-  const sentence = useMemo(
-    () => (fit ? pairSentence(doors, entrant, opening, fit, units) : 'Not judged yet.'),
-    [doors, entrant, opening, fit, units],
-  );
-  return (
-    <section className={styles.part} aria-labelledby="reading-pair">
-      <h2 id="reading-pair" className={styles.title}>
-        in {opening.name}
-      </h2>
-      {fit && (
-        <p className={styles.verdict} data-verdict={fit.verdict}>
-          <VerdictMark verdict={fit.verdict} size={26} />
-          {VERDICT_WORDS[fit.verdict]}
-          <span className={styles.margin}>{marginText(fit, units)}</span>
-        </p>
-      )}
-      <p>{sentence}</p>
-      {fit && fit.verdict !== 'blocked' && (
-        <FactList
-          facts={[
-            { term: 'Play sideways', value: gapText(fit.play.lateral, units) },
-            { term: 'Play in height', value: gapText(fit.play.vertical, units) },
-          ]}
-        />
-      )}
-      <button
-        type="button"
-        className="key"
-        title="Look at this pair large (Enter)"
-        onClick={() => selection.setState({ view: 'compare' })}
-      >
-        Compare
-      </button>
     </section>
   );
 }

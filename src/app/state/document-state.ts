@@ -17,6 +17,10 @@ export interface DocumentState {
   readonly reading: boolean;
   /** The last file that was refused, until the user puts the notice away or opens a good one. */
   readonly refusal: Refusal | null;
+  /** Counts the families that were opened; an edit is no opening. */
+  readonly opened: number;
+  /** The document as it was last opened or saved: another one has edits that would be lost. */
+  readonly saved: FamilyDocument | null;
   /** Documents before the present one, the latest last, and those undone, the next one last. */
   readonly past: readonly FamilyDocument[];
   readonly future: readonly FamilyDocument[];
@@ -30,7 +34,8 @@ const NO_HISTORY = { past: [], future: [], editedFrom: null, editFault: null } a
 
 /** A store with no family in it. */
 export function makeDocumentStore(): Store<DocumentState> {
-  return makeStore<DocumentState>({ document: null, fileName: '', reading: false, refusal: null, ...NO_HISTORY });
+  const nothing = { document: null, fileName: '', reading: false, refusal: null, opened: 0, saved: null };
+  return makeStore<DocumentState>({ ...nothing, ...NO_HISTORY });
 }
 
 /**
@@ -51,8 +56,20 @@ export function openText(
     store.setState({ refusal: { fileName, faults: answer.faults }, reading: false });
     return false;
   }
-  store.setState({ document: answer.document, fileName, refusal: null, reading: false, ...NO_HISTORY });
+  const { document } = answer;
+  const opened = store.getState().opened + 1;
+  store.setState({ document, fileName, refusal: null, reading: false, opened, saved: document, ...NO_HISTORY });
   return true;
+}
+
+/** Whether the open document has edits that are not saved. */
+export function isEdited({ document, saved }: DocumentState): boolean {
+  return document !== saved;
+}
+
+/** Notes that `document` is what the file now holds. */
+export function markSaved(store: Store<DocumentState>, document: FamilyDocument): void {
+  store.setState({ saved: document });
 }
 
 /** Notes that `fileName` could not even be read as a text, for the reason given. */

@@ -1,5 +1,6 @@
 import type { EntryMatrix } from '../../family/entry-matrix.ts';
 import type { Family } from '../../family/family.ts';
+import type { GuardMargins } from '../../family/guard-margin.ts';
 import type { Conditions } from '../../fit/conditions.ts';
 import type { Explanation } from '../../fit/explain-placement.ts';
 import type { Collision, Contact, Fit, Placement } from '../../fit/fit.ts';
@@ -12,16 +13,19 @@ import type { Ring } from '../../geom/ring.ts';
 import type { FileFault } from '../../interchange/json/file-fault.ts';
 import type { FamilyDocument } from '../../interchange/json/read.ts';
 import type { OutlineEdit } from '../../interchange/json/replace-outline.ts';
+import type { DetailsInput, PairDetail } from '../../jobs/judge-details.ts';
+import type { PairsInput, PairsPart } from '../../jobs/judge-pairs.ts';
 import type { BandShapes } from '../pair-now.ts';
+import type { Pace } from './pace.ts';
 
 /** What the reader of family files answers. */
 export type ReadAnswer =
   | { readonly ok: true; readonly document: FamilyDocument }
   | { readonly ok: false; readonly faults: readonly FileFault[] };
 
-/** A matrix job on its way. */
-export interface RunningJudgement {
-  readonly result: Promise<EntryMatrix>;
+/** A job on its way in another thread; its result rejects with JobCancelled once it was cancelled. */
+export interface JobOnItsWay<Output> {
+  readonly result: Promise<Output>;
   cancel(): void;
 }
 
@@ -34,7 +38,15 @@ export interface Doors {
   writeFamily(file: FamilyDocument['file']): string;
   /** The document with another outline for one profile, or why it is not sound; nanometres. */
   replaceOutline(document: FamilyDocument, id: string, points: readonly Point[]): OutlineEdit;
-  judgeFamily(family: Family, onProgress: (done: number, total: number) => void): RunningJudgement;
+  /** How many jobs run side by side. */
+  threadCount(): number;
+  /** Judges pairs in another thread; answers come in parts. Throws where the browser allows no threads. */
+  judgePairs(input: PairsInput, onPart: (part: PairsPart) => void): JobOnItsWay<number>;
+  /** Tolerance and wear of one blank in some keyways, one by one as they come. */
+  judgeDetails(input: DetailsInput, onPart: (detail: PairDetail) => void): JobOnItsWay<PairDetail[]>;
+  /** The guard margin of a family judged new and upright. */
+  guardFamily(family: Family, matrix: EntryMatrix): JobOnItsWay<GuardMargins>;
+  readonly pace: Pace;
   /** The fit of one pair at once, on this thread: for the pair in hand while something about it is dragged. */
   judgeNow(opening: Ring, entrant: Ring, conditions: Conditions): Fit;
   /** The answer for all parts in their bands, at once; `fit` is that under the conditions. */

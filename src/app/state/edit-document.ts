@@ -42,18 +42,20 @@ export function dropEdit(store: Store<DocumentState>): void {
   if (editedFrom) store.setState({ document: editedFrom, editedFrom: null, editFault: null });
 }
 
-/** Takes back the last step. */
+/** Takes back the last step; a gesture under way is ended first and is that step. */
 export function undo(store: Store<DocumentState>): void {
+  endEdit(store);
   const { document, past, future } = store.getState();
   const before = past.at(-1);
   if (!before || !document) return;
-  store.setState({ document: before, past: past.slice(0, -1), future: [...future, document], editedFrom: null });
+  store.setState({ document: before, past: past.slice(0, -1), future: [...future, document], editFault: null });
 }
 
-/** Does again what was taken back last. */
+/** Does again what was taken back last; a gesture under way is ended first, and then there is nothing to redo. */
 export function redo(store: Store<DocumentState>): void {
+  endEdit(store);
   const { document, past, future } = store.getState();
   const next = future.at(-1);
   if (!next || !document) return;
-  store.setState({ document: next, past: [...past, document], future: future.slice(0, -1), editedFrom: null });
+  store.setState({ document: next, past: [...past, document], future: future.slice(0, -1), editFault: null });
 }

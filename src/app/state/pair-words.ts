@@ -1,4 +1,7 @@
+import { isMeasured } from '../../family/fit-cache.ts';
 import type { Fit, Verdict } from '../../fit/fit.ts';
+import type { ThreeWay } from '../../fit/judge-tolerance.ts';
+import type { WearFigures } from '../../jobs/judge-details.ts';
 import { gapText, type Units } from './length-text.ts';
 
 /** The word that goes with each verdict's mark. */
@@ -8,11 +11,37 @@ export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
   blocked: 'blocked',
 };
 
+/** The answer for all parts in words: as a whole, and in two short lines for a cell of the wall. */
+export const PARTS_WORDS: Readonly<Record<ThreeWay, { whole: string; word: string; rest: string }>> = {
+  always: { whole: 'always enters', word: 'always', rest: 'enters' },
+  depends: { whole: 'depends on the parts', word: 'depends', rest: 'on the parts' },
+  never: { whole: 'never enters', word: 'never', rest: 'enters' },
+};
+
+/** What stands for a figure that is on its way. */
+export const MEASURING = 'measuring…';
+
 /** The margin of a pair as it stands under its picture: "+0.052 mm", "touching", "0.21 mm too big". */
 export function marginText(fit: Fit, units: Units): string {
+  if (!isMeasured(fit)) return MEASURING;
   if (fit.verdict === 'blocked') return `${gapText(fit.clearance, units)} too big`;
   if (fit.clearance === 0) return 'touching';
   return `+${gapText(fit.clearance, units)}`;
+}
+
+/** The wear of both parts that lets a blank in: "goes in after 0.11 mm of wear", "goes in new". */
+export function wearText(wear: WearFigures | undefined, units: Units): string {
+  if (!wear) return MEASURING;
+  if (wear.both === 0) return 'goes in new';
+  if (wear.both === Number.POSITIVE_INFINITY) return 'no wear lets it in';
+  return `goes in after ${gapText(wear.both, units)} of wear`;
+}
+
+/** The same, short enough for a cell of the wall: "in after 0.11 mm". */
+export function shortWearText(wear: WearFigures | undefined, units: Units): string {
+  const text = wearText(wear, units);
+  if (text === 'no wear lets it in') return 'not by wear';
+  return text.replace(/^goes in after (.+) of wear$/, 'in after $1');
 }
 
 /** One pair in one line, for a tooltip or a screen reader: "Heron blank in Bittern keyway: blocked, 0.21 mm too big". */

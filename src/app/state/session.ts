@@ -1,12 +1,18 @@
-import { type ConditionsState, makeConditionsStore } from './conditions-state.ts';
+import { FitCache } from '../../family/fit-cache.ts';
+import { AS_DRAWN, type ConditionsState, conditionsFor, makeConditionsStore } from './conditions-state.ts';
 import { type DocumentState, makeDocumentStore } from './document-state.ts';
 import type { Doors } from './doors.ts';
 import { explainOnce } from './explain-once.ts';
+import { rowOf } from './fits-lookup.ts';
+import { Guarding, type GuardState, makeGuardStore } from './guarding.ts';
 import { type HandState, makeHandStore, snapToBest } from './hand-state.ts';
-import { type Judging, makeJudging, makeResultsStore, type ResultsState } from './results-state.ts';
+import { Judging } from './judging.ts';
+import { makeResultsStore, type ResultsState } from './results-state.ts';
+import { makeDetailsStore, type RowDetails } from './row-details.ts';
 import { makeSelectionStore, type SelectionState, settleSelection } from './selection-state.ts';
 import { makeSettingsStore, type SettingsState, type Shelf } from './settings-state.ts';
 import { listenTo, type Store } from './store.ts';
+import { TellingDetails } from './telling-details.ts';
 
 /** Everything one window of the app knows, each part in a store of its own. */
 export interface Session {
@@ -15,43 +21,98 @@ export interface Session {
   readonly selection: Store<SelectionState>;
   readonly results: Store<ResultsState>;
   readonly judging: Judging;
+  readonly details: Store<RowDetails>;
+  readonly guard: Store<GuardState>;
   readonly hand: Store<HandState>;
   readonly settings: Store<SettingsState>;
   readonly conditions: Store<ConditionsState>;
 }
 
 /**
- * Makes the stores of a window and the threads between them: a new document settles the selection and is
- * judged; a new pair lies in its best placement again.
+ * Makes the stores of a window and the threads between them: a new document settles the selection and is judged; a
+ * new pair lies in its best placement again, an edit leaves the hand where it is.
  */
 export function makeSession(given: Doors, shelf: Shelf | null): Session {
   const doors: Doors = { ...given, explainPlacement: explainOnce(given.explainPlacement) };
-  const documents = makeDocumentStore();
-  const selection = makeSelectionStore();
+  const cache = new FitCache();
   const results = makeResultsStore();
-  const judging = makeJudging(results, doors);
-  const hand = makeHandStore();
-  const settings = makeSettingsStore(shelf);
-  const conditions = makeConditionsStore();
+  const session: Session = {
+    doors,
+    documents: makeDocumentStore(),
+    selection: makeSelectionStore(),
+    results,
+    judging: new Judging(results, doors, cache),
+    details: makeDetailsStore(),
+    guard: makeGuardStore(),
+    hand: makeHandStore(),
+    settings: makeSettingsStore(shelf),
+    conditions: makeConditionsStore(),
+  };
+  tieSelection(session);
+  tieJudging(session);
+  tieDetails(session, cache);
+  tieGuard(session, cache);
+  return session;
+}
+
+/** What a new family and a new pair begin with. */
+function tieSelection({ documents, selection, hand, conditions }: Session): void {
+  const snap = () => snapToBest(hand);
   listenTo(
     documents,
     (s) => s.document,
-    (document) => {
-      if (!document) return;
-      settleSelection(selection, document.family);
-      snapToBest(hand);
-      judging.start(document.family);
+    (document) => document && settleSelection(selection, document.family),
+  );
+  listenTo(
+    documents,
+    (s) => s.opened,
+    () => {
+      snap();
+      conditions.setState(AS_DRAWN);
     },
   );
-  listenTo(
-    selection,
-    (s) => s.entrantId,
-    () => snapToBest(hand),
-  );
-  listenTo(
-    selection,
-    (s) => s.openingId,
-    () => snapToBest(hand),
-  );
-  return { doors, documents, selection, results, judging, hand, settings, conditions };
+  listenTo(selection, (s) => s.entrantId, snap);
+  listenTo(selection, (s) => s.openingId, snap);
+}
+
+function tieJudging({ documents, selection, conditions, judging }: Session): void {
+  const follow = () => {
+    const family = documents.getState().document?.family;
+    if (!family) return;
+    const { entrantId, openingId } = selection.getState();
+    judging.follow({ family, conditions: conditionsFor(conditions.getState(), family), entrantId, openingId });
+  };
+  listenTo(documents, (s) => s.document, follow);
+  listenTo(conditions, (s) => s.tiltLimit, follow);
+  listenTo(conditions, (s) => s.wear, follow);
+  listenTo(selection, (s) => s.entrantId, follow);
+  listenTo(selection, (s) => s.openingId, follow);
+}
+
+function tieDetails({ documents, selection, conditions, results, details, doors }: Session, cache: FitCache): void {
+  const telling = new TellingDetails(details, doors, cache);
+  const follow = () => {
+    const family = documents.getState().document?.family;
+    const { entrantId } = selection.getState();
+    const state = conditions.getState();
+    const entrant = family?.profiles.find(({ id }) => id === entrantId);
+    const told = family && entrant && state.telling !== 'margin';
+    const row = rowOf(results.getState().fits, entrantId);
+    telling.follow(told ? { family, state, entrant, row } : null);
+  };
+  listenTo(results, (s) => s.fits, follow);
+  listenTo(conditions, (s) => s, follow);
+  listenTo(selection, (s) => s.entrantId, follow);
+}
+
+function tieGuard({ documents, results, guard, doors }: Session, cache: FitCache): void {
+  const guarding = new Guarding(guard, doors, cache);
+  const follow = () => {
+    const { document, editedFrom } = documents.getState();
+    const settled = results.getState().phase === 'done' && editedFrom === null;
+    if (document) guarding.follow(document.family, settled);
+  };
+  listenTo(documents, (s) => s.document, follow);
+  listenTo(documents, (s) => s.editedFrom, follow);
+  listenTo(results, (s) => s.phase, follow);
 }

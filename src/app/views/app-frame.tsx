@@ -13,6 +13,8 @@ import { useSession, useStore } from '../panels/use-store.ts';
 import { WallReadings } from '../panels/wall-readings.tsx';
 import styles from './app-frame.module.css';
 import { Compare } from './compare.tsx';
+import { useEditKeys } from './use-edit-keys.ts';
+import { useUnsaved } from './use-unsaved.ts';
 import { useViewFocus } from './use-view-focus.ts';
 import { useViewHash } from './use-view-hash.ts';
 import { Wall } from './wall.tsx';
@@ -21,6 +23,8 @@ import { Wall } from './wall.tsx';
 export function AppFrame() {
   const dark = useDark();
   const family = useFamily();
+  useEditKeys();
+  useUnsaved();
   return (
     <div className={styles.sheet}>
       <TopBar dark={dark} />

@@ -3,7 +3,7 @@ import { type Family, openingsOf } from '../../family/family.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { EmptyNotice } from '../panels/empty-notice.tsx';
 import { ClashHatch } from '../panels/plug-picture.tsx';
-import { usePickedPair, usePickedRow } from '../panels/use-family.ts';
+import { usePickedPair, usePickedRow, useWornAway } from '../panels/use-family.ts';
 import { useSize } from '../panels/use-size.ts';
 import { useSession, useStore } from '../panels/use-store.ts';
 import { WallCell } from '../panels/wall-cell.tsx';
@@ -55,10 +55,13 @@ interface CellsProps {
 }
 
 function Cells({ openings, face, layout }: CellsProps) {
-  const { selection, settings } = useSession();
+  const { selection, settings, conditions, details } = useSession();
   const units = useStore(settings, (s) => s.units);
   const { entrant, opening: picked } = usePickedPair();
   const row = usePickedRow();
+  const wornAway = useWornAway(entrant);
+  const telling = useStore(conditions, (s) => s.telling);
+  const { threeWay, wear } = useStore(details, (s) => s);
   const onPick = useCallback((openingId: string) => selection.setState({ openingId }), [selection]);
   const onCompare = useCallback((openingId: string) => selection.setState({ openingId, view: 'compare' }), [selection]);
   return (
@@ -69,7 +72,11 @@ function Cells({ openings, face, layout }: CellsProps) {
           key={opening.id}
           opening={opening}
           entrant={entrant}
+          telling={telling}
           fit={row.get(opening.id)}
+          wornAway={wornAway}
+          threeWay={threeWay.get(opening.id)}
+          wear={wear.get(opening.id)}
           face={face}
           measures={layout}
           units={units}

@@ -1,8 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/pair-now.ts';
 import { openText } from '../../../src/app/state/document-state.ts';
-import type { Doors } from '../../../src/app/state/doors.ts';
 import { explainOnce } from '../../../src/app/state/explain-once.ts';
 import { moveByHand, shownPlacement } from '../../../src/app/state/hand-state.ts';
 import { walkEntrants, walkOpenings } from '../../../src/app/state/selection-state.ts';
@@ -10,37 +8,17 @@ import { makeSession } from '../../../src/app/state/session.ts';
 import type { Shelf } from '../../../src/app/state/settings-state.ts';
 import type { Family } from '../../../src/family/family.ts';
 import { explainPlacement } from '../../../src/fit/explain-placement.ts';
-import { blockedWords, fitSentence, partName } from '../../../src/fit/fit-sentence.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
-import { replaceOutline } from '../../../src/interchange/json/replace-outline.ts';
-import { writeFamily } from '../../../src/interchange/json/write.ts';
+import { fakeDoors } from './fake-doors.ts';
 
 const LESSON = readFileSync(new URL('../../../profiles-demo/first-lesson.json', import.meta.url), 'utf8');
 
-/** A session on the real reader, whose matrix jobs never end but are counted. */
+/** A session on the real core, whose jobs are held, so that nothing is judged but the pair looked at. */
 function openSession(shelf: Shelf | null = null) {
-  const judged: string[] = [];
-  const doors: Doors = {
-    readFamily,
-    writeFamily,
-    explainPlacement,
-    fitSentence,
-    blockedWords,
-    partName,
-    replaceOutline,
-    judgeNow,
-    toleranceNow,
-    innerFitNow,
-    shapesUnder,
-    bandShapes,
-    judgeFamily: (family: Family) => {
-      judged.push(family.name);
-      return { result: new Promise(() => {}), cancel: () => {} };
-    },
-  };
-  const session = makeSession(doors, shelf);
-  const open = (text: string) => openText(session.documents, doors, text, 'family.json');
-  return { session, judged, open };
+  const fake = fakeDoors();
+  const session = makeSession(fake.doors, shelf);
+  const open = (text: string) => openText(session.documents, fake.doors, text, 'family.json');
+  return { session, open, ...fake };
 }
 
 const picked = ({ session }: ReturnType<typeof openSession>) => {
@@ -52,17 +30,17 @@ test('opening a family picks the first of its chart and has it judged', () => {
   const opened = openSession();
   expect(opened.open(LESSON)).toBe(true);
   expect(picked(opened)).toEqual(['heron-blank', 'heron-keyway']);
-  expect(opened.judged).toEqual(['Polderwick College, first lesson']);
+  expect(opened.session.results.getState()).toMatchObject({ phase: 'judging', total: 14 });
 });
 
 test('a refused file changes nothing but the notice, and a good one puts the notice away', () => {
-  const { session, open, judged } = openSession();
+  const { session, open, pairs } = openSession();
   open(LESSON);
   const before = session.documents.getState().document;
   expect(open('{ "format": ')).toBe(false);
   expect(session.documents.getState().document).toBe(before);
   expect(session.documents.getState().refusal?.faults.length).toBeGreaterThan(0);
-  expect(judged).toHaveLength(1);
+  expect(pairs).toHaveLength(2);
   open(LESSON);
   expect(session.documents.getState().refusal).toBeNull();
 });

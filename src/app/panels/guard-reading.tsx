@@ -1,0 +1,74 @@
+import type { Family } from '../../family/family.ts';
+import type { SettingPair } from '../../family/guard-margin.ts';
+import { gapText } from '../state/length-text.ts';
+import { MEASURING } from '../state/pair-words.ts';
+import styles from './readings.module.css';
+import { useSession, useStore } from './use-store.ts';
+
+/** How much room the family has on either side of its verdicts, with the pairs that set it. */
+export function GuardReading({ family }: { family: Family }) {
+  const { guard } = useSession();
+  const { phase, margins } = useStore(guard, (s) => s);
+  const none = phase === 'failed' ? 'could not be measured' : MEASURING;
+  return (
+    <section className={styles.part} aria-labelledby="reading-family">
+      <h2 id="reading-family" className={styles.title}>
+        Whole family, as drawn
+      </h2>
+      <ul className={styles.pairs}>
+        <Setting
+          family={family}
+          name="Guard margin"
+          pair={margins?.guard ?? null}
+          otherwise={margins ? 'no wear lets any in' : none}
+        />
+        <Setting
+          family={family}
+          name="Smallest clearance"
+          pair={margins?.clearance ?? null}
+          otherwise={margins ? 'none goes in' : none}
+        />
+      </ul>
+      <p className={styles.note}>
+        Guard margin: the least wear, off a blank and as much off a keyway, that lets in a blank that is now kept out.
+      </p>
+    </section>
+  );
+}
+
+interface SettingProps {
+  readonly family: Family;
+  readonly name: string;
+  readonly pair: SettingPair | null;
+  readonly otherwise: string;
+}
+
+/** One figure of the family; a press picks the pair that sets it. */
+function Setting({ family, name, pair, otherwise }: SettingProps) {
+  const { settings, selection } = useSession();
+  const units = useStore(settings, (s) => s.units);
+  if (!pair) {
+    return (
+      <li className={styles.setting}>
+        <span className={styles.grow}>{name}</span>
+        <span>{otherwise}</span>
+      </li>
+    );
+  }
+  const nameOf = (id: string) => family.profiles.find((profile) => profile.id === id)?.name ?? id;
+  const words = `${nameOf(pair.profile)} in ${nameOf(pair.opening)}`;
+  return (
+    <li>
+      <button
+        type="button"
+        className={styles.setting}
+        title={`Pick this pair: ${words}`}
+        onClick={() => selection.setState({ entrantId: pair.profile, openingId: pair.opening })}
+      >
+        <span className={styles.grow}>{name}</span>
+        <b>{gapText(pair.length, units)}</b>
+        <span className={styles.by}>{words}</span>
+      </button>
+    </li>
+  );
+}

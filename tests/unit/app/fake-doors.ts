@@ -1,0 +1,124 @@
+import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/pair-now.ts';
+import type { Doors } from '../../../src/app/state/doors.ts';
+import type { Pace } from '../../../src/app/state/pace.ts';
+import type { EntryMatrix } from '../../../src/family/entry-matrix.ts';
+import type { Family } from '../../../src/family/family.ts';
+import type { GuardMargins } from '../../../src/family/guard-margin.ts';
+import { explainPlacement } from '../../../src/fit/explain-placement.ts';
+import type { Fit } from '../../../src/fit/fit.ts';
+import { blockedWords, fitSentence, partName } from '../../../src/fit/fit-sentence.ts';
+import { judgeEntry, judgeFit } from '../../../src/fit/judge-fit.ts';
+import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
+import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
+import { readFamily } from '../../../src/interchange/json/read.ts';
+import { replaceOutline } from '../../../src/interchange/json/replace-outline.ts';
+import { writeFamily } from '../../../src/interchange/json/write.ts';
+import { JobCancelled } from '../../../src/jobs/job.ts';
+import type { DetailsInput, PairDetail } from '../../../src/jobs/judge-details.ts';
+import type { PairsInput, PairsPart } from '../../../src/jobs/judge-pairs.ts';
+import { type PackedOutline, unpackOutline } from '../../../src/jobs/packed-outline.ts';
+
+/** A job that ends when the test says so. */
+export interface HeldJob<Input, Part, Output> {
+  readonly input: Input;
+  readonly part: (part: Part) => void;
+  readonly finish: (output: Output) => void;
+  readonly fail: (reason: unknown) => void;
+  cancelled: boolean;
+}
+
+/** A pace whose frames and timers come when the test says so. */
+export function heldPace() {
+  const waiting = new Set<() => void>();
+  const timers = new Set<() => void>();
+  const hold = (held: Set<() => void>, run: () => void) => {
+    held.add(run);
+    return () => {
+      held.delete(run);
+    };
+  };
+  const release = (held: Set<() => void>) => {
+    const runs = [...held];
+    held.clear();
+    for (const run of runs) run();
+    return runs.length;
+  };
+  const pace: Pace = { frame: (run) => hold(waiting, run), later: (_ms, run) => hold(timers, run) };
+  return { pace, nextFrame: () => release(waiting), calm: () => release(timers) };
+}
+
+function holder<Input, Part, Output>() {
+  const jobs: HeldJob<Input, Part, Output>[] = [];
+  const start = (input: Input, part: (part: Part) => void) => {
+    let finish: (output: Output) => void = () => {};
+    let fail: (reason: unknown) => void = () => {};
+    const result = new Promise<Output>((resolve, reject) => {
+      finish = resolve;
+      fail = reject;
+    });
+    const job = { input, part, finish, fail, cancelled: false };
+    jobs.push(job);
+    const cancel = () => {
+      job.cancelled = true;
+    };
+    return { result, cancel };
+  };
+  return { jobs, start };
+}
+
+/** Doors onto the real core whose jobs are held by the test; two threads. */
+export function fakeDoors() {
+  const pairs = holder<PairsInput, PairsPart, number>();
+  const details = holder<DetailsInput, PairDetail, PairDetail[]>();
+  const guards = holder<{ family: Family; matrix: EntryMatrix }, never, GuardMargins>();
+  const held = heldPace();
+  const doors: Doors = {
+    readFamily,
+    writeFamily,
+    explainPlacement,
+    fitSentence,
+    blockedWords,
+    partName,
+    replaceOutline,
+    judgeNow,
+    toleranceNow,
+    bandShapes,
+    innerFitNow,
+    shapesUnder,
+    threadCount: () => 2,
+    judgePairs: pairs.start,
+    judgeDetails: details.start,
+    guardFamily: (family, matrix) => guards.start({ family, matrix }, () => {}),
+    pace: held.pace,
+  };
+  return { doors, pairs: pairs.jobs, details: details.jobs, guards: guards.jobs, ...held };
+}
+
+export type FakeDoors = ReturnType<typeof fakeDoors>;
+
+/** The true fits of some pairs of a job, from the pair numbered `first` on. */
+export function answersTo({ openings, entrants, pairs, conditions, measured }: PairsInput, first = 0, count = 1e9) {
+  const shape = (outline: PackedOutline) => unpackOutline(outline);
+  const fits: Fit[] = [];
+  for (let n = first; n < Math.min(pairs.length / 2, first + count); n++) {
+    const opening = prepareOpening(shape(openings[pairs[2 * n + 1]]));
+    const blank = prepareBlank([shape(entrants[pairs[2 * n]])]);
+    fits.push((measured ? judgeFit : judgeEntry)(opening, blank, conditions.runningClearance));
+  }
+  return { first, fits };
+}
+
+/** Answers a held job in full, or says that it heard its cancel. */
+export async function settle(job: HeldJob<PairsInput, PairsPart, number>): Promise<void> {
+  if (job.cancelled) job.fail(new JobCancelled());
+  else {
+    job.part(answersTo(job.input));
+    job.finish(job.input.pairs.length / 2);
+  }
+  await turn();
+}
+
+/** Lets what promises have led to happen. */
+export function turn(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 0));
+}
