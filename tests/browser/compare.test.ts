@@ -119,7 +119,7 @@ test('a dragged blank says live what it meets, and snaps back', async () => {
   expect(await status(page)).toMatch(/^Here it is blocked by the right (wall|ward) /);
   await page.mouse.up();
   expect(await millimetres(page, 'Sideways')).toBeGreaterThan(0.4);
-  await page.getByRole('button', { name: 'Snap to best placement' }).click();
+  await page.getByRole('button', { name: 'Best placement' }).click();
   expect(await status(page)).toBe(start);
   expect(await reading(page, 'Sideways')).toBe('0.000 mm');
 });
@@ -141,7 +141,7 @@ test('the wheel zooms, keys and buttons zoom, 0 shows the whole plug', async () 
   await compareReed(page, 'Ruff keyway');
   /** How far the blank moves for a hand movement of 100 pixels: small when the view is close. */
   const reach = async () => {
-    await page.getByRole('button', { name: 'Snap to best placement' }).click();
+    await page.getByRole('button', { name: 'Best placement' }).click();
     await drag(page, await middle(page), 100, 0);
     return millimetres(page, 'Sideways');
   };

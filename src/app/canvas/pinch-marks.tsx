@@ -110,7 +110,7 @@ function Dimension({
   at,
   out,
   text,
-  sheet: { palette },
+  sheet: { palette, size },
 }: {
   at: PixelPoint;
   out: PixelPoint;
@@ -120,7 +120,8 @@ function Dimension({
   const wide = text.length * 10.4 + 24;
   const sideways = Math.abs(out.px) > 0.3;
   const x = sideways ? at.px : at.px - wide / 2;
-  const y = at.py - 15 + (sideways ? 0 : Math.sign(out.py) * 18);
+  const wanted = at.py - 15 + (sideways ? 0 : Math.sign(out.py) * 18);
+  const y = Math.max(6, Math.min(size.height - 40, wanted));
   return (
     <Label x={x} y={y}>
       <Tag fill={palette.paperLit} stroke={palette.ink} strokeWidth={1.5} />

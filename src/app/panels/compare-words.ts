@@ -19,15 +19,16 @@ const ROUNDING = 1;
 /** Why the three-way answer is what it is, as a sentence that goes on from its words. */
 export function threeWaySentence(answer: ThreeWay, fit: Fit, bands: Bands, units: Units): string {
   const sum = bands.blank + bands.opening;
+  const told = (nm: number) => gapText(nm, units).replaceAll(' ', '\u00a0');
   if (answer === 'always') {
     const kept = fit.clearance - sum;
     if (kept <= ROUNDING) return 'Even the fullest blank in the narrowest keyway still goes in, touching.';
-    return `Even the fullest blank in the narrowest keyway keeps ${gapText(kept, units)}.`;
+    return `Even the fullest blank in the narrowest keyway keeps ${told(kept)}.`;
   }
   if (answer === 'never') return 'Even the leanest blank stays out of the widest keyway.';
   if (fit.verdict === 'blocked')
-    return `As drawn it is ${gapText(fit.clearance, units)} too big, but a lean blank may enter a wide keyway.`;
-  return `The tolerances add up to ${gapText(sum, units)}, more than the gap of ${gapText(fit.clearance, units)}.`;
+    return `As drawn it is ${told(fit.clearance)} too big, but a lean blank may enter a wide keyway.`;
+  return `The tolerances add up to ${told(sum)}, more than the gap of ${told(fit.clearance)}.`;
 }
 
 /** "Worn by 0.020 mm and tilted up to 2.0°" where pairs are judged otherwise than new and upright; else nothing. */

@@ -31,7 +31,7 @@ export function ConditionsPanel({ family, pair }: { family: Family; pair: ShownP
       <h2 id="reading-conditions" className={readings.title}>
         Parts as made
       </h2>
-      <p className={readings.verdict} data-verdict={MARK_OF[threeWay]} data-answer={threeWay}>
+      <p className={styles.answer} data-verdict={MARK_OF[threeWay]} data-answer={threeWay}>
         <VerdictMark verdict={MARK_OF[threeWay]} size={24} />
         {THREE_WAY_WORDS[threeWay]}
       </p>

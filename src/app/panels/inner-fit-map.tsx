@@ -163,6 +163,7 @@ function Legend({ empty }: { empty: boolean }) {
     <ul className={styles.legend}>
       {item('now', <circle className={styles.free} r={6.5} />)}
       {item(empty ? 'least too deep' : 'best', <circle className={styles.best} r={9} />)}
+      {empty && item('where it would have to lie', <path className={styles.window} d="M-8 -8H8V8H-8Z" />)}
       {!empty && item('seat', <path className={styles.seat} d={seatPath({ px: 0, py: 5 })} />)}
     </ul>
   );

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import { type Family, openingsOf } from '../../family/family.ts';
 import { CompareStage } from '../canvas/compare-stage.tsx';
 import { type Palette, readPalette } from '../canvas/palette.ts';
@@ -22,9 +22,7 @@ const MARGIN = 14;
 export function CompareDrawing({ family, pair }: { family: Family; pair: ShownPair }) {
   const { doors } = useSession();
   const [frame, size] = useSize<HTMLDivElement>();
-  const { opening } = pair;
-  const face = useMemo(() => plugFace(openingsOf(family)), [family]);
-  const fitted = useMemo(() => (size ? fitBox(plugBox(opening, face), size, MARGIN) : null), [opening, face, size]);
+  const fitted = useFittedView(family, pair, size);
   // Null while the drawing is fitted to its frame, so that it stays fitted when the window changes.
   const [ownView, setOwnView] = useState<DrawingView | null>(null);
   const view = ownView ?? fitted;
@@ -63,6 +61,33 @@ function inTheWay({ explanation }: ShownPair, partName: Doors['partName']): stri
   return explanation.collisions.length > 0 ? partName(explanation.collisions[0]) : 'plug';
 }
 
+/** The plug's outline and the keyway that it stands round: while a corner is moved, as they were before. */
+function useStillFace(family: Family, { opening }: ShownPair) {
+  const edit = useStore(cornersOf(useSession()), (s) => s.edit);
+  const now = useMemo(() => ({ opening, face: plugFace(openingsOf(family)) }), [family, opening]);
+  const still = useRef(now);
+  useEffect(() => {
+    if (!edit) still.current = now;
+  });
+  return edit && still.current.opening.id === opening.id ? still.current : now;
+}
+
+/** The view that shows the whole plug. While corners are moved it stands still, also between the moves. */
+function useFittedView(family: Family, pair: ShownPair, size: CanvasSize | null): DrawingView | null {
+  const on = useStore(cornersOf(useSession()), (s) => s.on);
+  const now = useMemo(
+    () => (size ? fitBox(plugBox(pair.opening, plugFace(openingsOf(family))), size, MARGIN) : null),
+    [family, pair.opening, size],
+  );
+  const kept = useRef<{ id: string; size: CanvasSize | null; view: DrawingView | null } | null>(null);
+  const holds = on && kept.current?.id === pair.opening.id && kept.current.size === size;
+  const view = holds && kept.current ? kept.current.view : now;
+  useEffect(() => {
+    kept.current = { id: pair.opening.id, size, view };
+  });
+  return view;
+}
+
 interface DrawingProps {
   readonly pair: ShownPair;
   readonly family: Family;
@@ -77,13 +102,13 @@ function Drawing({ pair, family, view, size, push }: DrawingProps) {
   const units = useStore(settings, (s) => s.units);
   const corners = useStore(cornersOf(session), (s) => s);
   const palette = usePalette();
-  const face = useMemo(() => plugFace(openingsOf(family)), [family]);
+  const { opening, face } = useStillFace(family, pair);
   const sheet = useMemo(() => (palette ? { size, view, palette } : null), [size, view, palette]);
   const bands = useBands(pair);
   if (!sheet) return null;
   return (
     <CompareStage
-      opening={pair.opening}
+      opening={opening}
       face={face}
       scene={{
         kind: pair.entrant.kind,
