@@ -1,5 +1,6 @@
-import { boxOfCells, type ConvexCell, cellHolds, centroidOf, wallsOfCell } from '../geom/convex-cell.ts';
+import { boxOfCells, type ConvexCell, cellHolds, centroidOf } from '../geom/convex-cell.ts';
 import { type Deepest, deepestPoint, depthAt, type Walls } from '../geom/deepest-point.ts';
+import { outerWalls } from '../geom/outer-walls.ts';
 import { groupCells } from './group-cells.ts';
 import { limitSegments } from './limit-segments.ts';
 import type { Blank } from './prepare-blank.ts';
@@ -7,6 +8,9 @@ import type { Opening } from './prepare-opening.ts';
 
 /** Greatest error of a clearance, nanometres. */
 export const CLEARANCE_ACCURACY = 50;
+
+/** Up to so many cells their boundary is found faster from the cells than from the outlines. */
+const FEW_CELLS = 12;
 
 /** The placement with the greatest gap, and the connected piece of the inner-fit region that it stands in. */
 export interface BestPlacement extends Deepest {
@@ -18,8 +22,8 @@ export interface BestPlacement extends Deepest {
  *
  * A blank grown by a disk still fits exactly where the disk round t lies in the inner-fit region, because
  * erosions compose; so the clearance is the radius of the largest circle in that region. Where many placements are
- * equally good (a blank held between two walls), the middle of the piece is taken, which looks right. A region of one
- * cell is its own boundary; of several, the boundary is looked up among the limit segments.
+ * equally good (a blank held between two walls), the middle of the piece is taken, which looks right. The boundary of
+ * a region of few cells is taken from the cells, of many it is looked up among the limit segments.
  *
  * @param cells the inner-fit region; not empty.
  * @param accuracy greatest difference of `bound` and `depth`, nanometres.
@@ -33,7 +37,7 @@ export function measureClearance(
   accuracy = CLEARANCE_ACCURACY,
   equal = 0.25,
 ): BestPlacement {
-  const walls = cells.length === 1 ? wallsOfCell(cells[0]) : wallsAround(opening, blank, cells, accuracy);
+  const walls = cells.length <= FEW_CELLS ? outerWalls(cells) : wallsAround(opening, blank, cells, accuracy);
   const found = deepestPoint(cells, walls, accuracy);
   if (!found) throw new RangeError('measureClearance: the inner-fit region is empty');
   const home = homeOf(cells, found);
@@ -43,7 +47,7 @@ export function measureClearance(
   return depth >= found.depth - equal ? { ...middle, depth, bound: found.bound, home } : { ...found, home };
 }
 
-/** The boundary of a region of several cells: the limit segments as far as they can matter. */
+/** The boundary of a region of many cells: the limit segments as far as they can matter. */
 function wallsAround(opening: Opening, blank: Blank, cells: readonly ConvexCell[], accuracy: number): Walls {
   const box = boxOfCells(cells);
   const reach = Math.min(box.maxX - box.minX, box.maxY - box.minY) / 2 + accuracy;

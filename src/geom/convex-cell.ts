@@ -139,13 +139,3 @@ export function centroidOf(cells: readonly ConvexCell[]): Point {
     }
   return { x: ox + x / area, y: oy + y / area };
 }
-
-/** The edges of a cell as segments x0, y0, x1, y1. */
-export function wallsOfCell(cell: ConvexCell): Float64Array {
-  const walls = new Float64Array(cell.length * 2);
-  for (let i = 0; i < cell.length; i += 2) {
-    const next = (i + 2) % cell.length;
-    walls.set([cell[i], cell[i + 1], cell[next], cell[next + 1]], i * 2);
-  }
-  return walls;
-}
