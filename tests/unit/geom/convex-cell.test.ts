@@ -9,7 +9,6 @@ import {
   cutCell,
   middleOf,
   thicknessOf,
-  wallsOfCell,
 } from '../../../src/geom/convex-cell.ts';
 import { randomNumbers } from '../../cases/random-numbers.ts';
 
@@ -122,9 +121,5 @@ describe('measures of a cell', () => {
     expect(cellHolds(triangle, 2, 1)).toBe(true);
     expect(cellHolds(triangle, 3, -0.01)).toBe(false);
     expect(cellHolds(triangle, 4, 1.1)).toBe(false);
-  });
-
-  test('its walls are its edges, closed', () => {
-    expect([...wallsOfCell(triangle)]).toEqual([0, 0, 6, 0, 6, 0, 0, 3, 0, 3, 0, 0]);
   });
 });
