@@ -4,8 +4,8 @@ import type { Box } from '../geom/point.ts';
 /** Overlaps thinner than this are left alone, nanometres: far above the rounding of a double at 1e8, far below any part. */
 const SLACK = 1e-4;
 
-/** Most looks at a cell for one pair: some seconds of work, a thousand times what a real pair takes. */
-const MOST_LOOKS = 100_000_000;
+/** Most looks at a cell for one pair: about a second of work, a thousand times what a real pair takes. */
+const MOST_LOOKS = 30_000_000;
 
 /** Thrown for two outlines so jagged that their fit cannot be decided in reasonable time: nothing is known of the pair. */
 export class TooDetailed extends RangeError {

@@ -34,6 +34,8 @@ export interface Interference {
 /** A growth at which the blank goes in: its arcs, the region, and what the region tells. */
 interface Entry {
   readonly growth: number;
+  /** How far the grown opening may stand off, because it has very many vertices. */
+  readonly off: number;
   /** The grown opening holds at least the true offset by this. */
   readonly holds: number;
   readonly cells: readonly ConvexCell[];
@@ -58,17 +60,22 @@ interface Entry {
 export function measureInterference(opening: Opening, blank: Blank): Interference {
   let { low, entry } = firstEntry(opening, blank);
   let leap = true;
-  for (let step = 0; entry && entry.growth - low > INTERFERENCE_BRACKET && step < MOST_STEPS; step++) {
+  for (let step = 0; entry && !isNarrow(entry, low) && step < MOST_STEPS; step++) {
     const width: number = entry.growth - low;
     const arc = Math.max(FINEST_ARC, width / 30);
     const growth: number = leap ? low + Math.min(width / 2, 2.5 * arc) : low + width / 2;
     const closer = enterAt(opening, blank, growth, arc, growth <= entry.holds ? entry.cells : null);
     leap = closer !== null;
-    low = Math.max(low, closer ? closer.least : growth - arc - ROUNDING);
+    low = Math.max(low, closer ? closer.least : growth - arc - offOf(opening, growth, arc) - ROUNDING);
     entry = closer ?? entry;
   }
   if (!entry) return { above: low, atMost: MOST, x: 0, y: 0 };
-  return { above: Math.max(0, low), atMost: entry.growth + ROUNDING, x: entry.best.x, y: entry.best.y };
+  return { above: Math.max(0, low), atMost: entry.growth + entry.off + ROUNDING, x: entry.best.x, y: entry.best.y };
+}
+
+/** Whether the bracket is as narrow as it is meant to be, or as a simplified opening lets it be. */
+function isNarrow({ growth, off }: Entry, low: number): boolean {
+  return growth - low <= Math.max(INTERFERENCE_BRACKET - off, 4 * off);
 }
 
 /** Doubles the growth until the blank goes in; null where it never does within reason. */
@@ -78,9 +85,14 @@ function firstEntry(opening: Opening, blank: Blank): { low: number; entry: Entry
     const arc = growth / 30;
     const entry = enterAt(opening, blank, growth, arc, null);
     if (entry) return { low: Math.max(low, entry.least), entry };
-    low = growth - arc - ROUNDING;
+    low = growth - arc - offOf(opening, growth, arc) - ROUNDING;
   }
   return { low, entry: null };
+}
+
+/** How far the opening grown so may stand off. */
+function offOf(opening: Opening, growth: number, arc: number): number {
+  return opening.roundGrown(growth, arc).within - opening.within;
 }
 
 /** The entry at a growth, or null where the blank does not go in. A known region that holds this one bounds the search. */
@@ -95,6 +107,7 @@ function enterAt(
   const cells = subtractWindows(grown, blank, within ? boxOfCells(within) : null);
   if (cells.length === 0) return null;
   const best = measureClearance(grown, blank, cells, arc / 2, Infinity);
-  const holds = growth - arc - ROUNDING;
-  return { growth, holds, cells, best, least: holds - best.bound };
+  const off = grown.within - opening.within;
+  const holds = growth - arc - off - ROUNDING;
+  return { growth, off, holds, cells, best, least: holds - best.bound };
 }

@@ -27,13 +27,19 @@ export interface Opening {
   reflex(): Float64Array;
   /** The same opening grown by {@link GROWTH} with mitred corners, made when first needed: contains every true offset by it. */
   grown(): Opening;
-  /** The opening grown by `distance` with round corners: within the true offset, short of it by at most `arcTolerance` + 2 nm. */
+  /** The opening grown by `distance` with round corners: within the true offset, short of it by at most `arcTolerance` + 2 nm;
+   * either way by `within` more than this opening's own, where it has very many vertices and was simplified. */
   roundGrown(distance: number, arcTolerance: number): Opening;
 }
 
 /** Makes an opening ready; about 0.1 ms for 60 vertices. */
 export function prepareOpening(source: Ring | Region): Opening {
   const { region, within } = lightenRegion(isRegion(source) ? source : regionOf(source));
+  return readyOpening(region, within);
+}
+
+/** An opening of exactly this region: a grown copy is not simplified again, it must hold what it was grown for. */
+function readyOpening(region: Region, within: number): Opening {
   const boundaries = boundariesOf(region);
   const index = indexEdges(boundaries);
   let coarse: EdgeIndex | null = null;
@@ -49,12 +55,13 @@ export function prepareOpening(source: Ring | Region): Opening {
     index,
     coarse: () => (coarse ??= index.minY.length > MANY_EDGES ? coarseOpening(region) : index),
     reflex: () => (tips ??= cornersOf(boundaries, -1)),
-    grown: () => (grown ??= prepareOpening(offset(region, GROWTH, 'mitre'))),
+    grown: () => (grown ??= readyOpening(offset(region, GROWTH, 'mitre'), within)),
     roundGrown: (distance, arcTolerance) => {
       const key = `${distance} ${arcTolerance}`;
       const known = rounds.get(key);
       if (known) return known;
-      const made = prepareOpening(offset(region, distance, 'round', arcTolerance));
+      const light = lightenRegion(offset(region, distance, 'round', arcTolerance));
+      const made = readyOpening(light.region, within + light.within);
       if (rounds.size < MOST_GROWN) rounds.set(key, made);
       return made;
     },

@@ -1,10 +1,13 @@
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { TooDetailed } from '../../../src/fit/free-space.ts';
 import { judgeFit } from '../../../src/fit/judge-fit.ts';
 import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
 import type { Ring } from '../../../src/geom/ring.ts';
 import { soundRing } from '../../kit/shapes.ts';
+
+// A busy machine must not fail a correct answer.
+vi.setConfig({ testTimeout: 60_000 });
 
 const judge = (opening: Ring, blank: Ring) => judgeFit(prepareOpening(opening), prepareBlank(blank), 40_000);
 
@@ -36,6 +39,18 @@ describe('outlines that nobody draws by hand', () => {
 
   test('the same outline of five thousand vertices still just touches', () => {
     expect(judge(wheel(5_000, 4e6), wheel(5_000, 4e6))).toMatchObject({ verdict: 'tight', clearance: 0 });
+  });
+
+  test('an outline just below the number of vertices that are simplified touches itself too', () => {
+    // Spikes keep it from being simplified; its grown copy has more vertices than itself.
+    const spiked = soundRing(
+      Array.from({ length: 590 }, (_, i) => i).flatMap((i) => {
+        const at = (angle: number, radius: number) => ({ x: radius * Math.cos(angle), y: radius * Math.sin(angle) });
+        const angle = (2 * Math.PI * i) / 590;
+        return i % 100 === 0 ? [at(angle, 4e6), at(angle + 0.002, 4.4e6)] : [at(angle, 4e6)];
+      }),
+    );
+    expect(judge(spiked, spiked)).toMatchObject({ verdict: 'tight', clearance: 0 });
   });
 
   test('a jagged side against a plain one is judged as it is', () => {
