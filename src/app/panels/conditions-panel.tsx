@@ -123,7 +123,7 @@ function LengthSlider({ name, label, value, end, most, children, onChange }: Len
       decimals={decimals}
       step={step}
       end={Math.round(end / per / step) * step}
-      most={Math.round(most / per)}
+      most={Number((most / per).toPrecision(2))}
       onChange={(shown) => onChange(Math.round(shown * per))}
     >
       {children}

@@ -54,11 +54,12 @@ export function chosenCorner(session: Session, pair: CornerPair): Point {
 /** Begins an edit of the chosen corner, unless one is under way. The blank is held still until it ends. */
 export function beginCorner(session: Session, pair: CornerPair): void {
   const corners = cornersOf(session);
-  const { edit, part } = corners.getState();
+  const { edit, part, chosen } = corners.getState();
   if (edit) return;
   const { id, ring } = editedProfile(pair, part);
   const handBefore = session.hand.getState().placement;
-  corners.setState({ edit: { id, base: ring, handBefore, held: pair.placement }, refusedAt: null, refusal: '' });
+  const index = Math.min(chosen, ring.length - 1);
+  corners.setState({ edit: { id, base: ring, index, handBefore, held: pair.placement }, refusedAt: null, refusal: '' });
 }
 
 /** Moves the corner of the edit under way; a place that makes no sound outline is told and not taken. */
@@ -67,11 +68,17 @@ export function moveCorner(session: Session, to: Point): void {
   const corners = cornersOf(session);
   const { edit, chosen } = corners.getState();
   if (!edit) return;
-  const at = Math.min(chosen, edit.base.length - 1);
-  const taken = previewOutline(documents, doors, edit.id, edit.base.with(at, to));
-  const refusal = taken ? '' : faultWords(documents.getState().editFault ?? '');
-  corners.setState({ refusedAt: taken ? null : to, refusal });
+  const taken = previewOutline(documents, doors, edit.id, edit.base.with(edit.index, to));
+  if (taken) corners.setState({ refusedAt: null, refusal: '', chosen: numberOf(session, edit.id, to) ?? chosen });
+  else corners.setState({ refusedAt: to, refusal: faultWords(documents.getState().editFault ?? '') });
   hand.setState({ placement: edit.held });
+}
+
+/** The number of the corner at a place: a move may turn the outline round, and then corners are counted anew. */
+function numberOf({ documents }: Session, id: string, { x, y }: Point): number | null {
+  const profile = documents.getState().document?.family.profiles.find((p) => p.id === id);
+  const index = profile ? profile.ring.findIndex((p) => p.x === x && p.y === y) : -1;
+  return index < 0 ? null : index;
 }
 
 /** Ends the edit: what was taken becomes one step of undo, and the blank is let go. */

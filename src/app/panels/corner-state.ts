@@ -12,6 +12,8 @@ export interface CornerEdit {
   readonly id: string;
   /** The outline as it was when the edit began: each wanted place is tried on this one. */
   readonly base: Ring;
+  /** The number of the moved corner in `base`. */
+  readonly index: number;
   /** Where the blank lay by hand before; null where it lay in its best placement. */
   readonly handBefore: Placement | null;
   /** Where the blank is held while the corner is moved. */
