@@ -6,13 +6,6 @@ import { gapText, type Units } from '../state/length-text.ts';
 /** Names the plug's part at a contact. */
 type PartName = (part: Pick<Contact, 'side' | 'ward'>) => string;
 
-/** The words that go with the mark of a three-way answer. */
-export const THREE_WAY_WORDS: Readonly<Record<ThreeWay, string>> = {
-  always: 'always enters',
-  depends: 'depends on the parts',
-  never: 'never enters',
-};
-
 /** A whole-nanometre outline leaves less than this unsaid. */
 const ROUNDING = 1;
 

@@ -2,24 +2,22 @@ import type { ReactNode } from 'react';
 import type { Family } from '../../family/family.ts';
 import { bandsOf } from '../../family/family.ts';
 import { AS_DRAWN, type ConditionsState } from '../state/conditions-state.ts';
-import { degreesText, THREE_WAY_WORDS, threeWaySentence } from './compare-words.ts';
+import { PARTS_WORDS } from '../state/pair-words.ts';
+import { degreesText, threeWaySentence } from './compare-words.ts';
 import styles from './conditions.module.css';
 import { SMALL_LENGTHS } from './conditions-measure.ts';
 import { TolerancePresets } from './conditions-presets.tsx';
 import { Slider } from './conditions-slider.tsx';
+import { PartsMark } from './parts-mark.tsx';
 import readings from './readings.module.css';
 import type { ShownPair } from './use-pair.ts';
 import { useSession, useStore } from './use-store.ts';
-import { VerdictMark } from './verdict-mark.tsx';
 
 /** Where the sliders end, in nanometres, and what the fields still take. */
 const TOLERANCE = { end: 100_000, most: 500_000 };
 const WEAR = { end: 200_000, most: 1_000_000 };
 const MOST_TILT_DEG = 5;
 const DEGREE = Math.PI / 180;
-
-/** Each answer has the silhouette of the verdict that it is like: the heavier, the less goes in. */
-const MARK_OF = { always: 'enters', depends: 'tight', never: 'blocked' } as const;
 
 /** Sliders for tolerance, wear and tilt, with what they make of the pair for all parts in their bands. */
 export function ConditionsPanel({ family, pair }: { family: Family; pair: ShownPair }) {
@@ -31,9 +29,9 @@ export function ConditionsPanel({ family, pair }: { family: Family; pair: ShownP
       <h2 id="reading-conditions" className={readings.title}>
         Parts as made
       </h2>
-      <p className={styles.answer} data-verdict={MARK_OF[threeWay]} data-answer={threeWay}>
-        <VerdictMark verdict={MARK_OF[threeWay]} size={24} />
-        {THREE_WAY_WORDS[threeWay]}
+      <p className={styles.answer} data-answer={threeWay}>
+        <PartsMark answer={threeWay} size={24} />
+        {PARTS_WORDS[threeWay].whole}
       </p>
       <p className={styles.sentence}>{threeWaySentence(threeWay, fit, bands, units)}</p>
       <Tolerances family={family} pair={pair} />
