@@ -5,9 +5,10 @@ export async function textOf(element: Locator): Promise<string> {
   return (await element.textContent()) ?? '';
 }
 
-/** Waits until every pair of the open family has been judged. */
+/** Waits until every pair of the open family has been judged and measured. */
 export async function judged(page: Page): Promise<void> {
   await page.locator('button[data-opening]').first().waitFor();
+  await page.locator('[data-judging="done"]').waitFor({ state: 'attached' });
   await page.locator('li[data-verdict="unknown"] button[data-opening]').first().waitFor({ state: 'detached' });
 }
 

@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { memo, useId } from 'react';
 import { isMeasured } from '../../family/fit-cache.ts';
 import type { Fit, Verdict } from '../../fit/fit.ts';
 import type { Profile } from '../../profile/profile.ts';
@@ -22,19 +22,30 @@ interface PlugPictureProps {
   readonly pxPerMm: number;
   readonly width: number;
   readonly height: number;
+  /** Whether another blank is seen to be laid in; off where there are too many plugs to move at once. */
+  readonly glides: boolean;
 }
 
 /** The end of one plug with its keyway, and the blank lying in it at its best placement; overlap is hatched. */
-export function PlugPicture({ opening, entrant, fit, tone, face, pxPerMm, width, height }: PlugPictureProps) {
+export function PlugPicture(props: PlugPictureProps) {
+  const { opening, entrant, fit, tone, face, pxPerMm, width, height, glides } = props;
+  const outside = `${useId()}out`;
   const middle = middleOf(opening);
   return (
     <svg className={styles.picture} data-verdict={tone} width={width} height={height} aria-hidden="true">
       <g transform={`translate(${width / 2} ${height / 2}) scale(${pxPerMm} ${-pxPerMm})`}>
         <path className={styles.plug} d={plugFacePath(face)} />
         <g transform={`translate(${-middle.x} ${-middle.y})`}>
-          <path className={styles.keyway} d={outlinePath(opening.ring)} />
+          <Keyway path={outlinePath(opening.ring)} outside={outside} />
           {entrant && fit && isMeasured(fit) && (
-            <LaidBlank key={entrant.id} opening={opening} entrant={entrant} fit={fit} />
+            <LaidBlank
+              key={glides ? entrant.id : 'blank'}
+              opening={opening}
+              entrant={entrant}
+              fit={fit}
+              outside={outside}
+              glides={glides}
+            />
           )}
         </g>
       </g>
@@ -42,25 +53,42 @@ export function PlugPicture({ opening, entrant, fit, tone, face, pxPerMm, width,
   );
 }
 
-function LaidBlank({ opening, entrant, fit }: { opening: Profile; entrant: Profile; fit: Fit }) {
-  const id = useId();
+/** The opening, and under the name given all that is not the opening, to clip by: neither changes with the blank. */
+const Keyway = memo(function Keyway({ path, outside }: { path: string; outside: string }) {
+  return (
+    <>
+      <path className={styles.keyway} d={path} />
+      <clipPath id={outside}>
+        <path d={FAR_FRAME + path} clipRule="evenodd" />
+      </clipPath>
+    </>
+  );
+});
+
+interface LaidBlankProps {
+  readonly opening: Profile;
+  readonly entrant: Profile;
+  readonly fit: Fit;
+  readonly outside: string;
+  readonly glides: boolean;
+}
+
+function LaidBlank({ opening, entrant, fit, outside, glides }: LaidBlankProps) {
+  const inside = `${useId()}in`;
   const blank = outlinePath(entrant.ring);
   const place = placementTransform(fit);
   return (
-    <g className={styles.laid}>
+    <g className={glides ? styles.laid : undefined}>
       <path className={styles.blank} data-kind={entrant.kind} d={blank} transform={place} />
       {fit.verdict === 'blocked' && (
         <>
-          <clipPath id={`${id}out`}>
-            <path d={FAR_FRAME + outlinePath(opening.ring)} clipRule="evenodd" />
-          </clipPath>
-          <clipPath id={`${id}in`}>
+          <clipPath id={inside}>
             <path d={blank} transform={place} />
           </clipPath>
-          <g clipPath={`url(#${id}out)`}>
+          <g clipPath={`url(#${outside})`}>
             <path className={styles.clash} d={blank} transform={place} fill={`url(#${HATCH})`} />
           </g>
-          <path className={styles.clashEdge} d={outlinePath(opening.ring)} clipPath={`url(#${id}in)`} />
+          <path className={styles.clashEdge} d={outlinePath(opening.ring)} clipPath={`url(#${inside})`} />
         </>
       )}
     </g>

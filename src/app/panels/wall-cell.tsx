@@ -17,6 +17,8 @@ export interface CellMeasures {
   readonly pictureWidth: number;
   readonly pictureHeight: number;
   readonly markSize: number;
+  /** Whether another blank is seen to be laid in. */
+  readonly glides: boolean;
 }
 
 interface WallCellProps {
@@ -71,6 +73,7 @@ export const WallCell = memo(function WallCell(props: WallCellProps) {
           pxPerMm={measures.pxPerMm}
           width={measures.pictureWidth}
           height={measures.pictureHeight}
+          glides={measures.glides}
         />
         <span className={styles.name}>{opening.section ?? opening.name}</span>
         {entrant && <AnswerLines answer={answer} markSize={measures.markSize} />}

@@ -17,7 +17,7 @@ const SAME_HEIGHT = 500;
 
 /**
  * How the blank rides in the keyway beside the section's own blank; null where that means nothing: it does not go in,
- * is the own blank itself, there is none, or not all of the keyway's pairs have been judged.
+ * is a tool or the own blank itself, there is none, or not all of the keyway's pairs have been judged.
  */
 export function seatReading(
   family: Family,
@@ -25,7 +25,7 @@ export function seatReading(
   entrant: Profile,
   opening: Profile,
 ): SeatReading | null {
-  const column = known && columnOf(known, opening.id);
+  const column = known && entrant.kind === 'blank' ? columnOf(known, opening.id) : null;
   if (!column) return null;
   const own = ownBlankOf(family, opening, column);
   const offset = seatOffset(family, column, entrant, opening);
@@ -42,7 +42,8 @@ function columnOf({ openings, profiles, fits }: KnownFits, openingId: string): E
 
 /** "rides 0.012 mm lower than the Heron blank: every cut stands off by as much". */
 export function seatText({ own, offset }: SeatReading, units: Units): string {
-  if (Math.abs(offset) < SAME_HEIGHT) return `rides as high as the ${own.name}: its cuts stand where they should`;
+  const name = own.section ? `${own.section} blank` : own.name;
+  if (Math.abs(offset) < SAME_HEIGHT) return `rides as high as the ${name}`;
   const way = offset > 0 ? 'higher' : 'lower';
-  return `rides ${gapText(offset, units)} ${way} than the ${own.name}: every cut stands off by as much`;
+  return `rides ${gapText(offset, units)} ${way} than the ${name}: every cut stands off by as much`;
 }

@@ -13,6 +13,8 @@ export interface WallLayout extends CellMeasures {
 const LEAST_CELL_WIDTH = 116;
 /** Below this scale wards can no longer be told apart across a desk; the wall scrolls instead. */
 const LEAST_PX_PER_MM = 11;
+/** With more plugs than this the blanks are simply there: so many moving at once would be late. */
+const MOST_GLIDING = 24;
 const SIDE_ROOM = 14;
 const TOP_ROOM = 20;
 
@@ -27,16 +29,23 @@ export function wallLayout(count: number, width: number, height: number, face: P
   let best: WallLayout | null = null;
   for (let columns = 1; columns <= mostColumns; columns++) {
     const rows = Math.ceil(count / columns);
-    const layout = layOut(columns, width / columns, height / rows, face);
+    const layout = layOut(columns, width / columns, height / rows, face, count <= MOST_GLIDING);
     if (!best || layout.pxPerMm > best.pxPerMm) best = layout;
   }
   if (best && best.pxPerMm >= LEAST_PX_PER_MM) return best;
   const cellWidth = width / mostColumns;
   const scale = Math.max(LEAST_PX_PER_MM, Math.min(16, (cellWidth - SIDE_ROOM) / (2 * face.half)));
-  return layOut(mostColumns, cellWidth, scale * 2 * face.radius + TOP_ROOM + wordsHeight(typeOf(cellWidth)), face);
+  const cellHeight = scale * 2 * face.radius + TOP_ROOM + wordsHeight(typeOf(cellWidth));
+  return layOut(mostColumns, cellWidth, cellHeight, face, count <= MOST_GLIDING);
 }
 
-function layOut(columns: number, cellWidth: number, cellHeight: number, face: PlugFace): WallLayout {
+function layOut(
+  columns: number,
+  cellWidth: number,
+  cellHeight: number,
+  face: PlugFace,
+  glides: boolean,
+): WallLayout {
   const type = typeOf(cellWidth);
   const pictureWidth = Math.floor(cellWidth) - 10;
   const pictureHeight = Math.floor(cellHeight - TOP_ROOM - wordsHeight(type));
@@ -47,6 +56,7 @@ function layOut(columns: number, cellWidth: number, cellHeight: number, face: Pl
     pxPerMm: Math.max(1, pxPerMm),
     pictureWidth,
     pictureHeight: Math.max(24, Math.min(pictureHeight, Math.ceil(pxPerMm * 2 * face.radius) + 8)),
+    glides,
     markSize: Math.round(type.word * 1.25),
     type,
   };
