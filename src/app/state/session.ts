@@ -89,20 +89,22 @@ function tieJudging({ documents, selection, conditions, judging }: Session): voi
   listenTo(selection, (s) => s.openingId, follow);
 }
 
+/** Details are told on the wall only; in Compare they would take the threads from the hand. */
 function tieDetails({ documents, selection, conditions, results, details, doors }: Session, cache: FitCache): void {
   const telling = new TellingDetails(details, doors, cache);
   const follow = () => {
     const family = documents.getState().document?.family;
-    const { entrantId } = selection.getState();
+    const { entrantId, view } = selection.getState();
     const state = conditions.getState();
     const entrant = family?.profiles.find(({ id }) => id === entrantId);
-    const told = family && entrant && state.telling !== 'margin';
+    const told = family && entrant && view === 'wall' && state.telling !== 'margin';
     const row = rowOf(results.getState().fits, entrantId);
     telling.follow(told ? { family, state, entrant, row } : null);
   };
   listenTo(results, (s) => s.fits, follow);
   listenTo(conditions, (s) => s, follow);
   listenTo(selection, (s) => s.entrantId, follow);
+  listenTo(selection, (s) => s.view, follow);
 }
 
 function tieGuard({ documents, results, guard, doors }: Session, cache: FitCache): void {

@@ -39,13 +39,7 @@ export function wallLayout(count: number, width: number, height: number, face: P
   return layOut(mostColumns, cellWidth, cellHeight, face, count <= MOST_GLIDING);
 }
 
-function layOut(
-  columns: number,
-  cellWidth: number,
-  cellHeight: number,
-  face: PlugFace,
-  glides: boolean,
-): WallLayout {
+function layOut(columns: number, cellWidth: number, cellHeight: number, face: PlugFace, glides: boolean): WallLayout {
   const type = typeOf(cellWidth);
   const pictureWidth = Math.floor(cellWidth) - 10;
   const pictureHeight = Math.floor(cellHeight - TOP_ROOM - wordsHeight(type));

@@ -115,3 +115,16 @@ test('a placement is explained once, however many ask, and again for another pai
   expect(explain(heron.ring, blank.ring, { ...placement }).gap).toBe(first.gap);
   expect(asked).toBe(3);
 });
+
+test('details are asked for on the wall only, and only when the wall tells them', () => {
+  const { session, open, details } = openSession();
+  open(LESSON);
+  expect(details).toEqual([]);
+  session.selection.setState({ view: 'compare' });
+  session.conditions.setState({ telling: 'parts' });
+  expect(details).toEqual([]);
+  session.selection.setState({ view: 'wall' });
+  expect(details).toHaveLength(1);
+  session.conditions.setState({ telling: 'margin' });
+  expect(details[0].cancelled).toBe(true);
+});
