@@ -8,11 +8,8 @@ import type { Shell } from './shell.ts';
 /** Widest table where the output is not a terminal. */
 const FILE_WIDTH = 160;
 
-let cancelled = false;
-// The first Ctrl-C asks the job to stop; a second one ends the program at once.
-process.once('SIGINT', () => {
-  cancelled = true;
-});
+// Ctrl-C is left to the system: it ends the program at once, even in the middle of a pair, and since results are
+// printed when all of them are there, nothing half is left behind.
 
 // Whoever reads the output may stop early, as `head` does: that is no fault.
 process.stdout.on('error', (error: NodeJS.ErrnoException) => {
@@ -42,7 +39,7 @@ const shell: Shell = {
   width: process.stdout.columns ?? FILE_WIDTH,
   jobs: {
     progress: showProgress,
-    cancelled: () => cancelled,
+    cancelled: () => false,
     pause: () => setImmediate(),
     now: () => performance.now(),
   },

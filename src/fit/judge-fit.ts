@@ -35,7 +35,7 @@ export const UNMEASURED: Fit = {
  *
  * @param runningClearance uniform gap below which a fit is tight, nanometres.
  * @returns lengths in nanometres; "does not fit" is a value, never an exception.
- * @accuracy `accuracy` says it: clearance within 50 nm, interference within 0.5 um, contact exact; up to 2 um more for
+ * @accuracy `accuracy` says it: clearance within 50 nm, interference within 0.7 um, contact exact; up to 2 um more for
  * outlines of more than 600 vertices, which are simplified first.
  */
 export function judgeFit(opening: Opening, blank: Blank, runningClearance: number): Fit {
