@@ -30,7 +30,8 @@ function contentSecurityPolicy(): Plugin {
 
 const testFolder = (name: string) => ({
   extends: true as const,
-  test: { name, include: [`tests/${name}/**/*.test.{ts,tsx}`], environment: 'node' },
+  // A busy machine must not fail a correct answer.
+  test: { name, include: [`tests/${name}/**/*.test.{ts,tsx}`], environment: 'node', testTimeout: 60_000 },
 });
 
 export default defineConfig({
