@@ -116,7 +116,7 @@ test('what limits the best placement is named with side, height and what touches
   const items = narrow.getByRole('listitem');
   expect(await items.count()).toBeGreaterThan(1);
   expect(await items.first().textContent()).toMatch(
-    /^(Left|Right) (wall|ward)at \d\.\d mm(a corner of )?the blank against (a corner of )?the (left|right) (wall|ward)$/,
+    /^(A corner of the|The) blank against (a corner of )?the (left|right) (wall|ward)at \d\.\d mm$/,
   );
   await drawing(page).focus();
   await page.keyboard.press('ArrowRight');

@@ -13,9 +13,6 @@ export interface BandLinesShapes {
   readonly narrowest: Region;
 }
 
-/** A band nearer to its outline than this would only thicken it, in pixels. */
-const LEAST_PX = 2;
-
 interface BandLinesProps {
   readonly shapes: BandLinesShapes;
   /** Half the width of each band, nanometres. */
@@ -25,14 +22,12 @@ interface BandLinesProps {
   readonly sheet: DrawingSheet;
 }
 
-/** The fullest and leanest blank and the widest and narrowest keyway, as thin dashed outlines; in a close view only. */
+/** The fullest and leanest blank and the widest and narrowest keyway, as thin dashed outlines. */
 export function BandLines({ shapes, blank, opening, placement, sheet }: BandLinesProps) {
-  const { view, palette } = sheet;
-  const seen = (band: number) => band > 0 && band * view.scale >= LEAST_PX;
-  const entrant = seen(blank) ? [...shapes.fullest, ...shapes.leanest].map((ring) => placed(ring, placement)) : [];
-  const keyway = seen(opening)
-    ? [...shapes.widest, ...shapes.narrowest].flatMap((patch) => [patch.outer, ...patch.holes])
-    : [];
+  const { palette } = sheet;
+  const entrant = blank > 0 ? [...shapes.fullest, ...shapes.leanest].map((ring) => placed(ring, placement)) : [];
+  const keyway =
+    opening > 0 ? [...shapes.widest, ...shapes.narrowest].flatMap((patch) => [patch.outer, ...patch.holes]) : [];
   return (
     <Group>
       {keyway.map((loop, i) => (

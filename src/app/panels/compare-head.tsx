@@ -10,7 +10,7 @@ import { VerdictMark } from './verdict-mark.tsx';
 export function CompareHead({ family, pair }: { family: Family; pair: ShownPair }) {
   const { selection, settings } = useSession();
   const units = useStore(settings, (s) => s.units);
-  const { entrant, opening, fit, sentence } = pair;
+  const { entrant, opening, fit, sentence, settled } = pair;
   return (
     <header className={styles.head}>
       <div className={styles.pair}>
@@ -18,7 +18,7 @@ export function CompareHead({ family, pair }: { family: Family; pair: ShownPair 
         <span className={styles.in}>in</span>
         <Walker name={opening.name} what="keyway" onWalk={(steps) => walkOpenings(selection, family, steps)} />
       </div>
-      <h1 className={styles.verdict} data-verdict={fit.verdict}>
+      <h1 className={styles.verdict} data-verdict={fit.verdict} aria-busy={!settled}>
         <span className="unseen">
           {entrant.name} in {opening.name}:{' '}
         </span>

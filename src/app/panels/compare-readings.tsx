@@ -95,9 +95,8 @@ function Narrowest({ pair }: { pair: ShownPair }) {
       <ol className={styles.places}>
         {contacts.map((contact) => (
           <li key={`${contact.side} ${contact.height}`} className={own.contact}>
-            <span>{sentenceCase(doors.partName(contact))}</span>
+            <span>{sentenceCase(contactWords(contact, doors.partName))}</span>
             <b>at {heightText(contact.height, units)}</b>
-            <span className={own.touch}>{contactWords(contact, doors.partName)}</span>
           </li>
         ))}
       </ol>

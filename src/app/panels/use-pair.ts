@@ -1,5 +1,6 @@
-import { useDeferredValue, useMemo } from 'react';
+import { useEffect, useMemo, useRef } from 'react';
 import type { Family } from '../../family/family.ts';
+import { isMeasured } from '../../family/fit-cache.ts';
 import type { Conditions } from '../../fit/conditions.ts';
 import type { Explanation } from '../../fit/explain-placement.ts';
 import type { Fit, Placement } from '../../fit/fit.ts';
@@ -14,7 +15,7 @@ import { handSentence } from '../state/hand-words.ts';
 import type { Units } from '../state/length-text.ts';
 import { bandWriter, lengthWriter } from '../state/pair-sentence.ts';
 import { alteredWords } from './compare-words.ts';
-import { useFamily, usePickedPair } from './use-family.ts';
+import { useFamily, usePickedPair, usePickedRow } from './use-family.ts';
 import { useSession, useStore } from './use-store.ts';
 
 /** The picked pair as it is judged in Compare, wherever the blank lies. */
@@ -30,6 +31,8 @@ export interface JudgedPair {
   readonly threeWay: ThreeWay;
   /** True where so much wear was asked for that nothing of the blank would be left: then it is judged new. */
   readonly wornAway: boolean;
+  /** False while the answer for these conditions is on its way and another one stands in its place. */
+  readonly settled: boolean;
 }
 
 /** The picked pair as Compare shows it. */
@@ -49,6 +52,8 @@ interface Question {
   readonly state: ConditionsState;
 }
 
+type Answer = Pick<JudgedPair, 'fit' | 'threeWay'>;
+
 /** The picked pair where it stands now, with what touches or collides there; null when no pair is picked. */
 export function useShownPair(): ShownPair | null {
   const { doors, hand, settings } = useSession();
@@ -67,33 +72,55 @@ export function useShownPair(): ShownPair | null {
 }
 
 /**
- * Judged at once where the blank stands upright. The search over tilts takes longer than a frame, so its answer comes
- * after the frame that asked, and only for the latest question.
+ * Judged at once where the blank stands upright. The search over tilts takes longer than a frame, so its fit comes from
+ * the other threads, and until it is there the last answer for the pair stands, marked as unsettled.
  */
 function useJudgedPair(): JudgedPair | null {
-  const { doors, conditions } = useSession();
+  const { doors, conditions, results } = useSession();
   const family = useFamily();
   const { entrant, opening } = usePickedPair();
   const state = useStore(conditions, (s) => s);
-  const asked = useMemo<Question | null>(
-    () => (family && entrant && opening ? { family, entrant, opening, state } : null),
-    [family, entrant, opening, state],
-  );
-  const later = useDeferredValue(asked);
-  const question = asked && asked.state.tiltLimit > 0 ? later : asked;
-  return useMemo(() => question && judge(doors, question), [doors, question]);
+  const phase = useStore(results, (s) => s.phase);
+  const row = usePickedRow();
+  const tilted = state.tiltLimit > 0;
+  const known = tilted && opening ? row.get(opening.id) : undefined;
+  const threadsWork = tilted && phase !== 'stopped' && phase !== 'failed';
+  const last = useRef<JudgedPair | null>(null);
+  const judged = useMemo(() => {
+    if (!family || !entrant || !opening) return null;
+    const posed = pose(doors, { family, entrant, opening, state });
+    if (posed.conditions.tiltLimit === 0 || !threadsWork) return { ...posed, ...answer(doors, posed), settled: true };
+    if (known && isMeasured(known)) return { ...posed, ...answer(doors, posed, known), settled: true };
+    return { ...posed, ...standIn(doors, posed, last.current), settled: false };
+  }, [doors, family, entrant, opening, state, known, threadsWork]);
+  useEffect(() => {
+    last.current = judged;
+  });
+  return judged;
 }
 
-function judge(doors: Doors, { family, entrant, opening, state }: Question): JudgedPair {
+type Posed = Omit<JudgedPair, keyof Answer | 'settled'>;
+
+function pose(doors: Doors, { family, entrant, opening, state }: Question): Posed {
   const wanted = conditionsFor(state, family);
   const bands = bandsFor(state, family, entrant, opening);
   const worn = doors.shapesUnder(opening.ring, entrant.ring, wanted);
-  const wornAway = worn.entrant.length === 0;
-  const conditions = wornAway ? { ...wanted, wear: 0 } : wanted;
-  const shapes = wornAway ? doors.shapesUnder(opening.ring, entrant.ring, conditions) : worn;
-  const fit = doors.judgeNow(opening.ring, entrant.ring, conditions);
-  const threeWay = doors.toleranceNow(opening.ring, entrant.ring, fit, bands, conditions);
-  return { entrant, opening, conditions, bands, shapes, fit, threeWay, wornAway };
+  if (worn.entrant.length > 0) return { entrant, opening, conditions: wanted, bands, shapes: worn, wornAway: false };
+  const conditions = { ...wanted, wear: 0, tiltLimit: 0 };
+  const shapes = doors.shapesUnder(opening.ring, entrant.ring, conditions);
+  return { entrant, opening, conditions, bands, shapes, wornAway: true };
+}
+
+function answer(doors: Doors, { entrant, opening, conditions, bands }: Posed, known?: Fit): Answer {
+  const fit = known ?? doors.judgeNow(opening.ring, entrant.ring, conditions);
+  return { fit, threeWay: doors.toleranceNow(opening.ring, entrant.ring, fit, bands, conditions) };
+}
+
+/** The answer that stands until the true one is there: the last one for the pair, else that for the upright blank. */
+function standIn(doors: Doors, posed: Posed, last: JudgedPair | null): Answer {
+  if (last && last.entrant.id === posed.entrant.id && last.opening.id === posed.opening.id)
+    return { fit: last.fit, threeWay: last.threeWay };
+  return answer(doors, { ...posed, conditions: { ...posed.conditions, tiltLimit: 0 } });
 }
 
 function sentenceOf(

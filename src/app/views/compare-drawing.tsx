@@ -104,7 +104,7 @@ function Drawing({ pair, family, view, size, push }: DrawingProps) {
   const palette = usePalette();
   const { opening, face } = useStillFace(family, pair);
   const sheet = useMemo(() => (palette ? { size, view, palette } : null), [size, view, palette]);
-  const bands = useBands(pair);
+  const bands = useBands(pair, view.scale);
   if (!sheet) return null;
   return (
     <CompareStage
@@ -126,13 +126,17 @@ function Drawing({ pair, family, view, size, push }: DrawingProps) {
   );
 }
 
-/** The outlines at the ends of the pair's tolerance bands; null where both parts are exactly as drawn. */
-function useBands({ opening, entrant, bands, conditions }: ShownPair) {
+/** Bands narrower than this, in pixels, would only thicken the outlines: they show in a close view. */
+const LEAST_BAND_PX = 2;
+
+/** The outlines at the ends of the pair's tolerance bands; null where they would not show. */
+function useBands({ opening, entrant, bands, conditions }: ShownPair, scale: number) {
   const { doors } = useSession();
+  const shown = Math.max(bands.blank, bands.opening) * scale >= LEAST_BAND_PX;
   return useMemo(() => {
-    if (bands.blank + bands.opening === 0) return null;
+    if (!shown) return null;
     return { ...bands, shapes: doors.bandShapes(opening.ring, entrant.ring, bands, conditions) };
-  }, [doors, opening, entrant, bands, conditions]);
+  }, [doors, shown, opening, entrant, bands, conditions]);
 }
 
 /** The palette in force, read again when the sheet turns or the typeface has arrived. */

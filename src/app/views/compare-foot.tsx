@@ -54,7 +54,13 @@ export function CompareFoot({ push, zoom, fit }: CompareFootProps) {
         >
           −
         </button>
-        <button type="button" className="key" title="Larger (+)" aria-label="Zoom in" onClick={() => zoom(ZOOM_STEP)}>
+        <button
+          type="button"
+          className="key"
+          title="Larger (+); a close view shows the tolerance bands"
+          aria-label="Zoom in"
+          onClick={() => zoom(ZOOM_STEP)}
+        >
           +
         </button>
         <button type="button" className="key" title="The whole plug (0)" onClick={fit}>
