@@ -176,6 +176,26 @@ test('one drag is one step of undo', async () => {
   expect(await verdict(page)).toMatch(/enters\+0\.050 mm$/);
 });
 
+test('a milled blade says that a moved corner makes it a drawn outline, until it is one; undo brings the note back', async () => {
+  const { page } = app;
+  const milled = { thickness: 2, height: 6, grooves: [{ side: 'left', bottom: 2, width: 1, depth: 0.5 }] };
+  const blade = { id: 'blade', kind: 'blank', name: 'Blade blank', milled };
+  await page.getByRole('button', { name: 'Wall', exact: true }).click();
+  await openFamily(page, { ...FAMILY, profiles: [FAMILY.profiles[0], blade] });
+  await page.getByRole('option', { name: 'Blade blank' }).waitFor();
+  await openPair(page, 'Blade blank', 'Slot keyway');
+  await page.keyboard.press('c');
+  const note = page.getByText('Blade blank is described by its grooves. A moved corner makes it a drawn outline', {
+    exact: false,
+  });
+  await note.waitFor();
+  await drawing(page).focus();
+  await page.keyboard.press('ArrowRight');
+  await note.waitFor({ state: 'detached' });
+  await page.keyboard.press('Control+z');
+  await note.waitFor();
+});
+
 test('the keys of the corner panel are clean for everyone, and Escape puts the corners away first', async () => {
   const { page } = app;
   await chooseUpperRight(page);

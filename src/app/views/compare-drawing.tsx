@@ -2,6 +2,7 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import { type Family, openingsOf } from '../../family/family.ts';
 import { CompareStage } from '../canvas/compare-stage.tsx';
 import { type Palette, readPalette } from '../canvas/palette.ts';
+import { chooseCorner } from '../panels/corner-editing.ts';
 import { shownCorners } from '../panels/corner-places.ts';
 import { cornersOf } from '../panels/corner-state.ts';
 import type { ShownPair } from '../panels/use-pair.ts';
@@ -27,6 +28,7 @@ export function CompareDrawing({ family, pair }: { family: Family; pair: ShownPa
   const [ownView, setOwnView] = useState<DrawingView | null>(null);
   const view = ownView ?? fitted;
   const push = useComparePush(pair);
+  useFreshCorner(pair);
   const gesture = useCompareGestures({ frame, pair, view, setView: setOwnView, onPress: push.end });
   const zoom = (factor: number) => {
     if (view && size) setOwnView(zoomAbout(view, { px: size.width / 2, py: size.height / 2 }, factor));
@@ -59,6 +61,13 @@ export function CompareDrawing({ family, pair }: { family: Family; pair: ShownPa
 /** The part of the plug that the blank meets first of all, in words. */
 function inTheWay({ explanation }: ShownPair, partName: Doors['partName']): string {
   return explanation.collisions.length > 0 ? partName(explanation.collisions[0]) : 'plug';
+}
+
+/** Another pair begins at its first corner, without what was said of the one before. */
+function useFreshCorner({ entrant, opening }: ShownPair): void {
+  const session = useSession();
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another pair is what it waits for
+  useEffect(() => chooseCorner(session, 0), [session, entrant.id, opening.id]);
 }
 
 /** The plug's outline and the keyway that it stands round: while a corner is moved, as they were before. */

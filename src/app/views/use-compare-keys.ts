@@ -72,9 +72,13 @@ export function useCompareKeys({ family, pair, push, zoom, fit }: CompareKeys): 
     const onKeyUp = (event: KeyboardEvent) => {
       if (event.key.startsWith('Arrow')) finishCorner(session);
     };
+    const letGo = () => finishCorner(session);
     addEventListener('keydown', onKeyDown);
     addEventListener('keyup', onKeyUp);
+    addEventListener('blur', letGo);
     return () => {
+      letGo();
+      removeEventListener('blur', letGo);
       removeEventListener('keydown', onKeyDown);
       removeEventListener('keyup', onKeyUp);
     };
