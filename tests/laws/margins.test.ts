@@ -1,7 +1,7 @@
 // How a margin must follow the outlines: growing, shrinking, nesting; what it means beside the verdict.
 
 import fc from 'fast-check';
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Fit } from '../../src/fit/fit.ts';
 import { goesIn } from '../../src/fit/judge-fit.ts';
 import { prepareBlank } from '../../src/fit/prepare-blank.ts';
@@ -11,9 +11,6 @@ import { boxOf } from '../../src/geom/point.ts';
 import { type Region, regionOf } from '../../src/geom/region.ts';
 import { makeRing, type Ring } from '../../src/geom/ring.ts';
 import { fitOf, holds, holdsWith, RUNNING } from './blade-pairs.ts';
-
-// Slow cores shared with other work must not fail a right answer.
-vi.setConfig({ testTimeout: 60_000 });
 
 /** Arc tolerance of an offset by `r` here, nanometres: fine, but without arcs of a thousand chords. */
 const arcFor = (r: number) => Math.max(20, r / 2_000);

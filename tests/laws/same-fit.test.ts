@@ -1,7 +1,7 @@
 // What must not change a fit: where the outlines are drawn, seen in a mirror, turned a quarter, written otherwise.
 
 import fc from 'fast-check';
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Fit } from '../../src/fit/fit.ts';
 import { groupCells } from '../../src/fit/group-cells.ts';
 import { prepareBlank } from '../../src/fit/prepare-blank.ts';
@@ -10,9 +10,6 @@ import { subtractWindows } from '../../src/fit/subtract-windows.ts';
 import type { Point } from '../../src/geom/point.ts';
 import { asTrustedRing } from '../../src/geom/ring.ts';
 import { type BladePair, fitOf, holds, holdsWith, mapped, RUNNING } from './blade-pairs.ts';
-
-// Slow cores shared with other work must not fail a right answer.
-vi.setConfig({ testTimeout: 60_000 });
 
 /** Two fits of the same pair: their clearances differ by no more than both may err. */
 function expectSame(a: Fit, b: Fit): void {

@@ -1,15 +1,12 @@
 // What a fit claims can be looked at: the placement it names, and that no other one does better.
 
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { containsExactly, rationalOf } from '../../src/fit/contain-exactly.ts';
 import { explainPlacement } from '../../src/fit/explain-placement.ts';
 import type { Placement } from '../../src/fit/fit.ts';
 import { verifyFit } from '../../src/fit/verify-fit.ts';
 import { boxOf } from '../../src/geom/point.ts';
 import { type BladePair, fitOf, holds } from './blade-pairs.ts';
-
-// Slow cores shared with other work must not fail a right answer.
-vi.setConfig({ testTimeout: 60_000 });
 
 const GRID = 14;
 

@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { findContacts } from '../../../src/fit/find-contacts.ts';
 import { groupCells } from '../../../src/fit/group-cells.ts';
 import { limitSegments } from '../../../src/fit/limit-segments.ts';
@@ -11,9 +11,6 @@ import { depthAt } from '../../../src/geom/deepest-point.ts';
 import { keywayPair } from '../../cases/keyway-pairs.ts';
 import { polygonPair } from '../../cases/polygon-pairs.ts';
 import { boxOfMm, soundRing } from '../../kit/shapes.ts';
-
-// Slow cores shared with other work must not fail a right answer.
-vi.setConfig({ testTimeout: 60_000 });
 
 const wide = (box: { minX: number; minY: number; maxX: number; maxY: number }) => {
   const by = box.maxX - box.minX + box.maxY - box.minY;

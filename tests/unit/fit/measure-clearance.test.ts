@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { CLEARANCE_ACCURACY, measureClearance } from '../../../src/fit/measure-clearance.ts';
 import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
@@ -8,9 +8,6 @@ import type { Ring } from '../../../src/geom/ring.ts';
 import { keywayPair } from '../../cases/keyway-pairs.ts';
 import { polygonPair } from '../../cases/polygon-pairs.ts';
 import { boxOfMm, ringOfMm, soundRing } from '../../kit/shapes.ts';
-
-// Slow cores shared with other work must not fail a right answer.
-vi.setConfig({ testTimeout: 60_000 });
 
 function measured(opening: Ring | Region, blank: Ring, accuracy = CLEARANCE_ACCURACY) {
   const [o, b] = [prepareOpening(opening), prepareBlank(blank)];

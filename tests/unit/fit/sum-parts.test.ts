@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
 import { subtractWindows } from '../../../src/fit/subtract-windows.ts';
@@ -10,9 +10,6 @@ import { keywayPair } from '../../cases/keyway-pairs.ts';
 import { polygonPair } from '../../cases/polygon-pairs.ts';
 import { areaOfRegion } from '../../kit/regions.ts';
 import { boxOfMm, ringOfMm, soundRing } from '../../kit/shapes.ts';
-
-// Slow cores shared with other work must not fail a right answer.
-vi.setConfig({ testTimeout: 60_000 });
 
 const MM2 = 1e12;
 

@@ -1,13 +1,10 @@
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import type { Fit } from '../../../src/fit/fit.ts';
 import { verifyFit } from '../../../src/fit/verify-fit.ts';
 import type { Ring } from '../../../src/geom/ring.ts';
 import { keywayPair } from '../../cases/keyway-pairs.ts';
 import { judge } from '../../kit/judge.ts';
 import { boxOfMm, ringOfMm, soundRing, wardedKeyway } from '../../kit/shapes.ts';
-
-// Slow cores shared with other work must not fail a right answer.
-vi.setConfig({ testTimeout: 60_000 });
 
 const blade = boxOfMm(2, 8.4);
 const roomy = boxOfMm(2.1, 8.5);

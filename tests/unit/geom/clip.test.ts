@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { difference, intersection, offset, symmetricDifference, union, unionOfLoops } from '../../../src/geom/clip.ts';
 import { sideOfRegion } from '../../../src/geom/contains-point.ts';
 import { MAX_COORDINATE, type Point } from '../../../src/geom/point.ts';
@@ -7,9 +7,6 @@ import type { Ring } from '../../../src/geom/ring.ts';
 import { nearestOnSegment } from '../../../src/geom/segment-distance.ts';
 import { signedArea } from '../../../src/geom/signed-area.ts';
 import { boxOfMm, ringOfMm, soundRing } from '../../kit/shapes.ts';
-
-// Slow cores shared with other work must not fail a right answer.
-vi.setConfig({ testTimeout: 60_000 });
 
 const areaOf = (region: Region) => boundariesOf(region).reduce((sum, ring) => sum + signedArea(ring), 0);
 const boxAt = (x: number, y: number, width: number, height: number): Region =>

@@ -1,4 +1,4 @@
-import { describe, expect, test, vi } from 'vitest';
+import { describe, expect, test } from 'vitest';
 import { type ConvexCell, cellHolds, cellOfBox } from '../../../src/geom/convex-cell.ts';
 import { deepestPoint, type Walls } from '../../../src/geom/deepest-point.ts';
 import { wallsOf } from '../../../src/geom/inscribed-circle.ts';
@@ -9,9 +9,6 @@ import { squaredDistance } from '../../../src/geom/segment-distance.ts';
 import { triangulate } from '../../../src/geom/triangulate.ts';
 import { polygonPair } from '../../cases/polygon-pairs.ts';
 import { boxOfMm, ringOfMm, soundRing } from '../../kit/shapes.ts';
-
-// Slow cores shared with other work must not fail a right answer.
-vi.setConfig({ testTimeout: 60_000 });
 
 const within = (ring: Ring, accuracy: number) => {
   const found = deepestPoint(triangulate(regionOf(ring)), wallsOf(regionOf(ring)), accuracy);
