@@ -13,7 +13,7 @@ export function GuardReading({ family }: { family: Family }) {
   return (
     <section className={styles.part} aria-labelledby="reading-family">
       <h2 id="reading-family" className={styles.title}>
-        Whole family, as drawn
+        Family as drawn
       </h2>
       <ul className={styles.pairs}>
         <Setting
