@@ -121,7 +121,8 @@ function Dimension({
   const sideways = Math.abs(out.px) > 0.3;
   const x = sideways ? at.px : at.px - wide / 2;
   const wanted = at.py - 15 + (sideways ? 0 : Math.sign(out.py) * 18);
-  const y = Math.max(6, Math.min(size.height - 40, wanted));
+  const isSeen = at.py > 0 && at.py < size.height;
+  const y = isSeen ? Math.max(6, Math.min(size.height - 40, wanted)) : wanted;
   return (
     <Label x={x} y={y}>
       <Tag fill={palette.paperLit} stroke={palette.ink} strokeWidth={1.5} />

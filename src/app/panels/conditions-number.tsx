@@ -7,6 +7,8 @@ interface NumberFieldProps {
   readonly value: number;
   readonly unit: string;
   readonly decimals: number;
+  /** Most signs that the field shows. */
+  readonly room?: number;
   readonly least: number;
   readonly most: number;
   /** What the up and down keys add; ten times that with shift. */
@@ -15,7 +17,8 @@ interface NumberFieldProps {
 }
 
 /** A number to be typed exactly: taken with Enter or on leaving the field; up and down count. Nonsense stays and is named. */
-export function NumberField({ label, value, unit, decimals, least, most, step, onChange }: NumberFieldProps) {
+export function NumberField(props: NumberFieldProps) {
+  const { label, value, unit, decimals, room = 7, least, most, step, onChange } = props;
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
   const typed = draft === null ? value : numberOf(draft);
@@ -25,7 +28,7 @@ export function NumberField({ label, value, unit, decimals, least, most, step, o
     setRefused(draft !== null && wrong);
     if (draft === null || typed === null || wrong) return;
     setDraft(null);
-    if (draft !== textOf(value, decimals)) onChange(typed);
+    if (draft !== textOf(value, decimals, room)) onChange(typed);
   };
   const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
     const steps = { ArrowUp: 1, ArrowDown: -1 }[event.key] ?? 0;
@@ -50,7 +53,7 @@ export function NumberField({ label, value, unit, decimals, least, most, step, o
           aria-label={`${label}, ${unit}`}
           aria-invalid={refused}
           aria-describedby={refused ? id : undefined}
-          value={draft ?? textOf(value, decimals)}
+          value={draft ?? textOf(value, decimals, room)}
           onChange={(event) => setDraft(event.target.value)}
           onKeyDown={onKeyDown}
           onBlur={take}
@@ -73,9 +76,10 @@ function numberOf(text: string): number | null {
   return plain === '' || !Number.isFinite(number) ? null : number;
 }
 
-/** At least `decimals` decimals, and more where the value needs them to be exact. */
-function textOf(value: number, decimals: number): string {
+/** At least `decimals` decimals, and more where the value needs them to be exact and the field has room for them. */
+function textOf(value: number, decimals: number, room: number): string {
   const fixed = value.toFixed(decimals);
   const exact = Number(value.toFixed(6));
-  return Math.abs(exact - Number(fixed)) < 1e-9 ? fixed : String(exact);
+  const text = String(exact);
+  return Math.abs(exact - Number(fixed)) < 1e-9 || text.length > room ? fixed : text;
 }

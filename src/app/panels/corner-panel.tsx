@@ -97,6 +97,7 @@ function CornerFields({ pair }: { pair: ShownPair }) {
           value={corner[axis] / per}
           unit={unit}
           decimals={decimals}
+          room={12}
           least={-Math.floor(FURTHEST / per)}
           most={Math.floor(FURTHEST / per)}
           step={step}
