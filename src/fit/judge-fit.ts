@@ -73,15 +73,42 @@ function fitOfCells(opening: Opening, blank: Blank, cells: readonly ConvexCell[]
     accuracy: best.bound - best.depth + opening.within + blank.within,
     placement: { x: best.x, y: best.y, tilt: 0 },
     play: { lateral: box.maxX - box.minX, vertical: box.maxY - box.minY },
-    seated: lowestOf(best.home.flatMap(verticesOf)),
+    seated: lowestOf(best.home.map(verticesOf), best.x),
   };
 }
 
-/** The lowest of some translations; of several at one height the middle of them. */
-function lowestOf(points: readonly Point[]): Placement {
-  const y = Math.min(...points.map((p) => p.y));
-  const xs = points.filter((p) => p.y - y < ROUNDING).map((p) => p.x);
-  return { x: (Math.min(...xs) + Math.max(...xs)) / 2, y, tilt: 0 };
+/**
+ * The lowest of the translations spanned by each group of points; where a stretch is equally low its middle, and of
+ * several stretches the one nearest to `x`.
+ */
+function lowestOf(groups: readonly (readonly Point[])[], x: number): Placement {
+  const y = Math.min(...groups.flat().map((p) => p.y));
+  const stretches = joinStretches(
+    groups.flatMap((group) => {
+      const xs = group.filter((p) => p.y - y < ROUNDING).map((p) => p.x);
+      return xs.length > 0 ? [{ from: Math.min(...xs), to: Math.max(...xs) }] : [];
+    }),
+  );
+  const away = ({ from, to }: Stretch) => Math.max(0, from - x, x - to);
+  const { from, to } = stretches.reduce((a, b) => (away(b) < away(a) ? b : a));
+  return { x: (from + to) / 2, y, tilt: 0 };
+}
+
+interface Stretch {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Stretches that meet, as one. */
+function joinStretches(stretches: readonly Stretch[]): Stretch[] {
+  const joined: Stretch[] = [];
+  for (const next of [...stretches].sort((a, b) => a.from - b.from)) {
+    const last = joined.at(-1);
+    if (last && next.from <= last.to + ROUNDING)
+      joined.splice(-1, 1, { from: last.from, to: Math.max(last.to, next.to) });
+    else joined.push(next);
+  }
+  return joined;
 }
 
 /** Contact on both sides: clearance exactly 0; the play is the length of the connected corners. */
@@ -98,7 +125,10 @@ function fitOfContact(opening: Opening, blank: Blank, corners: readonly Rational
     accuracy: opening.within + blank.within,
     placement: { x, y, tilt: 0 },
     play,
-    seated: lowestOf(points),
+    seated: lowestOf(
+      points.map((point) => [point]),
+      x,
+    ),
   };
 }
 

@@ -1,7 +1,7 @@
 import type { Ring } from '../geom/ring.ts';
 import type { Fit } from './fit.ts';
 import { goesIn, judgeEntry, judgeFit, UNMEASURED } from './judge-fit.ts';
-import { prepareBlank } from './prepare-blank.ts';
+import { type Blank, prepareBlank } from './prepare-blank.ts';
 import type { Opening } from './prepare-opening.ts';
 import { type Sample, searchMaximum } from './search-maximum.ts';
 import { placementOfTurned, reachOf, turnBlank } from './turn-blank.ts';
@@ -88,10 +88,17 @@ function entryAngle(opening: Opening, rings: readonly Ring[], limit: number): nu
     if (limit === 0) return null;
     const growth = (reach * (to - from)) / 2;
     if (growth <= TILT_ACCURACY) continue;
-    if (goesIn(opening.roundGrown(growth + TILT_ACCURACY / 4, TILT_ACCURACY / 5), blank))
-      ranges.push([from, middle], [middle, to]);
+    if (mayGoIn(opening, blank, growth)) ranges.push([from, middle], [middle, to]);
   }
   return null;
+}
+
+/** Whether the blank goes into the opening grown by at least `growth`; never no where it does. */
+function mayGoIn(opening: Opening, blank: Blank, growth: number): boolean {
+  const arc = TILT_ACCURACY / 5;
+  const grown = opening.roundGrown(growth + arc + 50, arc);
+  const short = grown.within - opening.within;
+  return goesIn(short === 0 ? grown : opening.roundGrown(growth + arc + 50 + short, arc), blank);
 }
 
 /** A fit found for the turned outline, told for the outline itself. */

@@ -2,6 +2,7 @@ import type { Ring } from '../geom/ring.ts';
 import type { Fit } from './fit.ts';
 import { goesInTilted } from './judge-tilted.ts';
 import { growOpening, OFFSET_ARC, shrinkRings } from './offset-shapes.ts';
+import { prepareBlank } from './prepare-blank.ts';
 import type { Opening } from './prepare-opening.ts';
 
 /** What can be said of all parts within their tolerance bands. */
@@ -32,7 +33,8 @@ export function judgeTolerance(
   bands: Bands,
   tiltLimit = 0,
 ): ThreeWay {
-  if (fit.clearance + ROUNDING >= bands.blank + bands.opening) return 'always';
+  const off = opening.within + prepareBlank(blank).within;
+  if (fit.clearance - off + ROUNDING >= bands.blank + bands.opening) return 'always';
   if (fit.verdict !== 'blocked') return 'depends';
   const leanest = shrinkRings(blank, bands.blank + OFFSET_ARC);
   const widest = growOpening(opening.region, bands.opening + OFFSET_ARC);

@@ -25,25 +25,36 @@ const MOST = 4_000_000;
  * @accuracy 0.5 um.
  */
 export function measureWear(opening: Opening, blank: Ring, worn: Worn): number {
-  if (entersWorn(opening, blank, worn, 0)) return 0;
+  if (outcomeOf(opening, blank, worn, 0) === 'in') return 0;
   let low = 0;
   let high = FIRST_STEP;
-  while (!entersWorn(opening, blank, worn, high)) {
+  let outcome = outcomeOf(opening, blank, worn, high);
+  for (; outcome === 'out'; outcome = outcomeOf(opening, blank, worn, high)) {
     low = high;
     high *= 2;
     if (low >= MOST) return Infinity;
   }
+  // First it stays out, then it goes in, and at last nothing is left of the blank.
   while (high - low > 2 * WEAR_ACCURACY) {
     const middle = (low + high) / 2;
-    if (entersWorn(opening, blank, worn, middle)) high = middle;
-    else low = middle;
+    const found = outcomeOf(opening, blank, worn, middle);
+    if (found === 'out') low = middle;
+    else [high, outcome] = [middle, found];
   }
-  return (low + high) / 2;
+  return outcome === 'in' ? (low + high) / 2 : Infinity;
+}
+
+/** What becomes of a pair after so much wear: the blank stays out, goes in, or is gone. */
+type Outcome = 'out' | 'in' | 'gone';
+
+function outcomeOf(opening: Opening, blank: Ring, worn: Worn, wear: number): Outcome {
+  const lean = shrinkBlank(blank, worn === 'keyway' ? 0 : wear);
+  if (!lean) return 'gone';
+  const wide = worn === 'blank' || wear === 0 ? opening : growOpening(opening.region, wear);
+  return wide && goesIn(wide, lean) ? 'in' : 'out';
 }
 
 /** Whether the pair goes in after that much wear; a blank worn away altogether does not count as going in. */
 export function entersWorn(opening: Opening, blank: Ring, worn: Worn, wear: number): boolean {
-  const lean = shrinkBlank(blank, worn === 'keyway' ? 0 : wear);
-  const wide = worn === 'blank' || wear === 0 ? opening : growOpening(opening.region, wear);
-  return lean !== null && wide !== null && goesIn(wide, lean);
+  return outcomeOf(opening, blank, worn, wear) === 'in';
 }

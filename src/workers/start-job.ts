@@ -66,7 +66,8 @@ class JobThread {
 
   private end(error: Error): void {
     this.worker.terminate();
-    threads.splice(threads.indexOf(this), 1);
+    const place = threads.indexOf(this);
+    if (place >= 0) threads.splice(place, 1);
     for (const waiting of this.jobs.values()) waiting.reject(error);
     this.jobs.clear();
   }

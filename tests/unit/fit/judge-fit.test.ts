@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { containsExactly, rationalOf } from '../../../src/fit/contain-exactly.ts';
 import { goesIn, judgeEntry, judgeFit, UNMEASURED } from '../../../src/fit/judge-fit.ts';
 import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
@@ -194,4 +195,21 @@ describe('cheaper questions', () => {
     judgeFit(tooSmall, prepareBlank(boxOfMm(3, 3)), 40_000);
     expect(judgeFit(tooSmall, blank, 40_000)).toEqual(first);
   });
+});
+
+test('the seat over a sill is on one side of it, not in the middle', () => {
+  const sill: [number, number][] = [
+    [0, 0],
+    [0.8, 0],
+    [0.8, 1],
+    [1.3, 1],
+    [1.3, 0],
+    [2.1, 0],
+    [2.1, 8.5],
+    [0, 8.5],
+  ];
+  const fit = judgeFit(prepareOpening(ringOfMm(sill)), prepareBlank(boxOfMm(0.6, 6)), 40_000);
+  expect(fit.seated.y).toBeCloseTo(0, 6);
+  const inside = containsExactly([ringOfMm(sill)], boxOfMm(0.6, 6), rationalOf(fit.seated));
+  expect(inside).toBe(true);
 });

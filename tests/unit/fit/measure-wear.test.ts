@@ -31,6 +31,15 @@ describe('the wear at which a blocked pair goes in', () => {
     expect(entersWorn(prepareOpening(boxOfMm(0.1, 0.1)), boxOfMm(2, 2), 'blank', 1_100_000)).toBe(false);
   });
 
+  test.each([
+    { blank: [0.5, 6], slot: [0.1, 7], worn: 'blank', um: 200 },
+    { blank: [0.8, 8.4], slot: [2, 7], worn: 'both', um: 350 },
+    { blank: [0.25, 6.45], slot: [2, 6], worn: 'both', um: 112.5 },
+  ] as const)('a thin blank goes in shortly before nothing is left of it: $um um', ({ blank, slot, worn, um }) => {
+    const wear = measureWear(prepareOpening(boxOfMm(slot[0], slot[1])), boxOfMm(blank[0], blank[1]), worn);
+    expect(Math.abs(wear - um * 1e3)).toBeLessThan(1_000);
+  });
+
   test('a web that wears through leaves two parts that must still go in together', () => {
     const low = prepareOpening(boxOfMm(2.1, 4));
     expect(measureWear(low, blade, 'blank')).toBeGreaterThan(900_000);
