@@ -1,6 +1,7 @@
 import type { Point } from '../geom/point.ts';
 import { boundariesOf, type Region } from '../geom/region.ts';
-import { nearestOnSegment } from '../geom/segment-distance.ts';
+import { nearestOnSegment, squaredDistance } from '../geom/segment-distance.ts';
+import { edgesOf } from './edge-index.ts';
 import type { Contact, Feature } from './fit.ts';
 import { plugSideOf } from './plug-side.ts';
 
@@ -40,11 +41,14 @@ export function findContacts(
   heightOf: (p: Point) => number,
 ): Contact[] {
   const walls = boundariesOf(opening);
-  const gaps = [...gapsFrom(placed, walls, true), ...gapsFrom(walls, placed, false)];
+  const found = [...nearestEdges(placed, walls, true), ...nearestEdges(walls, placed, false)];
+  const least = Math.sqrt(found.reduce((a, b) => Math.min(a, b.square), Infinity));
+  const narrow = found.filter(({ square }) => Math.sqrt(square) <= least + ALSO_NARROW);
+  const gaps = narrow.map((near) => gapOf(near, near.fromBlank ? [placed, walls] : [walls, placed]));
   gaps.sort((a, b) => a.square - b.square);
   const contacts: Contact[] = [];
   for (const gap of gaps) {
-    if (contacts.length === MOST || Math.sqrt(gap.square) > Math.sqrt(gaps[0].square) + ALSO_NARROW) break;
+    if (contacts.length === MOST) break;
     const contact = contactOf(gap, opening, heightOf);
     const told = contacts.some((c) => c.side === contact.side && Math.abs(c.height - contact.height) < SAME_PLACE);
     if (!told) contacts.push(contact);
@@ -52,39 +56,53 @@ export function findContacts(
   return contacts;
 }
 
-/** For each corner of the loops the nearest place on the other ones. */
-function gapsFrom(
-  loops: readonly (readonly Point[])[],
-  others: readonly (readonly Point[])[],
-  fromBlank: boolean,
-): Gap[] {
-  const walls = fromBlank ? [] : loops.flatMap((loop) => loop.map((_, i) => outwardsAtCorner(loop, i)));
-  return loops.flat().map((p, corner) => {
-    let best: Gap = {
-      onBlank: p,
-      onOpening: p,
-      square: Infinity,
-      corner,
-      across: { kind: 'edge', index: 0 },
-      fromBlank,
-      wall: walls[corner] ?? [0, 0],
-    };
-    let first = 0;
-    for (const loop of others) {
-      for (let i = 0; i < loop.length; i++) {
-        const next = (i + 1) % loop.length;
-        const q = nearestOnSegment(p, loop[i], loop[next]);
-        const square = (q.x - p.x) ** 2 + (q.y - p.y) ** 2;
-        if (square >= best.square) continue;
-        const across = featureAt(q, loop, i, next, first);
-        best = fromBlank
-          ? { ...best, onOpening: q, square, across, wall: outwards(loop, i) }
-          : { ...best, onBlank: q, square, across };
+/** A corner of one outline, the edge of the other one nearest to it (both counted through all loops), and how near. */
+interface NearestEdge {
+  readonly corner: number;
+  readonly edge: number;
+  readonly square: number;
+  readonly fromBlank: boolean;
+}
+
+type Loops = readonly (readonly Point[])[];
+
+/** For each corner of the loops the nearest edge of the other ones. Plain numbers: this runs at every step of a drag. */
+function nearestEdges(loops: Loops, others: Loops, fromBlank: boolean): NearestEdge[] {
+  const edges = Float64Array.from(others.flatMap(edgesOf).flat());
+  return loops.flat().map(({ x, y }, corner) => {
+    let square = Infinity;
+    let edge = -1;
+    for (let i = 0; i < edges.length; i += 4) {
+      const away = squaredDistance(x, y, edges[i], edges[i + 1], edges[i + 2], edges[i + 3]);
+      if (away < square) {
+        square = away;
+        edge = i / 4;
       }
-      first += loop.length;
     }
-    return best;
+    return { corner, edge, square, fromBlank };
   });
+}
+
+/** What there is to say of a corner and the edge nearest to it. */
+function gapOf({ corner, edge, square, fromBlank }: NearestEdge, [own, others]: readonly [Loops, Loops]): Gap {
+  const p = own.flat()[corner];
+  const { loop, i, first } = placeOf(others, edge);
+  const next = (i + 1) % loop.length;
+  const q = nearestOnSegment(p, loop[i], loop[next]);
+  const across = featureAt(q, loop, i, next, first);
+  if (fromBlank) return { onBlank: p, onOpening: q, square, corner, across, fromBlank, wall: outwards(loop, i) };
+  const at = placeOf(own, corner);
+  return { onBlank: q, onOpening: p, square, corner, across, fromBlank, wall: outwardsAtCorner(at.loop, at.i) };
+}
+
+/** The loop and the place in it of a corner or edge counted through all loops. */
+function placeOf(loops: Loops, index: number): { loop: readonly Point[]; i: number; first: number } {
+  let first = 0;
+  for (const loop of loops) {
+    if (index < first + loop.length) return { loop, i: index - first, first };
+    first += loop.length;
+  }
+  throw new RangeError('placeOf: no such corner');
 }
 
 /** Whether the nearest place on an edge is one of its ends or between them. */
