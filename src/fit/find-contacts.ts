@@ -41,10 +41,10 @@ export function findContacts(
   heightOf: (p: Point) => number,
 ): Contact[] {
   const walls = boundariesOf(opening);
-  const found = [...nearestEdges(placed, walls, true), ...nearestEdges(walls, placed, false)];
-  const least = Math.sqrt(found.reduce((a, b) => Math.min(a, b.square), Infinity));
-  const narrow = found.filter(({ square }) => Math.sqrt(square) <= least + ALSO_NARROW);
-  const gaps = narrow.map((near) => gapOf(near, near.fromBlank ? [placed, walls] : [walls, placed]));
+  const reach = Math.min(leastSquare(placed, walls), leastSquare(walls, placed));
+  const limit = (Math.sqrt(reach) + ALSO_NARROW) ** 2;
+  const near = [...edgesWithin(placed, walls, limit, true), ...edgesWithin(walls, placed, limit, false)];
+  const gaps = near.map((pair) => gapOf(pair, pair.fromBlank ? [placed, walls] : [walls, placed]));
   gaps.sort((a, b) => a.square - b.square);
   const contacts: Contact[] = [];
   for (const gap of gaps) {
@@ -56,8 +56,8 @@ export function findContacts(
   return contacts;
 }
 
-/** A corner of one outline, the edge of the other one nearest to it (both counted through all loops), and how near. */
-interface NearestEdge {
+/** A corner of one outline and an edge of the other one (both counted through all loops), and how near. */
+interface NearPair {
   readonly corner: number;
   readonly edge: number;
   readonly square: number;
@@ -66,25 +66,33 @@ interface NearestEdge {
 
 type Loops = readonly (readonly Point[])[];
 
-/** For each corner of the loops the nearest edge of the other ones. Plain numbers: this runs at every step of a drag. */
-function nearestEdges(loops: Loops, others: Loops, fromBlank: boolean): NearestEdge[] {
+/** Least squared distance of a corner of the loops from an edge of the others. Plain numbers: a drag asks at every step. */
+function leastSquare(loops: Loops, others: Loops): number {
   const edges = Float64Array.from(others.flatMap(edgesOf).flat());
-  return loops.flat().map(({ x, y }, corner) => {
-    let square = Infinity;
-    let edge = -1;
-    for (let i = 0; i < edges.length; i += 4) {
-      const away = squaredDistance(x, y, edges[i], edges[i + 1], edges[i + 2], edges[i + 3]);
-      if (away < square) {
-        square = away;
-        edge = i / 4;
+  let least = Infinity;
+  for (const loop of loops)
+    for (const { x, y } of loop)
+      for (let i = 0; i < edges.length; i += 4) {
+        const away = squaredDistance(x, y, edges[i], edges[i + 1], edges[i + 2], edges[i + 3]);
+        if (away < least) least = away;
       }
-    }
-    return { corner, edge, square, fromBlank };
-  });
+  return least;
 }
 
-/** What there is to say of a corner and the edge nearest to it. */
-function gapOf({ corner, edge, square, fromBlank }: NearestEdge, [own, others]: readonly [Loops, Loops]): Gap {
+/** Every corner of the loops with every edge of the others that is as near as `limit`: a corner may be near to two walls. */
+function edgesWithin(loops: Loops, others: Loops, limit: number, fromBlank: boolean): NearPair[] {
+  const edges = Float64Array.from(others.flatMap(edgesOf).flat());
+  const found: NearPair[] = [];
+  for (const [corner, { x, y }] of loops.flat().entries())
+    for (let i = 0; i < edges.length; i += 4) {
+      const square = squaredDistance(x, y, edges[i], edges[i + 1], edges[i + 2], edges[i + 3]);
+      if (square <= limit) found.push({ corner, edge: i / 4, square, fromBlank });
+    }
+  return found;
+}
+
+/** What there is to say of a corner and an edge near to it. */
+function gapOf({ corner, edge, square, fromBlank }: NearPair, [own, others]: readonly [Loops, Loops]): Gap {
   const p = own.flat()[corner];
   const { loop, i, first } = placeOf(others, edge);
   const next = (i + 1) % loop.length;

@@ -3,7 +3,7 @@ import type { Fit } from './fit.ts';
 import { goesIn, judgeEntry, judgeFit, UNMEASURED } from './judge-fit.ts';
 import { type Blank, prepareBlank } from './prepare-blank.ts';
 import type { Opening } from './prepare-opening.ts';
-import { type Sample, searchMaximum } from './search-maximum.ts';
+import { polishMaximum, type Sample, searchMaximum } from './search-maximum.ts';
 import { placementOfTurned, reachOf, turnBlank } from './turn-blank.ts';
 
 /** The best tilted clearance is within this of the best there is, nanometres. */
@@ -48,7 +48,10 @@ function bestEntry(opening: Opening, rings: readonly Ring[], runningClearance: n
     return { value: fit.clearance, atMost: fit.clearance + fit.accuracy + 1, detail: fit };
   };
   const best = searchMaximum(sampleAt, [-limit, limit], reachOf(rings), TILT_ACCURACY);
-  if (best.detail.verdict !== 'blocked') return tiltedFit(rings, best.detail, best.at, best.bound);
+  if (best.detail.verdict !== 'blocked') {
+    const top = polishMaximum(sampleAt, best, (2 * TILT_ACCURACY) / reachOf(rings), [-limit, limit]);
+    return tiltedFit(rings, top.detail, top.at, Math.max(top.value, best.bound));
+  }
   // It goes in by less than 1 um, between two looks: the angle found by the yes-or-no search is as good as any.
   const at = entryAngle(opening, rings, limit) ?? best.at;
   const fit = judgeFit(opening, prepareBlank(turnBlank(rings, at)), runningClearance);

@@ -6,7 +6,7 @@ import type { Opening } from './prepare-opening.ts';
 /** What wears: the blank, the keyway, or each by the same amount. */
 export type Worn = 'blank' | 'keyway' | 'both';
 
-/** Greatest error of a wear figure, nanometres. */
+/** Half the greatest error of a wear figure, nanometres. */
 export const WEAR_ACCURACY = 500;
 
 /** First wear that is tried, nanometres. */
@@ -22,7 +22,7 @@ const MOST = 4_000_000;
  * A worn blank has lost the amount all round, a worn keyway has grown by it. Wear only ever helps entry, so the
  * threshold is found by halving.
  *
- * @accuracy 0.5 um.
+ * @accuracy 1 um, never too little: after this much wear it does go in.
  */
 export function measureWear(opening: Opening, blank: Ring, worn: Worn): number {
   if (outcomeOf(opening, blank, worn, 0) === 'in') return 0;
@@ -41,7 +41,7 @@ export function measureWear(opening: Opening, blank: Ring, worn: Worn): number {
     if (found === 'out') low = middle;
     else [high, outcome] = [middle, found];
   }
-  return outcome === 'in' ? (low + high) / 2 : Infinity;
+  return outcome === 'in' ? high : Infinity;
 }
 
 /** What becomes of a pair after so much wear: the blank stays out, goes in, or is gone. */

@@ -60,3 +60,31 @@ function peakBetween<Detail>(left: Probe<Detail>, right: Probe<Detail>, slope: n
   const shift = Math.max(-width / 2, Math.min(width / 2, (right.atMost - left.atMost) / (2 * slope)));
   return { at: left.at + width / 2 + shift, height: (left.atMost + right.atMost) / 2 + (slope * width) / 2 };
 }
+
+/**
+ * The greatest value near a place, by golden-section search: polishes what {@link searchMaximum} found to within its
+ * accuracy, so that a wider range never gives a lower value.
+ *
+ * @param reach how far from `at` to look.
+ */
+export function polishMaximum<Detail>(
+  evaluate: (at: number) => Sample<Detail>,
+  start: Pick<Maximum<Detail>, 'at' | 'value' | 'detail'>,
+  reach: number,
+  [least, most]: readonly [number, number],
+): Pick<Maximum<Detail>, 'at' | 'value' | 'detail'> {
+  const golden = (Math.sqrt(5) - 1) / 2;
+  let [from, to] = [Math.max(least, start.at - reach), Math.min(most, start.at + reach)];
+  let best = start;
+  const look = (at: number) => {
+    const { value, detail } = evaluate(at);
+    if (value > best.value) best = { at, value, detail };
+    return value;
+  };
+  for (let i = 0; i < 18; i++) {
+    const [left, right] = [to - golden * (to - from), from + golden * (to - from)];
+    if (look(left) < look(right)) from = left;
+    else to = right;
+  }
+  return best;
+}
