@@ -71,7 +71,7 @@ test('the slider follows the pointer', async () => {
   expect(set).toBeLessThan(0.1);
 });
 
-test('a blank 0.22 mm too big never enters with bands of 0.20, and may with bands well past that', async () => {
+test('a blank 0.22 mm too deep never enters with bands of 0.20, and may with bands well past that', async () => {
   const { page } = app;
   await openPair(page, 'Reed group blank', 'Ruff keyway');
   expect(await answer(page)).toBe('never enters');

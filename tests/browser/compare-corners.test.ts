@@ -62,7 +62,7 @@ test('the arrow keys move the chosen corner by a hundredth, with shift by a tent
   expect(await verdict(page)).toMatch(/enters\+0\.040 mm$/);
   await page.keyboard.press('Shift+ArrowRight');
   expect(await numberIn(page, /^Corner x/)).toBe(2.12);
-  expect(await verdict(page)).toMatch(/blocked0\.010 mm too big$/);
+  expect(await verdict(page)).toMatch(/blocked0\.010 mm too deep$/);
   await page.keyboard.press('Shift+ArrowLeft');
   await page.keyboard.press('ArrowDown');
   expect(await numberIn(page, /^Corner y/)).toBe(5.99);

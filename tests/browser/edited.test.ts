@@ -1,5 +1,5 @@
 // A blank 2 x 6 mm in a keyway 2.1 x 6.6 mm keeps (2.1 - 2) / 2 = 0.050 mm. With a corner pulled out by 0.12 mm it is
-// 2.12 mm wide there, 0.02 mm more than the keyway, so it no longer goes in: it is (2.12 - 2.1) / 2 = 0.010 mm too big.
+// 2.12 mm wide there, 0.02 mm more than the keyway, so it no longer goes in: it is (2.12 - 2.1) / 2 = 0.010 mm too deep.
 import { readFileSync } from 'node:fs';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
@@ -20,7 +20,7 @@ const FAMILY = {
   ],
 };
 const AS_OPENED = { 'Slot keyway': { word: 'enters', margin: '+0.050 mm' } };
-const AS_EDITED = { 'Slot keyway': { word: 'blocked', margin: '0.010 mm too big' } };
+const AS_EDITED = { 'Slot keyway': { word: 'blocked', margin: '0.010 mm too deep' } };
 
 /** Opens the family, pulls the upper right corner of its blank out in Compare and comes back to the wall. */
 beforeEach(async () => {

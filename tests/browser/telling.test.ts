@@ -22,7 +22,7 @@ const tell = (name: string) => app.page.getByRole('group', { name: 'tells' }).ge
 const figuresKnown = () =>
   app.page.locator('button[data-opening]').filter({ hasText: 'measuring' }).first().waitFor({ state: 'detached' });
 
-test('wear guard: what goes in goes in new, the others after no more wear than they are too big', async () => {
+test('wear guard: what goes in goes in new, the others after no more wear than they are too deep', async () => {
   const { page } = app;
   const margins = await answersOnTheWall(page);
   await tell('wear guard');
@@ -32,9 +32,9 @@ test('wear guard: what goes in goes in new, the others after no more wear than t
     else {
       // A keyway worn by the interference lets the blank in; a blank worn as well never needs more.
       const wear = Number(/^in after (0\.\d+) mm$/.exec(margin)?.[1]);
-      const tooBig = Number.parseFloat(margins[section].margin);
+      const tooDeep = Number.parseFloat(margins[section].margin);
       expect(wear).toBeGreaterThan(0);
-      expect(wear).toBeLessThanOrEqual(tooBig);
+      expect(wear).toBeLessThanOrEqual(tooDeep);
     }
   }
   await page.getByRole('button', { name: /in Ruff keyway/ }).click();

@@ -42,7 +42,7 @@ test('the arrow keys walk every blank, and the wall says of each what the campus
     expect(await pickedEntrant(page)).toBe(name);
     expect(await headline(page)).toBe(`${name} enters ${openings.length} of 10 keyways`);
     expect(await enteredOnTheWall(page)).toEqual(openings);
-    expect(await page.locator('button[data-opening]').filter({ hasText: 'too big' }).count()).toBe(
+    expect(await page.locator('button[data-opening]').filter({ hasText: 'too deep' }).count()).toBe(
       10 - openings.length,
     );
     await page.keyboard.press('ArrowDown');
@@ -111,7 +111,7 @@ test('inch units turn every length at once and are still there after a new visit
   const { Heron, Bittern } = await answersOnTheWall(page);
   // 0.055 mm / 0.0254 mm = 2.17 thousandths.
   expect(Heron.margin).toBe('+2.2 thou');
-  expect(Bittern.margin).toMatch(/^\d+\.\d thou too big$/);
+  expect(Bittern.margin).toMatch(/^\d+\.\d thou too deep$/);
   await page.getByText('0.079 × 0.331 in').waitFor();
   expect(await page.locator('main, aside').allInnerTexts()).not.toContain(' mm');
   await page.reload();

@@ -76,6 +76,9 @@ function Collisions({ pair }: { pair: ShownPair }) {
           </li>
         ))}
       </ol>
+      {!pair.byHand && (
+        <p className={styles.note}>Depth at the best placement: the overlap is shared out on all sides.</p>
+      )}
       <p className={styles.note}>How deep it would stand in the plug; heights from the back of the blade.</p>
     </section>
   );

@@ -20,7 +20,7 @@ export function threeWaySentence(answer: ThreeWay, fit: Fit, bands: Bands, units
   }
   if (answer === 'never') return 'Even the leanest blank stays out of the widest keyway.';
   if (fit.verdict === 'blocked')
-    return `As drawn it is ${told(fit.clearance)} too big, but a lean blank may enter a wide keyway.`;
+    return `As drawn it is ${told(fit.clearance)} too deep, but a lean blank may enter a wide keyway.`;
   return `The tolerances add up to ${told(sum)}, more than the gap of ${told(fit.clearance)}.`;
 }
 

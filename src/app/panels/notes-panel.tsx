@@ -12,7 +12,7 @@ export function NotesPanel() {
             A keyway is seen from the front of the plug and a section from the bow towards the tip, so a blank lies on
             its keyway unmirrored. <b>Enters</b>: in its best placement the gap all round is at least the family’s
             running clearance. <b>Tight</b>: it goes in with less. <b>Blocked</b>: it does not go in however it is
-            placed; the figure is how much too big it is.
+            placed; the figure is how deep it would then stand in the plug.
           </p>
           <h3>Before cutting metal</h3>
           <ul>

@@ -3,7 +3,7 @@ import styles from './tells-keys.module.css';
 import { useSession, useStore } from './use-store.ts';
 
 const CHOICES: readonly { telling: Telling; label: string; title: string }[] = [
-  { telling: 'margin', label: 'margin', title: 'The gap all round, or how much too big' },
+  { telling: 'margin', label: 'margin', title: 'The gap all round, or how much too deep' },
   { telling: 'guard', label: 'wear guard', title: 'How much both parts must wear before a blocked blank goes in' },
   { telling: 'parts', label: 'all parts', title: 'Whether all, some or none of the parts within tolerance go in' },
 ];

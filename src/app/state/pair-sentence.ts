@@ -21,7 +21,7 @@ export function pairSentence(
   units: Units,
 ): string {
   if (!isMeasured(fit))
-    return `${entrant.name} does not enter ${opening.name}; by how much it is too big is still being measured.`;
+    return `${entrant.name} does not enter ${opening.name}; how much too deep it is, is still being measured.`;
   const worn = conditions.wear > 0 ? doors.shapesUnder(opening.ring, entrant.ring, conditions) : null;
   const explanation = worn
     ? doors.explainPlacement(worn.opening, worn.entrant, fit.placement)

@@ -21,10 +21,10 @@ export const PARTS_WORDS: Readonly<Record<ThreeWay, { whole: string; word: strin
 /** What stands for a figure that is on its way. */
 export const MEASURING = 'measuring…';
 
-/** The margin of a pair as it stands under its picture: "+0.052 mm", "touching", "0.21 mm too big". */
+/** The margin of a pair as it stands under its picture: "+0.052 mm", "touching", "0.21 mm too deep". */
 export function marginText(fit: Fit, units: Units): string {
   if (!isMeasured(fit)) return MEASURING;
-  if (fit.verdict === 'blocked') return `${gapText(fit.clearance, units)} too big`;
+  if (fit.verdict === 'blocked') return `${gapText(fit.clearance, units)} too deep`;
   if (fit.clearance === 0) return 'touching';
   return `+${gapText(fit.clearance, units)}`;
 }
@@ -44,7 +44,7 @@ export function shortWearText(wear: WearFigures | undefined, units: Units): stri
   return text.replace(/^goes in after (.+) of wear$/, 'in after $1');
 }
 
-/** One pair in one line, for a tooltip or a screen reader: "Heron blank in Bittern keyway: blocked, 0.21 mm too big". */
+/** One pair in one line, for a tooltip or a screen reader: "Heron blank in Bittern keyway: blocked, 0.21 mm too deep". */
 export function pairLine(entrantName: string, openingName: string, fit: Fit | undefined, units: Units): string {
   if (!fit) return `${entrantName} in ${openingName}: not judged yet`;
   return `${entrantName} in ${openingName}: ${VERDICT_WORDS[fit.verdict]}, ${marginText(fit, units)}`;

@@ -9,7 +9,7 @@ export interface WallLayout extends CellMeasures {
   readonly type: { readonly name: number; readonly word: number; readonly margin: number };
 }
 
-/** A cell narrower than this could not hold "0.21 mm too big" at 14 pixels. */
+/** A cell narrower than this could not hold "0.21 mm too deep" at 14 pixels. */
 const LEAST_CELL_WIDTH = 116;
 /** Below this scale wards can no longer be told apart across a desk; the wall scrolls instead. */
 const LEAST_PX_PER_MM = 11;

@@ -21,7 +21,7 @@ test('a figure that is on its way is no number', () => {
 
 test('each way of telling has words of its own', () => {
   const all = { fit: blocked, wornAway: false, threeWay: 'depends', wear: wearOf(110_000) } as const;
-  expect(cellAnswer('margin', all, 'mm').figure).toBe('0.21 mm too big');
+  expect(cellAnswer('margin', all, 'mm').figure).toBe('0.21 mm too deep');
   expect(cellAnswer('guard', all, 'mm')).toMatchObject({
     figure: 'in after 0.11 mm',
     phrase: 'blocked, goes in after 0.11 mm of wear',

@@ -46,7 +46,7 @@ test('what depends is told apart by whether the parts as drawn go in', () => {
     'The tolerances add up to 0.060\u00a0mm, more than the gap of 0.052\u00a0mm.',
   );
   const blocked: Fit = { ...fit, verdict: 'blocked', clearance: -10_000 };
-  expect(threeWaySentence('depends', blocked, bands, 'mm')).toMatch(/^As drawn it is 0\.010\u00a0mm too big/);
+  expect(threeWaySentence('depends', blocked, bands, 'mm')).toMatch(/^As drawn it is 0\.010\u00a0mm too deep/);
   expect(threeWaySentence('never', blocked, bands, 'mm')).toMatch(/leanest blank stays out of the widest keyway/);
 });
 

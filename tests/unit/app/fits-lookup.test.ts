@@ -41,12 +41,12 @@ test('the headline says what goes in, and tight by a word of its own', () => {
   expect(say(1, 2, 10)).toBe('Reed group blank enters 1 and is tight in 2 of 10 keyways');
 });
 
-test('a margin says how much room there is, or how much too big', () => {
+test('a margin says how much room there is, or how much too deep', () => {
   expect(marginText(fitOf('enters', 52_000), 'mm')).toBe('+0.052 mm');
   expect(marginText(fitOf('tight', 0), 'mm')).toBe('touching');
-  expect(marginText(fitOf('blocked', -210_000), 'mm')).toBe('0.21 mm too big');
+  expect(marginText(fitOf('blocked', -210_000), 'mm')).toBe('0.21 mm too deep');
   expect(pairLine('Heron blank', 'Bittern keyway', fitOf('blocked', -210_000), 'mm')).toBe(
-    'Heron blank in Bittern keyway: blocked, 0.21 mm too big',
+    'Heron blank in Bittern keyway: blocked, 0.21 mm too deep',
   );
   expect(pairLine('Heron blank', 'Bittern keyway', undefined, 'mm')).toContain('not judged yet');
 });
