@@ -92,13 +92,17 @@ describe('contact on both sides', () => {
       [0, 3],
       [-1, 1.5],
     ]);
-    const corners = cornersOf(slot, diamond).sort((a, b) => pointOf(a).x - pointOf(b).x);
-    for (const [corner, x] of [
-      [corners[0], 1_000_000n],
-      [corners[corners.length - 1], 5_000_000n],
-    ] as const) {
-      expect(corner.x).toBe(x * corner.d);
-      expect(3n * corner.y).toBe(x * corner.d);
+    // Far out in opposite corners of the accepted square, doubles alone could not tell.
+    const far = (ring: Ring, by: number) => soundRing(ring.map(({ x, y }) => ({ x: x + by, y: y + by })));
+    for (const by of [0, 39e6]) {
+      const corners = cornersOf(far(slot, by), far(diamond, -by)).sort((a, b) => pointOf(a).x - pointOf(b).x);
+      for (const [corner, x] of [
+        [corners[0], 1_000_000n],
+        [corners[corners.length - 1], 5_000_000n],
+      ] as const) {
+        expect(corner.x).toBe((x + BigInt(2 * by)) * corner.d);
+        expect(3n * corner.y).toBe((x + 6n * BigInt(by)) * corner.d);
+      }
     }
     const wider = soundRing(diamond.map(({ x, y }) => ({ x, y: y === 3e6 ? y + 1 : y })));
     expect(placesOf(slot, wider)).toEqual([]);

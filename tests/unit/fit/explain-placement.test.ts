@@ -204,6 +204,13 @@ describe('contacts', () => {
     expect(contacts[0].gap).toBeCloseTo(30_000, 3);
   });
 
+  test('a wall counts up to 2 um beyond the narrowest gap, not further', () => {
+    const sidesAt = (xMm: number) =>
+      new Set(explainPlacement(slot, boxOfMm(2, 8), at(xMm, 0.2)).contacts.map(({ side }) => side));
+    expect(sidesAt(0.0505)).toEqual(new Set(['left', 'right']));
+    expect(sidesAt(0.0515)).toEqual(new Set(['right']));
+  });
+
   test('all places that limit are told: a centred blank has both walls', () => {
     const { contacts } = explainPlacement(slot, boxOfMm(2, 8), at(0.05, 0.2));
     expect(new Set(contacts.map(({ side }) => side))).toEqual(new Set(['left', 'right']));

@@ -111,6 +111,23 @@ describe('play and the seated placement', () => {
     expect(fit.seated.y).toBeCloseTo(0, 3);
   });
 
+  test('seated beside a sill in the middle of the floor, not on it: one of the two lowest places', () => {
+    const sill = ringOfMm([
+      [0, 0],
+      [0.8, 0],
+      [0.8, 1],
+      [1.3, 1],
+      [1.3, 0],
+      [2.1, 0],
+      [2.1, 8.5],
+      [0, 8.5],
+    ]);
+    const { seated } = judge(sill, boxOfMm(0.6, 6));
+    expect(seated.y).toBeCloseTo(0, 3);
+    const places = [seated.x, 1.5e6 - seated.x].filter((x) => x >= 0 && x <= 0.2e6);
+    expect(places).toHaveLength(1);
+  });
+
   test('play counts the piece of the best placement only', () => {
     const opening = ringOfMm([
       [0, 0],
