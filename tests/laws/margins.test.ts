@@ -64,7 +64,7 @@ describe('a margin', () => {
         fc.pre(rings !== null);
         expectFall(before, fitOf(opening, rings), r);
       },
-      70,
+      50,
     );
   });
 
@@ -77,7 +77,7 @@ describe('a margin', () => {
         fc.pre(before.clearance - r > lossOf(r) + before.accuracy);
         expectFall(before, fitOf(offset(regionOf(opening), -r, 'round', arcFor(r)), blank), r);
       },
-      70,
+      50,
     );
   });
 
@@ -161,7 +161,7 @@ describe('a margin', () => {
       expect(Math.min(fit.play.lateral, fit.play.vertical)).toBeGreaterThanOrEqual(
         2 * Math.max(0, fit.clearance) - 0.1,
       );
-    }, 150);
+    }, 120);
     expect([...seen].sort()).toEqual(['blocked', 'enters', 'tight']);
   });
 });

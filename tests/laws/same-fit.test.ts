@@ -53,7 +53,7 @@ describe('the fit stays the same', () => {
           expect(Math.abs(back.y - here.placement.y)).toBeLessThanOrEqual(here.play.vertical + 1);
         }
       },
-      120,
+      80,
     );
   });
 
@@ -102,7 +102,7 @@ describe('the fit stays the same', () => {
         );
         expectSame(fitOf(opening, blank), other);
       },
-      120,
+      80,
     );
   });
 

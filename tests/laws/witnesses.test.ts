@@ -30,7 +30,7 @@ describe('the placement of a fit', () => {
       const { gap, collisions } = explainPlacement(opening, blank, placement);
       expect(collisions).toEqual([]);
       expect(Math.abs(gap - clearance)).toBeLessThan(0.01);
-    }, 200);
+    }, 120);
   });
 
   test('seated, it is inside too, and not higher than the best one', () => {
