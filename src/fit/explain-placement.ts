@@ -2,12 +2,14 @@ import { difference } from '../geom/clip.ts';
 import { deepestPoint } from '../geom/deepest-point.ts';
 import { wallsOf } from '../geom/inscribed-circle.ts';
 import { boxOf, type Point } from '../geom/point.ts';
-import { isRegion, type Patch, type Region, regionOf } from '../geom/region.ts';
+import { boundariesOf, isRegion, type Patch, type Region, regionOf } from '../geom/region.ts';
 import { asTrustedRing, isRing, type Ring } from '../geom/ring.ts';
 import { signedArea } from '../geom/signed-area.ts';
+import { lightenOutline, lightenRegion } from '../geom/simplify.ts';
 import { triangulate } from '../geom/triangulate.ts';
+import { MOST_EDGES } from './coarse-edges.ts';
 import { findContacts } from './find-contacts.ts';
-import type { Collision, Contact, Placement } from './fit.ts';
+import type { Collision, Contact, Feature, Placement } from './fit.ts';
 import { placeBlank, unplace } from './place-blank.ts';
 import { plugSideOf } from './plug-side.ts';
 
@@ -39,8 +41,10 @@ export function explainPlacement(
   blank: Ring | readonly Ring[],
   placement: Placement,
 ): Explanation {
-  const region = isRegion(opening) ? opening : regionOf(opening);
-  const parts = isRing(blank) ? [blank] : blank;
+  const whole = isRegion(opening) ? opening : regionOf(opening);
+  const { region } = lightenRegion(whole, MOST_EDGES);
+  const wholeParts = isRing(blank) ? [blank] : blank;
+  const parts = wholeParts.map((ring) => lightenOutline(ring, MOST_EDGES).points);
   const placed = parts.map((part) => placeBlank(part, placement));
   const back = boxOf(parts.flat()).minY;
   const heightOf = (p: Point) => unplace(p, placement).y - back;
@@ -51,9 +55,23 @@ export function explainPlacement(
     .sort((a, b) => weightOf(b) - weightOf(a));
   if (collisions.length > 0)
     return { gap: -Math.max(...collisions.map(({ depth }) => depth)), collisions, contacts: [] };
-  const contacts = findContacts(region, placed, heightOf);
+  const contacts = findContacts(region, placed, heightOf).map((contact) => ({
+    ...contact,
+    blankFeature: renumber(contact.blankFeature, parts, wholeParts),
+    openingFeature: renumber(contact.openingFeature, boundariesOf(region), boundariesOf(whole)),
+  }));
   const touching = contacts.length === 0 || overlaps.length > 0;
   return { gap: touching ? 0 : contacts[0].gap, collisions, contacts };
+}
+
+/** A feature by its number in the outlines as given, where they were simplified. */
+function renumber(
+  feature: Feature,
+  light: readonly (readonly Point[])[],
+  whole: readonly (readonly Point[])[],
+): Feature {
+  if (light.every((loop, i) => loop === whole[i])) return feature;
+  return { ...feature, index: whole.flat().indexOf(light.flat()[feature.index]) };
 }
 
 /** A ward is the reason, the wall opposite only what it pushes the blank against: at equal depth the ward is named. */

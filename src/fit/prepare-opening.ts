@@ -1,8 +1,8 @@
 import { offset } from '../geom/clip.ts';
 import { type Box, boxOf, type Point } from '../geom/point.ts';
 import { boundariesOf, isRegion, type Region, regionOf } from '../geom/region.ts';
-import { asTrustedRing, type Ring } from '../geom/ring.ts';
-import { lightenOutline } from '../geom/simplify.ts';
+import type { Ring } from '../geom/ring.ts';
+import { lightenRegion } from '../geom/simplify.ts';
 import { coarseOpening, MANY_EDGES, MOST_EDGES } from './coarse-edges.ts';
 import { cornersOf, type EdgeIndex, indexEdges } from './edge-index.ts';
 
@@ -34,7 +34,7 @@ export interface Opening {
 
 /** Makes an opening ready; about 0.1 ms for 60 vertices. */
 export function prepareOpening(source: Ring | Region): Opening {
-  const { region, within } = lightenRegion(isRegion(source) ? source : regionOf(source));
+  const { region, within } = lightenRegion(isRegion(source) ? source : regionOf(source), MOST_EDGES);
   return readyOpening(region, within);
 }
 
@@ -60,22 +60,10 @@ function readyOpening(region: Region, within: number): Opening {
       const key = `${distance} ${arcTolerance}`;
       const known = rounds.get(key);
       if (known) return known;
-      const light = lightenRegion(offset(region, distance, 'round', arcTolerance));
+      const light = lightenRegion(offset(region, distance, 'round', arcTolerance), MOST_EDGES);
       const made = readyOpening(light.region, within + light.within);
       if (rounds.size < MOST_GROWN) rounds.set(key, made);
       return made;
     },
   };
-}
-
-/** A region with every boundary of very many vertices simplified, and by how much at most. */
-function lightenRegion(region: Region): { region: Region; within: number } {
-  let most = 0;
-  const lighten = (boundary: readonly Point[]) => {
-    const { points, within } = lightenOutline(boundary, MOST_EDGES);
-    most = Math.max(most, within);
-    return points;
-  };
-  const light = region.map(({ outer, holes }) => ({ outer: asTrustedRing(lighten(outer)), holes: holes.map(lighten) }));
-  return most === 0 ? { region, within: 0 } : { region: light, within: most };
 }

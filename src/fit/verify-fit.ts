@@ -1,6 +1,8 @@
 import { offset } from '../geom/clip.ts';
 import { boundariesOf, isRegion, type Region, regionOf } from '../geom/region.ts';
 import { asTrustedRing, isRing, type Ring } from '../geom/ring.ts';
+import { lightenOutline, lightenRegion } from '../geom/simplify.ts';
+import { MOST_EDGES } from './coarse-edges.ts';
 import { containsBlank, rationalOf } from './contain-exactly.ts';
 import { findContacts } from './find-contacts.ts';
 import type { Fit } from './fit.ts';
@@ -24,14 +26,15 @@ const ARC = 400;
  * the best: the inner-fit region by convex parts and clipper-lib, shrunk by a little more than the clearance, must be
  * empty. A blocked pair must go in when the opening is grown by its interference and not when grown by less.
  *
+ * Outlines of very many vertices are simplified as they are for judging.
  * For a tilted fit the angle is taken as given: the witness, and that it is the best at that angle, are checked.
  *
  * @param opening and blank as they were judged (worn, where they were), nanometres.
  * @check tests/unit/fit/verify-fit.test.ts, with fits that are wrong on purpose
  */
 export function verifyFit(opening: Ring | Region, blank: Ring | readonly Ring[], fit: Fit): string[] {
-  const region = isRegion(opening) ? opening : regionOf(opening);
-  const parts = isRing(blank) ? [blank] : blank;
+  const { region } = lightenRegion(isRegion(opening) ? opening : regionOf(opening), MOST_EDGES);
+  const parts = (isRing(blank) ? [blank] : blank).map((ring) => asTrustedRing(lightenOutline(ring, MOST_EDGES).points));
   const turned = parts.map((part) => turnedInPlace(part, fit.placement.tilt));
   return fit.verdict === 'blocked' ? verifyBlocked(region, turned, fit) : verifyEntry(region, turned, fit);
 }

@@ -1,5 +1,7 @@
 import { checkOutline } from './check-outline.ts';
 import type { Point } from './point.ts';
+import type { Region } from './region.ts';
+import { asTrustedRing } from './ring.ts';
 import { squaredDistance } from './segment-distance.ts';
 
 /**
@@ -87,4 +89,16 @@ export function lightenOutline(points: readonly Point[], most: number): Lightene
     if (simpler.length <= most && checkOutline(simpler) === null) return { points: simpler, within };
   }
   return { points, within: 0 };
+}
+
+/** {@link lightenOutline} for every boundary of a region; the region itself where nothing was left out. */
+export function lightenRegion(region: Region, most: number): { readonly region: Region; readonly within: number } {
+  let within = 0;
+  const lighten = (boundary: readonly Point[]) => {
+    const light = lightenOutline(boundary, most);
+    within = Math.max(within, light.within);
+    return light.points;
+  };
+  const light = region.map(({ outer, holes }) => ({ outer: asTrustedRing(lighten(outer)), holes: holes.map(lighten) }));
+  return within === 0 ? { region, within } : { region: light, within };
 }
