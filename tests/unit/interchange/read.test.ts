@@ -224,6 +224,14 @@ describe('reading a family file', () => {
     ).toHaveLength(10_000);
   });
 
+  test('an outline jagged all over, with more corners than can be judged, is refused with its path', () => {
+    const teeth = Array.from({ length: 1_200 }, (_, i) => [2 - (i % 2) * 0.02, (8 * (i + 0.5)) / 1_200]);
+    const faults = faultsOf(familyValue({ profiles: [opening([[0, 0], [2, 0], ...teeth, [2, 8], [0, 8]])] }));
+    expect(faults).toHaveLength(1);
+    expect(faults[0]).toMatchObject({ path: 'profiles[0].outline' });
+    expect(faults[0].what).toMatch(/more than 1000 corners/);
+  });
+
   test('faults of shape, geometry and ids are told together, in the order of the file', () => {
     const faults = faultsOf(
       familyValue({
