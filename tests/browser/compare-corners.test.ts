@@ -69,6 +69,17 @@ test('the arrow keys move the chosen corner by a hundredth, with shift by a tent
   expect(await verdict(page)).toMatch(/enters\+0\.040 mm$/);
 });
 
+test('while corners are moved the drawing says so, and of the blank again afterwards', async () => {
+  const { page } = app;
+  const says = (what: string) =>
+    page.getByRole('application', { name: `The arrow keys move ${what} by a hundredth` }).waitFor();
+  await says('the blank');
+  await chooseUpperRight(page);
+  await says('the chosen corner');
+  await page.keyboard.press('c');
+  await says('the blank');
+});
+
 test('a corner of the keyway pulled out at both ends of its wall widens it', async () => {
   const { page } = app;
   await drawing(page).focus();

@@ -108,6 +108,27 @@ test('arrow keys nudge by a hundredth, with shift by a tenth, and the readings f
   expect(await status(page)).toBe(start);
 });
 
+test('stood centred, only the wards of the other section are in the way, and share nothing out', async () => {
+  const { page } = app;
+  await compareReed(page, 'Ruff keyway');
+  const shared = await millimetres(page, 'Too deep by');
+  const best = await status(page);
+  await page.keyboard.press('m');
+  // Blade and keyway are as in the section's own pair, so no wall is near; the blank has no groove at site 4.
+  const inTheWay = page.getByRole('region', { name: 'In the way' }).getByRole('listitem');
+  const parts = await inTheWay.allTextContents();
+  expect(parts.length).toBeGreaterThan(0);
+  for (const part of parts) expect(part).toMatch(/(left|right) ward/);
+  expect(await status(page)).toMatch(/^Here it is blocked by the (left|right) ward /);
+  // Ruff's right ward is 0.56 mm high: the blank's side runs past its middle, 0.28 mm from both flanks.
+  expect(await millimetres(page, 'Too deep by')).toBeGreaterThanOrEqual(0.28);
+  expect(await millimetres(page, 'Too deep by')).toBeGreaterThan(shared);
+  await page.getByRole('button', { name: 'Best placement' }).click();
+  expect(await status(page)).toBe(best);
+  await page.getByRole('button', { name: 'Stand centred' }).click();
+  expect(await inTheWay.allTextContents()).toEqual(parts);
+});
+
 test('a dragged blank says live what it meets, and snaps back', async () => {
   const { page } = app;
   await compareReed(page, 'Heron keyway');

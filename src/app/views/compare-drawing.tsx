@@ -29,6 +29,7 @@ export function CompareDrawing({ family, pair }: { family: Family; pair: ShownPa
   const view = ownView ?? fitted;
   const push = useComparePush(pair);
   useFreshCorner(pair);
+  const cornersOn = useStore(cornersOf(useSession()), (s) => s.on);
   const gesture = useCompareGestures({ frame, pair, view, setView: setOwnView, onPress: push.end });
   const zoom = (factor: number) => {
     if (view && size) setOwnView(zoomAbout(view, { px: size.width / 2, py: size.height / 2 }, factor));
@@ -44,7 +45,7 @@ export function CompareDrawing({ family, pair }: { family: Family; pair: ShownPa
         data-drawing="compare"
         data-gesture={gesture}
         className={styles.drawing}
-        aria-label={drawingLabel(pair)}
+        aria-label={drawingLabel(pair, cornersOn)}
       >
         {size && view && <Drawing pair={pair} family={family} view={view} size={size} push={push} />}
         {push.pushed && (
@@ -53,7 +54,7 @@ export function CompareDrawing({ family, pair }: { family: Family; pair: ShownPa
           </p>
         )}
       </div>
-      <CompareFoot push={push} zoom={zoom} fit={() => setOwnView(null)} />
+      <CompareFoot pair={pair} push={push} zoom={zoom} fit={() => setOwnView(null)} />
     </>
   );
 }
@@ -162,6 +163,8 @@ function usePalette(): Palette | null {
   return palette;
 }
 
-function drawingLabel({ entrant, opening }: ShownPair): string {
-  return `Drawing of ${entrant.name} in ${opening.name}. The arrow keys move the blank by a hundredth of a millimetre, with shift by a tenth; plus and minus zoom.`;
+function drawingLabel({ entrant, opening }: ShownPair, corners: boolean): string {
+  const what = corners ? 'the chosen corner' : 'the blank';
+  const choose = corners ? '[ and ] choose a corner; ' : '';
+  return `Drawing of ${entrant.name} in ${opening.name}. The arrow keys move ${what} by a hundredth of a millimetre, with shift by a tenth; ${choose}plus and minus zoom.`;
 }

@@ -18,6 +18,7 @@ import { walkEntrants } from '../state/selection-state.ts';
 import type { Session } from '../state/session.ts';
 import { nudgeOf } from '../tools/compare/nudging.ts';
 import { isFreeKey } from './is-free-key.ts';
+import { standInKeyway } from './stand-in-keyway.ts';
 import type { Push } from './use-compare-push.ts';
 
 interface CompareKeys {
@@ -30,9 +31,9 @@ interface CompareKeys {
 }
 
 /**
- * The keys of Compare: arrows nudge the blank or the chosen corner, plus and minus zoom, 0 fits, Home snaps, Page keys
- * walk the blanks, I pushes the blank in, C shows corners, brackets choose one. Escape gives up what is under way, then
- * goes back.
+ * The keys of Compare: arrows nudge the blank or the chosen corner, plus and minus zoom, 0 fits, Home snaps, M stands
+ * the blank centred, Page keys walk the blanks, I pushes the blank in, C shows corners, brackets choose one. Escape gives
+ * up what is under way, then goes back.
  */
 export function useCompareKeys({ family, pair, push, zoom, fit }: CompareKeys): void {
   const session = useSession();
@@ -45,6 +46,7 @@ export function useCompareKeys({ family, pair, push, zoom, fit }: CompareKeys): 
       ['-', () => zoom(0.8)],
       ['0', fit],
       ['Home', () => snapToBest(hand)],
+      ['m', () => standInKeyway(session, pair)],
       ['PageDown', () => walkEntrants(selection, family, 1)],
       ['PageUp', () => walkEntrants(selection, family, -1)],
       ['i', () => push.end() || push.begin()],
