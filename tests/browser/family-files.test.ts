@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
-import { answersOnTheWall, enteredOnTheWall, headline, judged, textOf } from './wall-page.ts';
+import { answersOnTheWall, enteredOnTheWall, headline, judged, pickEntrant, textOf } from './wall-page.ts';
 
 const DEMO = readFileSync(new URL('../../profiles-demo/polderwick.json', import.meta.url), 'utf8');
 
@@ -231,6 +231,12 @@ test('a long judgement shows how far it is, can be stopped and begun again, and 
   await page.getByText(/Judging pairs: \d+ of 23999/).waitFor();
   await page.getByRole('button', { name: 'Stop' }).click();
   await page.getByText('Judging was stopped.').waitFor();
+  // The picked row came first; the last one had no turn.
+  await pickEntrant(page, 't399 strip');
+  await page.locator('button[data-opening]').filter({ hasText: 'not judged' }).first().waitFor();
+  expect(await page.getByText('measuring…').count()).toBe(0);
+  expect(await headline(page)).toMatch(/ was tried in \d+ of 60 keyways$/);
+  await page.getByText('Guard marginnot measured').waitFor();
   await page.getByRole('button', { name: 'Judge again' }).click();
   await page.getByText(/Judging pairs/).waitFor();
   await page.getByRole('button', { name: 'Family ▾' }).click();

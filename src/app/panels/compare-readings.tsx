@@ -1,4 +1,4 @@
-import { bandText, gapText, heightText, shiftText } from '../state/length-text.ts';
+import { bandText, heightText, readingText, shiftText } from '../state/length-text.ts';
 import { clashLetter } from '../state/pair-words.ts';
 import type { Fact } from '../state/profile-facts.ts';
 import own from './compare-readings.module.css';
@@ -38,12 +38,12 @@ function PlacementReading({ pair }: { pair: ShownPair }) {
     { term: 'Sideways', value: shiftText(placement.x - fit.placement.x, units) },
     { term: 'Up', value: shiftText(placement.y - fit.placement.y, units) },
     explanation.gap < 0
-      ? { term: 'Too deep by', value: gapText(explanation.gap, units) }
-      : { term: 'Least gap', value: gapText(explanation.gap, units) },
+      ? { term: 'Too deep by', value: readingText(explanation.gap, units) }
+      : { term: 'Least gap', value: readingText(explanation.gap, units) },
   ];
   if (fit.verdict !== 'blocked') {
-    facts.push({ term: 'Play sideways', value: gapText(fit.play.lateral, units) });
-    facts.push({ term: 'Play in height', value: gapText(fit.play.vertical, units) });
+    facts.push({ term: 'Play sideways', value: readingText(fit.play.lateral, units) });
+    facts.push({ term: 'Play in height', value: readingText(fit.play.vertical, units) });
   }
   if (placement.tilt !== 0) facts.push({ term: 'Tilt', value: degreesText(placement.tilt) });
   return (
@@ -71,7 +71,7 @@ function Collisions({ pair }: { pair: ShownPair }) {
           <li key={clashLetter(i)} className={styles.clash}>
             <b>{clashLetter(i)}</b>
             <span>{doors.partName(collision)}</span>
-            <b>{gapText(collision.depth, units)}</b>
+            <b>{readingText(collision.depth, units)}</b>
             <span className={styles.soft}>at {bandText(collision.from, collision.to, units)}</span>
           </li>
         ))}
@@ -104,7 +104,7 @@ function Narrowest({ pair }: { pair: ShownPair }) {
         ))}
       </ol>
       <p className={styles.note}>
-        All within {gapText(ALSO_NARROW, units)} of the narrowest. Heights are measured from the back of the blade.
+        All within {readingText(ALSO_NARROW, units)} of the narrowest. Heights are measured from the back of the blade.
       </p>
     </section>
   );

@@ -1,7 +1,7 @@
 import type { Conditions } from '../../fit/conditions.ts';
 import type { Contact, Feature, Fit } from '../../fit/fit.ts';
 import type { Bands, ThreeWay } from '../../fit/judge-tolerance.ts';
-import { gapText, type Units } from '../state/length-text.ts';
+import { readingText, type Units } from '../state/length-text.ts';
 
 /** Names the plug's part at a contact. */
 type PartName = (part: Pick<Contact, 'side' | 'ward'>) => string;
@@ -12,7 +12,7 @@ const ROUNDING = 1;
 /** Why the three-way answer is what it is, as a sentence that goes on from its words. */
 export function threeWaySentence(answer: ThreeWay, fit: Fit, bands: Bands, units: Units): string {
   const sum = bands.blank + bands.opening;
-  const told = (nm: number) => gapText(nm, units).replaceAll(' ', '\u00a0');
+  const told = (nm: number) => readingText(nm, units).replaceAll(' ', '\u00a0');
   if (answer === 'always') {
     const kept = fit.clearance - sum;
     if (kept <= ROUNDING) return 'Even the fullest blank in the narrowest keyway still goes in, touching.';
@@ -27,7 +27,7 @@ export function threeWaySentence(answer: ThreeWay, fit: Fit, bands: Bands, units
 /** "Worn by 0.020 mm and tilted up to 2.0°" where pairs are judged otherwise than new and upright; else nothing. */
 export function alteredWords({ wear, tiltLimit }: Conditions, units: Units): string {
   const parts: string[] = [];
-  if (wear > 0) parts.push(`worn by ${gapText(wear, units)}`);
+  if (wear > 0) parts.push(`worn by ${readingText(wear, units)}`);
   if (tiltLimit > 0) parts.push(`tilted up to ${degreesText(tiltLimit)}`);
   const words = parts.join(' and ');
   return words.charAt(0).toUpperCase() + words.slice(1);

@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { presetTolerance, TOLERANCE_PRESETS } from '../../profile/tolerance-grades.ts';
-import { gapText, heightText, type Units } from '../state/length-text.ts';
+import { heightText, readingText, type Units } from '../state/length-text.ts';
 import styles from './conditions.module.css';
 
 const FROM_FILE = 'file';
@@ -44,7 +44,7 @@ export function TolerancePresets({ label, set, file, thickness, units, onChoose 
         value={chosen}
         onChange={(event) => choose(event.target.value)}
       >
-        <option value={FROM_FILE}>file: ±{gapText(file, units)}</option>
+        <option value={FROM_FILE}>file: ±{readingText(file, units)}</option>
         {chosen === OWN && <option value={OWN}>Own value</option>}
         {STANDARDS.map(({ standard, presets }) => (
           <optgroup key={standard} label={`${standard}, at ${heightText(thickness, units)}`}>
@@ -66,7 +66,7 @@ function Preset({ name, thickness, units }: { name: string; thickness: number; u
   return (
     <option value={name} disabled={!answer.ok} title={answer.ok ? undefined : answer.what}>
       {name}
-      {answer.ok ? `: ±${gapText(answer.tolerance, units)}` : ': none for this size'}
+      {answer.ok ? `: ±${readingText(answer.tolerance, units)}` : ': none for this size'}
     </option>
   );
 }

@@ -1,6 +1,6 @@
 import { type ReactNode, useMemo } from 'react';
 import type { InnerFit } from '../../fit/inner-fit-region.ts';
-import { gapText, shiftText } from '../state/length-text.ts';
+import { readingText, shiftText } from '../state/length-text.ts';
 import { type MapMark, mapView, markOf, pointsOf } from '../tools/compare/map-view.ts';
 import { type DrawingView, toPixels } from '../tools/drawing-view.ts';
 import { scaleBarLength } from '../tools/ruler-steps.ts';
@@ -67,7 +67,7 @@ function MapStatus({ pair, empty, off }: { pair: ShownPair; empty: boolean; off:
   if (explanation.gap < 0) return <>Not free at {at}.</>;
   return (
     <>
-      Free at {at}: {gapText(explanation.gap, units)} left.
+      Free at {at}: {readingText(explanation.gap, units)} left.
     </>
   );
 }

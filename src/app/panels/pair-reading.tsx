@@ -3,13 +3,14 @@ import type { Family } from '../../family/family.ts';
 import type { Fit } from '../../fit/fit.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { conditionsFor } from '../state/conditions-state.ts';
-import { gapText } from '../state/length-text.ts';
+import { readingText, wearLengthText } from '../state/length-text.ts';
 import { pairSentence } from '../state/pair-sentence.ts';
-import { MEASURING, marginText, PARTS_WORDS, VERDICT_WORDS, wearText } from '../state/pair-words.ts';
+import { MEASURING, marginText, NOT_MEASURED, PARTS_WORDS, VERDICT_WORDS, wearText } from '../state/pair-words.ts';
 import type { Fact } from '../state/profile-facts.ts';
 import { seatReading, seatText } from '../state/seat-reading.ts';
 import { FactList } from './fact-list.tsx';
 import styles from './readings.module.css';
+import { useHalted } from './use-family.ts';
 import { useSession, useStore } from './use-store.ts';
 import { VerdictMark } from './verdict-mark.tsx';
 
@@ -27,6 +28,7 @@ export function PairReading({ family, entrant, opening, fit }: PairReadingProps)
   const sentence = useSentence({ family, entrant, opening, fit });
   const seat = useSeatText({ family, entrant, opening, fit });
   const told = useToldFacts(opening);
+  const pending = useHalted() ? NOT_MEASURED : MEASURING;
   return (
     <section className={styles.part} aria-labelledby="reading-pair">
       <h2 id="reading-pair" className={styles.title}>
@@ -36,7 +38,7 @@ export function PairReading({ family, entrant, opening, fit }: PairReadingProps)
         <p className={styles.verdict} data-verdict={fit.verdict}>
           <VerdictMark verdict={fit.verdict} size={26} />
           {VERDICT_WORDS[fit.verdict]}
-          <span className={styles.margin}>{marginText(fit, units)}</span>
+          <span className={styles.margin}>{marginText(fit, units, pending, readingText)}</span>
         </p>
       )}
       <p>{sentence}</p>
@@ -45,8 +47,8 @@ export function PairReading({ family, entrant, opening, fit }: PairReadingProps)
       {fit && fit.verdict !== 'blocked' && (
         <FactList
           facts={[
-            { term: 'Play sideways', value: gapText(fit.play.lateral, units) },
-            { term: 'Play in height', value: gapText(fit.play.vertical, units) },
+            { term: 'Play sideways', value: readingText(fit.play.lateral, units) },
+            { term: 'Play in height', value: readingText(fit.play.vertical, units) },
           ]}
         />
       )}
@@ -66,10 +68,11 @@ function useSentence({ family, entrant, opening, fit }: PairReadingProps): strin
   const { settings, doors, conditions } = useSession();
   const units = useStore(settings, (s) => s.units);
   const state = useStore(conditions, (s) => s);
+  const halted = useHalted();
   return useMemo(() => {
     if (!fit) return 'Not judged.';
-    return pairSentence(doors, { entrant, opening, fit, conditions: conditionsFor(state, family) }, units);
-  }, [doors, family, entrant, opening, fit, state, units]);
+    return pairSentence(doors, { entrant, opening, fit, conditions: conditionsFor(state, family) }, units, halted);
+  }, [doors, family, entrant, opening, fit, state, units, halted]);
 }
 
 /** How the blank rides beside the section's own; a tilted one has no height of its own, so nothing is said of it. */
@@ -92,7 +95,7 @@ function useToldFacts(opening: Profile): Fact[] {
   const wear = useStore(details, (s) => s.wear.get(opening.id));
   if (telling === 'parts') return [{ term: 'All parts', value: threeWay ? PARTS_WORDS[threeWay].whole : MEASURING }];
   if (telling !== 'guard') return [];
-  const only = (length: number) => (Number.isFinite(length) ? gapText(length, units) : 'never');
+  const only = (length: number) => (Number.isFinite(length) ? wearLengthText(length, units) : 'never');
   const facts = [{ term: 'Wear of both', value: wearText(wear, units) }];
   if (!wear || wear.both === 0) return facts;
   return [

@@ -3,6 +3,7 @@ import type { Family } from '../../family/family.ts';
 import type { Fit } from '../../fit/fit.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { rowOf } from '../state/fits-lookup.ts';
+import { isHalted } from '../state/results-state.ts';
 import { useSession, useStore } from './use-store.ts';
 
 /** The open family; null before the first one is open. */
@@ -35,4 +36,10 @@ export function usePickedRow(): ReadonlyMap<string, Fit> {
 export function useWornAway(entrant: Profile | null): boolean {
   const { results } = useSession();
   return useStore(results, (s) => entrant !== null && s.wornAway.has(entrant.id));
+}
+
+/** Whether the judging was stopped, so that what is not known yet does not come. */
+export function useHalted(): boolean {
+  const { results } = useSession();
+  return useStore(results, (s) => isHalted(s.phase));
 }

@@ -29,6 +29,7 @@ interface WallCellProps {
   readonly wornAway: boolean;
   readonly threeWay: ThreeWay | undefined;
   readonly wear: WearFigures | undefined;
+  readonly halted: boolean;
   readonly face: PlugFace;
   readonly measures: CellMeasures;
   readonly units: Units;

@@ -7,7 +7,7 @@ import { PARTS_WORDS, VERDICT_WORDS } from '../state/pair-words.ts';
 import { AlteredLine } from './altered-line.tsx';
 import { AnswerMark } from './answer-mark.tsx';
 import { TellsKeys } from './tells-keys.tsx';
-import { usePickedRow, useWornAway } from './use-family.ts';
+import { useHalted, usePickedRow, useWornAway } from './use-family.ts';
 import { useSession, useStore } from './use-store.ts';
 import styles from './wall-head.module.css';
 
@@ -25,8 +25,10 @@ export function WallHead({ entrant, openingCount }: { entrant: Profile | null; o
   const counts = useCounts(parts);
   const whole = counts.of > 0 && counts.of === openingCount;
   const wornAway = useWornAway(entrant);
+  const halted = useHalted();
   const counted = whole ? counts.headline : null;
-  const text = headText(entrant, openingCount, wornAway ? wornAwayText : counted);
+  const waiting = halted ? triedText(counts.of, openingCount) : tryingText;
+  const text = headText(entrant, openingCount, wornAway ? wornAwayText : (counted ?? waiting));
   return (
     <header className={styles.head}>
       <h1 className={styles.line} style={{ '--letters': text.length } as CSSProperties}>
@@ -87,8 +89,17 @@ function wornAwayText(name: string): string {
   return `Nothing would be left of ${name}`;
 }
 
-function headText(entrant: Profile | null, openingCount: number, headline: ((name: string) => string) | null): string {
+function tryingText(name: string): string {
+  return `Trying ${name} …`;
+}
+
+/** What is said of a row that a stop left open. */
+function triedText(count: number, of: number): (name: string) => string {
+  return (name) => `${name} was tried in ${count} of ${of} keyways`;
+}
+
+function headText(entrant: Profile | null, openingCount: number, headline: (name: string) => string): string {
   if (!entrant) return 'No blank or tool in this family';
   if (openingCount === 0) return entrant.name;
-  return headline ? headline(entrant.name) : `Trying ${entrant.name} …`;
+  return headline(entrant.name);
 }

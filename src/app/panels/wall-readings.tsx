@@ -3,8 +3,8 @@ import type { Family } from '../../family/family.ts';
 import type { Fit } from '../../fit/fit.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { goingIn } from '../state/going-in.ts';
-import { gapText } from '../state/length-text.ts';
-import { marginText } from '../state/pair-words.ts';
+import { readingText } from '../state/length-text.ts';
+import { MEASURING, marginText } from '../state/pair-words.ts';
 import { profileFacts } from '../state/profile-facts.ts';
 import { FactList } from './fact-list.tsx';
 import { GuardReading } from './guard-reading.tsx';
@@ -77,13 +77,13 @@ function GoingIn({ family, row }: { family: Family; row: ReadonlyMap<string, Fit
             >
               <VerdictMark verdict={fit.verdict} size={18} />
               <span className={styles.grow}>{opening.section ?? opening.name}</span>
-              <span>{marginText(fit, units)}</span>
+              <span>{marginText(fit, units, MEASURING, readingText)}</span>
             </button>
           </li>
         ))}
       </ul>
       <p className={styles.note}>
-        Tight: it goes in, with less than {gapText(family.runningClearance, units)} all round.
+        Tight: it goes in, with less than {readingText(family.runningClearance, units)} all round.
       </p>
     </section>
   );

@@ -3,7 +3,15 @@ import type { ThreeWay } from '../../fit/judge-tolerance.ts';
 import type { WearFigures } from '../../jobs/judge-details.ts';
 import type { Telling } from './conditions-state.ts';
 import type { Units } from './length-text.ts';
-import { MEASURING, marginText, PARTS_WORDS, shortWearText, VERDICT_WORDS, wearText } from './pair-words.ts';
+import {
+  MEASURING,
+  marginText,
+  NOT_MEASURED,
+  PARTS_WORDS,
+  shortWearText,
+  VERDICT_WORDS,
+  wearText,
+} from './pair-words.ts';
 
 /** What a cell of the wall knows of its pair. */
 export interface CellFigures {
@@ -12,6 +20,8 @@ export interface CellFigures {
   readonly wornAway: boolean;
   readonly threeWay: ThreeWay | undefined;
   readonly wear: WearFigures | undefined;
+  /** True where the judging was stopped, so that nothing more comes. */
+  readonly halted: boolean;
 }
 
 /** What a cell of the wall says: its mark, a word, a second line, both as one phrase, and which outline the plug gets. */
@@ -34,10 +44,13 @@ const UNKNOWN: CellAnswer = {
 /** The outline of a plug by the answer for all parts: as solid as the answer is. */
 const TONES: Readonly<Record<ThreeWay, Verdict>> = { always: 'enters', depends: 'tight', never: 'blocked' };
 
+const UNJUDGED: CellAnswer = { ...UNKNOWN, word: 'not judged', phrase: 'not judged' };
+
 /** The answer of one pair as the wall is to tell it. */
-export function cellAnswer(telling: Telling, { fit, wornAway, threeWay, wear }: CellFigures, units: Units): CellAnswer {
+export function cellAnswer(telling: Telling, figures: CellFigures, units: Units): CellAnswer {
+  const { fit, wornAway, threeWay, wear, halted } = figures;
   if (wornAway) return { ...UNKNOWN, word: 'worn away', phrase: 'nothing is left of it' };
-  if (!fit) return UNKNOWN;
+  if (!fit) return halted ? UNJUDGED : UNKNOWN;
   if (telling === 'parts') {
     if (!threeWay) return { ...UNKNOWN, word: MEASURING, phrase: MEASURING };
     const { whole, word, rest } = PARTS_WORDS[threeWay];
@@ -45,7 +58,8 @@ export function cellAnswer(telling: Telling, { fit, wornAway, threeWay, wear }: 
   }
   const { verdict } = fit;
   const word = VERDICT_WORDS[verdict];
-  const figure = telling === 'guard' ? shortWearText(wear, units) : marginText(fit, units);
+  const figure =
+    telling === 'guard' ? shortWearText(wear, units) : marginText(fit, units, halted ? NOT_MEASURED : MEASURING);
   const phrase = `${word}, ${telling === 'guard' ? wearText(wear, units) : figure}`;
   return { mark: verdict, word, figure, phrase, tone: verdict };
 }

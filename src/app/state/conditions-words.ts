@@ -1,5 +1,5 @@
 import { type ConditionsState, isAltered } from './conditions-state.ts';
-import { gapText, type Units } from './length-text.ts';
+import { readingText, type Units } from './length-text.ts';
 
 /** A tilt as it is spoken of: "2.0°". */
 export function tiltText(radians: number): string {
@@ -15,9 +15,9 @@ export function isOtherThanDrawn(state: ConditionsState): boolean {
 export function alteredText(state: ConditionsState, units: Units): string {
   const { wear, tiltLimit, blankTolerance, openingTolerance } = state;
   const parts: string[] = [];
-  if (wear > 0) parts.push(`worn ${gapText(wear, units)} each`);
+  if (wear > 0) parts.push(`worn ${readingText(wear, units)} each`);
   if (tiltLimit > 0) parts.push(`tilt up to ${tiltText(tiltLimit)}`);
-  if (blankTolerance !== null) parts.push(`blanks made to ±${gapText(blankTolerance, units)}`);
-  if (openingTolerance !== null) parts.push(`keyways made to ±${gapText(openingTolerance, units)}`);
+  if (blankTolerance !== null) parts.push(`blanks made to ±${readingText(blankTolerance, units)}`);
+  if (openingTolerance !== null) parts.push(`keyways made to ±${readingText(openingTolerance, units)}`);
   return parts.join(', ');
 }

@@ -1,5 +1,5 @@
 import type { EntryMatrix } from '../../family/entry-matrix.ts';
-import type { Family } from '../../family/family.ts';
+import { entrantsOf, type Family } from '../../family/family.ts';
 import { type FitCache, isMeasured } from '../../family/fit-cache.ts';
 import type { GuardMargins } from '../../family/guard-margin.ts';
 import { type KnownFits, knownFits } from '../../family/known-fits.ts';
@@ -14,9 +14,11 @@ export interface GuardState {
   /** waiting: until every pair has been judged as drawn. */
   readonly phase: 'waiting' | 'measuring' | 'known' | 'failed';
   readonly margins: GuardMargins | null;
+  /** Whether a blank is stopped by a keyway at all; true while that is not known. */
+  readonly keepsOut: boolean;
 }
 
-const WAITING: GuardState = { phase: 'waiting', margins: null };
+const WAITING: GuardState = { phase: 'waiting', margins: null, keepsOut: true };
 
 /** A guard margin costs many looks; it is only begun when nothing has changed for so long, milliseconds. */
 const CALM_MS = 250;
@@ -33,7 +35,7 @@ export function makeGuardStore(): Store<GuardState> {
  * @check tests/unit/app/guarding.test.ts
  */
 export class Guarding {
-  private readonly kept = new WeakMap<Family, GuardMargins>();
+  private readonly kept = new WeakMap<Family, Pick<GuardState, 'margins' | 'keepsOut'>>();
   private family: Family | null = null;
   private flight: { readonly family: Family; readonly jobs: Flight } | null = null;
   private dropWait: (() => void) | null = null;
@@ -46,14 +48,14 @@ export class Guarding {
 
   /** A family is open; `settled` once its pairs have been judged and no edit is under way. */
   follow(family: Family, settled: boolean): void {
-    const margins = this.kept.get(family);
+    const known = this.kept.get(family);
     const changed = family !== this.family;
     this.family = family;
     if (changed) this.flight?.jobs.cancel();
-    if (margins) this.store.setState({ phase: 'known', margins });
+    if (known) this.store.setState({ phase: 'known', ...known });
     else if (changed) this.store.setState(WAITING);
     this.dropWait?.();
-    this.dropWait = !margins && settled ? this.doors.pace.later(CALM_MS, () => this.launch()) : null;
+    this.dropWait = !known && settled ? this.doors.pace.later(CALM_MS, () => this.launch()) : null;
   }
 
   private launch(): void {
@@ -63,7 +65,7 @@ export class Guarding {
     if (!isWhole(known)) return;
     this.store.setState({ phase: 'measuring' });
     const land = (margins: GuardMargins) => {
-      this.kept.set(family, margins);
+      this.kept.set(family, { margins, keepsOut: keepsOut(family, known) });
       return margins;
     };
     const start = () => {
@@ -75,9 +77,9 @@ export class Guarding {
 
   private ended(family: Family, failed: boolean): void {
     this.flight = null;
-    const margins = this.kept.get(family);
+    const known = this.kept.get(family);
     if (family !== this.family) this.launch();
-    else if (margins) this.store.setState({ phase: 'known', margins });
+    else if (known) this.store.setState({ phase: 'known', ...known });
     else if (failed) this.store.setState({ phase: 'failed' });
     else this.launch();
   }
@@ -86,4 +88,11 @@ export class Guarding {
 /** Whether every pair has been judged and measured. */
 function isWhole(known: KnownFits): known is EntryMatrix {
   return known.fits.every((row) => row.every((fit: Fit | undefined) => fit !== undefined && isMeasured(fit)));
+}
+
+/** Whether any blank is stopped by any keyway. Tools do not count: the guard margin is not about them. */
+function keepsOut(family: Family, { fits }: EntryMatrix): boolean {
+  return entrantsOf(family).some(
+    ({ kind }, i) => kind === 'blank' && fits[i].some(({ verdict }) => verdict === 'blocked'),
+  );
 }

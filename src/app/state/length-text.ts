@@ -16,6 +16,20 @@ export function gapText(nm: number, units: Units): string {
   return smallText(mm, mm >= 0.0995 ? 2 : 3, 'mm');
 }
 
+/** A small length among the readings: three decimals of a millimetre however large, or thousandths of an inch. */
+export function readingText(nm: number, units: Units): string {
+  const size = Math.abs(nm);
+  return units === 'in' ? gapText(size, units) : smallText(size / NM_PER_MM, 3, 'mm');
+}
+
+/** A wear that lets a blank in, as a reading; never rounded up, so that a guard does not look better than it is. */
+export function wearLengthText(nm: number, units: Units): string {
+  const step = units === 'in' ? NM_PER_THOU / 10 : NM_PER_MM / 1000;
+  const steps = Math.floor(nm / step + 1e-6);
+  // Less than one step is left as it is, to be told as that.
+  return readingText(steps === 0 ? Math.min(nm, step / 4) : steps * step, units);
+}
+
 function smallText(value: number, decimals: number, unit: string): string {
   const least = 10 ** -decimals;
   if (value > 0 && value < least / 2) return `under ${least.toFixed(decimals)} ${unit}`;

@@ -2,7 +2,7 @@ import { isMeasured } from '../../family/fit-cache.ts';
 import type { Fit, Verdict } from '../../fit/fit.ts';
 import type { ThreeWay } from '../../fit/judge-tolerance.ts';
 import type { WearFigures } from '../../jobs/judge-details.ts';
-import { gapText, type Units } from './length-text.ts';
+import { gapText, type Units, wearLengthText } from './length-text.ts';
 
 /** The word that goes with each verdict's mark. */
 export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
@@ -21,23 +21,31 @@ export const PARTS_WORDS: Readonly<Record<ThreeWay, { whole: string; word: strin
 /** What stands for a figure that is on its way. */
 export const MEASURING = 'measuring…';
 
-/** The margin of a pair as it stands under its picture: "+0.052 mm", "touching", "0.21 mm too deep". */
-export function marginText(fit: Fit, units: Units): string {
-  if (!isMeasured(fit)) return MEASURING;
-  if (fit.verdict === 'blocked') return `${gapText(fit.clearance, units)} too deep`;
+/** What stands for a figure that does not come, since the judging was stopped. */
+export const NOT_MEASURED = 'not measured';
+
+/**
+ * The margin of a pair as it stands under its picture: "+0.052 mm", "touching", "0.21 mm too deep".
+ *
+ * @param pending what stands for a figure that is not there.
+ * @param lengthText how lengths are written: as readings, or shorter.
+ */
+export function marginText(fit: Fit, units: Units, pending = MEASURING, lengthText = gapText): string {
+  if (!isMeasured(fit)) return pending;
+  if (fit.verdict === 'blocked') return `${lengthText(fit.clearance, units)} too deep`;
   if (fit.clearance === 0) return 'touching';
-  return `+${gapText(fit.clearance, units)}`;
+  return `+${lengthText(fit.clearance, units)}`;
 }
 
-/** The wear of both parts that lets a blank in: "goes in after 0.11 mm of wear", "goes in new". */
+/** The wear of both parts that lets a blank in: "goes in after 0.110 mm of wear", "goes in new". */
 export function wearText(wear: WearFigures | undefined, units: Units): string {
   if (!wear) return MEASURING;
   if (wear.both === 0) return 'goes in new';
   if (wear.both === Number.POSITIVE_INFINITY) return 'no wear lets it in';
-  return `goes in after ${gapText(wear.both, units)} of wear`;
+  return `goes in after ${wearLengthText(wear.both, units)} of wear`;
 }
 
-/** The same, short enough for a cell of the wall: "in after 0.11 mm". */
+/** The same, short enough for a cell of the wall: "in after 0.110 mm". */
 export function shortWearText(wear: WearFigures | undefined, units: Units): string {
   const text = wearText(wear, units);
   if (text === 'no wear lets it in') return 'not by wear';

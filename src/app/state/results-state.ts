@@ -26,6 +26,11 @@ export function makeResultsStore(): Store<ResultsState> {
   return makeStore<ResultsState>({ phase: 'idle', done: 0, total: 0, fits: null, wornAway: new Set(), trouble: '' });
 }
 
+/** Whether what is not known yet will stay so until the judging is begun again. */
+export function isHalted(phase: JudgingPhase): boolean {
+  return phase === 'stopped' || phase === 'failed';
+}
+
 /** Whether pairs are still being judged or measured. */
 export function isRunning(phase: JudgingPhase): boolean {
   return phase === 'judging' || phase === 'measuring';

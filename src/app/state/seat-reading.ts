@@ -4,7 +4,7 @@ import type { KnownFits } from '../../family/known-fits.ts';
 import { ownBlankOf, seatOffset } from '../../family/seat-offset.ts';
 import type { Fit } from '../../fit/fit.ts';
 import type { Profile } from '../../profile/profile.ts';
-import { gapText, type Units } from './length-text.ts';
+import { readingText, type Units } from './length-text.ts';
 
 /** How a seated blank rides beside the section's own: nanometres, above zero where it rides higher. */
 export interface SeatReading {
@@ -45,5 +45,5 @@ export function seatText({ own, offset }: SeatReading, units: Units): string {
   const name = own.section ? `${own.section} blank` : own.name;
   if (Math.abs(offset) < SAME_HEIGHT) return `rides as high as the ${name}`;
   const way = offset > 0 ? 'higher' : 'lower';
-  return `rides ${gapText(offset, units)} ${way} than the ${name}: every cut stands off by as much`;
+  return `rides ${readingText(offset, units)} ${way} than the ${name}: every cut stands off by as much`;
 }

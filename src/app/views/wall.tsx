@@ -3,7 +3,7 @@ import { type Family, openingsOf } from '../../family/family.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { EmptyNotice } from '../panels/empty-notice.tsx';
 import { ClashHatch } from '../panels/plug-picture.tsx';
-import { usePickedPair, usePickedRow, useWornAway } from '../panels/use-family.ts';
+import { useHalted, usePickedPair, usePickedRow, useWornAway } from '../panels/use-family.ts';
 import { useSize } from '../panels/use-size.ts';
 import { useSession, useStore } from '../panels/use-store.ts';
 import { WallCell } from '../panels/wall-cell.tsx';
@@ -60,6 +60,7 @@ function Cells({ openings, face, layout }: CellsProps) {
   const { entrant, opening: picked } = usePickedPair();
   const row = usePickedRow();
   const wornAway = useWornAway(entrant);
+  const halted = useHalted();
   const telling = useStore(conditions, (s) => s.telling);
   const { threeWay, wear } = useStore(details, (s) => s);
   const onPick = useCallback((openingId: string) => selection.setState({ openingId }), [selection]);
@@ -77,6 +78,7 @@ function Cells({ openings, face, layout }: CellsProps) {
           wornAway={wornAway}
           threeWay={threeWay.get(opening.id)}
           wear={wear.get(opening.id)}
+          halted={halted}
           face={face}
           measures={layout}
           units={units}

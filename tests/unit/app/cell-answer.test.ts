@@ -4,7 +4,7 @@ import { AS_DRAWN } from '../../../src/app/state/conditions-state.ts';
 import { alteredText, isOtherThanDrawn } from '../../../src/app/state/conditions-words.ts';
 import { UNMEASURED } from '../../../src/fit/judge-fit.ts';
 
-const NOTHING = { fit: undefined, wornAway: false, threeWay: undefined, wear: undefined };
+const NOTHING = { fit: undefined, wornAway: false, threeWay: undefined, wear: undefined, halted: false };
 const blocked = { ...UNMEASURED, clearance: -210_000, accuracy: 400 };
 const wearOf = (both: number) => ({ blank: both, keyway: both, both });
 
@@ -19,12 +19,23 @@ test('a figure that is on its way is no number', () => {
   expect(cellAnswer('parts', { ...NOTHING, fit: blocked }, 'mm')).toMatchObject({ mark: null, word: 'measuring…' });
 });
 
+test('after a stop nothing is said to be on its way', () => {
+  const halted = { ...NOTHING, halted: true };
+  expect(cellAnswer('margin', halted, 'mm')).toMatchObject({ mark: null, word: 'not judged', phrase: 'not judged' });
+  expect(cellAnswer('parts', halted, 'mm').word).toBe('not judged');
+  expect(cellAnswer('margin', { ...halted, fit: UNMEASURED }, 'mm')).toMatchObject({
+    mark: 'blocked',
+    phrase: 'blocked, not measured',
+  });
+  expect(cellAnswer('margin', { ...halted, fit: blocked }, 'mm').figure).toBe('0.21 mm too deep');
+});
+
 test('each way of telling has words of its own', () => {
-  const all = { fit: blocked, wornAway: false, threeWay: 'depends', wear: wearOf(110_000) } as const;
+  const all = { ...NOTHING, fit: blocked, threeWay: 'depends', wear: wearOf(110_000) } as const;
   expect(cellAnswer('margin', all, 'mm').figure).toBe('0.21 mm too deep');
   expect(cellAnswer('guard', all, 'mm')).toMatchObject({
-    figure: 'in after 0.11 mm',
-    phrase: 'blocked, goes in after 0.11 mm of wear',
+    figure: 'in after 0.110 mm',
+    phrase: 'blocked, goes in after 0.110 mm of wear',
   });
   expect(cellAnswer('guard', { ...all, wear: wearOf(0) }, 'mm').figure).toBe('goes in new');
   expect(cellAnswer('guard', { ...all, wear: wearOf(Infinity) }, 'mm').figure).toBe('not by wear');

@@ -37,7 +37,7 @@ test('it waits for the whole family, then measures once the hand is calm, and is
   guarding.follow(family, true);
   calm();
   expect(guards).toEqual([]);
-  expect(store.getState()).toEqual({ phase: 'waiting', margins: null });
+  expect(store.getState()).toMatchObject({ phase: 'waiting', margins: null });
   judgeAll(family);
   guarding.follow(family, true);
   expect(guards).toEqual([]);
@@ -46,13 +46,29 @@ test('it waits for the whole family, then measures once the hand is calm, and is
   expect(guards[0].input.matrix.fits.flat()).toHaveLength(15);
   guards[0].finish(MARGINS);
   await turn();
-  expect(store.getState()).toEqual({ phase: 'known', margins: MARGINS });
+  expect(store.getState()).toMatchObject({ phase: 'known', margins: MARGINS });
   const other = { ...family };
   guarding.follow(other, false);
-  expect(store.getState()).toEqual({ phase: 'waiting', margins: null });
+  expect(store.getState()).toMatchObject({ phase: 'waiting', margins: null });
   guarding.follow(family, true);
-  expect(store.getState()).toEqual({ phase: 'known', margins: MARGINS });
+  expect(store.getState()).toMatchObject({ phase: 'known', margins: MARGINS });
   expect(guards).toHaveLength(1);
+});
+
+test('a family in which every blank goes into every keyway keeps nothing out', async () => {
+  const keepsOut = async (of: Family) => {
+    const { store, guarding, judgeAll, guards, calm } = opened();
+    judgeAll(of);
+    guarding.follow(of, true);
+    calm();
+    guards[0].finish({ guard: null, clearance: null });
+    await turn();
+    return store.getState().keepsOut;
+  };
+  const heron = { ...family, profiles: family.profiles.filter(({ section }) => section === 'Heron') };
+  expect(heron.profiles.map(({ kind }) => kind).sort()).toEqual(['blank', 'opening']);
+  expect(await keepsOut(heron)).toBe(false);
+  expect(await keepsOut(family)).toBe(true);
 });
 
 test('an edit cancels what is on its way, and the edited family is measured next', async () => {

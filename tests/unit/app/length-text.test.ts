@@ -1,5 +1,13 @@
 import { expect, test } from 'vitest';
-import { bandText, gapText, heightText, shiftText, sizeText } from '../../../src/app/state/length-text.ts';
+import {
+  bandText,
+  gapText,
+  heightText,
+  readingText,
+  shiftText,
+  sizeText,
+  wearLengthText,
+} from '../../../src/app/state/length-text.ts';
 
 test('gaps have three decimals of a millimetre, two from a tenth up', () => {
   expect(gapText(52_100, 'mm')).toBe('0.052 mm');
@@ -13,6 +21,24 @@ test('a gap above zero never reads as zero', () => {
   expect(gapText(300, 'mm')).toBe('under 0.001 mm');
   expect(gapText(600, 'mm')).toBe('0.001 mm');
   expect(gapText(-1, 'in')).toBe('under 0.1 thou');
+});
+
+test('readings keep three decimals', () => {
+  expect(readingText(-214_900, 'mm')).toBe('0.215 mm');
+  expect(readingText(1_250_000, 'mm')).toBe('1.250 mm');
+  expect(readingText(25_400, 'in')).toBe('1.0 thou');
+  expect(readingText(300, 'mm')).toBe('under 0.001 mm');
+});
+
+test('a wear that lets in is never rounded up', () => {
+  expect(wearLengthText(107_500, 'mm')).toBe('0.107 mm');
+  expect(wearLengthText(107_999, 'mm')).toBe('0.107 mm');
+  expect(wearLengthText(110_000, 'mm')).toBe('0.110 mm');
+  expect(wearLengthText(700, 'mm')).toBe('under 0.001 mm');
+  expect(wearLengthText(0, 'mm')).toBe('0.000 mm');
+  // 2.54 um are a tenth of a thou.
+  expect(wearLengthText(27_900, 'in')).toBe('1.0 thou');
+  expect(wearLengthText(27_940, 'in')).toBe('1.1 thou');
 });
 
 test('in inch units gaps are thousandths of exactly 25.4 um', () => {

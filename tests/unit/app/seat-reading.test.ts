@@ -62,7 +62,7 @@ test('a blank whose slot is 0.3 mm too shallow for the ward rides 0.3 mm higher 
   expect(seat?.own).toBe(own);
   expect(Math.abs((seat?.offset ?? 0) - 300_000)).toBeLessThan(100);
   expect(seat && seatText(seat, 'mm')).toBe(
-    'rides 0.30 mm higher than the Heron blank: every cut stands off by as much',
+    'rides 0.300 mm higher than the Heron blank: every cut stands off by as much',
   );
   expect(seatText({ own, offset: -12_000 }, 'mm')).toContain('rides 0.012 mm lower than');
 });
