@@ -45,10 +45,12 @@ function Bench({ family }: { family: Family }) {
       <main className={styles.middle}>
         <FaultNotice />
         {view === 'compare' ? <Compare family={family} /> : <Wall family={family} />}
-        <JudgingNotice />
       </main>
-      <aside className={styles.readings} aria-label="Readings">
-        {view === 'compare' ? <CompareReadings /> : <WallReadings family={family} />}
+      <aside className={styles.right} aria-label="Readings">
+        <div className={styles.readings}>
+          {view === 'compare' ? <CompareReadings /> : <WallReadings family={family} />}
+        </div>
+        <JudgingNotice />
       </aside>
     </div>
   );
