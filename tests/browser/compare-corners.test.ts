@@ -105,6 +105,8 @@ test('a dragged corner changes the margin live by half of what it is pulled out'
   await page.mouse.move(at.x + 3, at.y, { steps: 3 });
   const pulled = (await numberIn(page, /^Corner x/)) - 2;
   expect(pulled).toBeGreaterThan(0.005);
+  // It rests on whole micrometres.
+  expect(Math.abs(pulled * 1000 - Math.round(pulled * 1000))).toBeLessThan(1e-6);
   const margin = Number(/[+](\d\.\d+) mm$/.exec(await verdict(page))?.[1]);
   expect(margin).toBeCloseTo(0.05 - pulled / 2, 2.9);
   await page.mouse.up();

@@ -127,7 +127,9 @@ function stepOf(
   }
   if (gesture.kind !== 'dragging-corner') return null;
   const { edit, part } = cornersOf(session).getState();
-  return edit && dragCornerTo(gesture, at, view, part === 'entrant' ? edit.held : null);
+  return (
+    edit && dragCornerTo(gesture, at, view, part === 'entrant' ? edit.held : null, session.settings.getState().units)
+  );
 }
 
 function pixelOf(event: MouseEvent, element: HTMLElement): PixelPoint {

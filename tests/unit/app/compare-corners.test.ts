@@ -25,9 +25,18 @@ test('a held corner follows the pointer in the frame of its own outline, turned 
   const [at] = placed([own], stand);
   const pixel = toPixels(view, at);
   const gesture = holdCorner(3, at, view, { px: pixel.px + 2, py: pixel.py - 1 });
-  expect(dragCornerTo(gesture, { px: pixel.px + 2, py: pixel.py - 1 }, view, stand).corner).toEqual(own);
-  const moved = dragCornerTo(gesture, { px: pixel.px + 7, py: pixel.py - 1 }, view, null).corner;
-  expect(moved?.x).toBe(Math.round(at.x + 100_000));
+  expect(dragCornerTo(gesture, { px: pixel.px + 2, py: pixel.py - 1 }, view, stand, 'mm').corner).toEqual(own);
+  const moved = dragCornerTo(gesture, { px: pixel.px + 7, py: pixel.py - 1 }, view, null, 'mm').corner;
+  expect(moved?.x).toBe(Math.round((at.x + 100_000) / 1000) * 1000);
+});
+
+test('a dragged corner rests on whole micrometres, or on twentieths of a thou', () => {
+  // One pixel is 20 um; 123.87855 pixels are 2.477571 mm, or 97.542 thou.
+  const from = { x: 0, y: 0 };
+  const gesture = holdCorner(0, from, view, toPixels(view, from));
+  const to = { px: 100 + 123.87855, py: 400 };
+  expect(dragCornerTo(gesture, to, view, null, 'mm').corner).toEqual({ x: 2_478_000, y: 0 });
+  expect(dragCornerTo(gesture, to, view, null, 'in').corner).toEqual({ x: 97.55 * 25_400, y: 0 });
 });
 
 test('taking a point back undoes placing it', () => {
