@@ -1,4 +1,5 @@
-import { type ReactNode, type ToggleEvent, useId, useRef } from 'react';
+import { type KeyboardEvent, type ReactNode, type ToggleEvent, useId, useRef } from 'react';
+import { walk } from '../state/walk.ts';
 import styles from './hanging-panel.module.css';
 
 interface HangingPanelProps {
@@ -8,7 +9,10 @@ interface HangingPanelProps {
   readonly children: (close: () => void) => ReactNode;
 }
 
-/** A key with a panel that hangs below it; Escape or a press elsewhere puts it away. */
+/**
+ * A key with a panel that hangs below it and takes the focus; the arrow keys go along its rows. Escape or a press
+ * elsewhere puts it away, and the key has the focus again.
+ */
 export function HangingPanel({ label, title, children }: HangingPanelProps) {
   const id = useId();
   const key = useRef<HTMLButtonElement>(null);
@@ -19,14 +23,48 @@ export function HangingPanel({ label, title, children }: HangingPanelProps) {
     panel.current.style.top = `${at.bottom + 14}px`;
     panel.current.style.right = `${Math.max(8, document.documentElement.clientWidth - at.right)}px`;
   };
+  const moveFocus = ({ newState }: ToggleEvent<HTMLDivElement>) => {
+    const inside = panel.current?.contains(document.activeElement) || document.activeElement === document.body;
+    if (newState === 'open') (rowsOf(panel.current)[0] ?? panel.current)?.focus();
+    else if (inside) key.current?.focus();
+  };
+  const onKeyDown = (event: KeyboardEvent<HTMLDivElement>) => {
+    const rows = rowsOf(panel.current);
+    const next = rowAfter(event.key, rows, document.activeElement);
+    if (!next) return;
+    event.preventDefault();
+    next.focus();
+  };
   return (
     <>
       <button ref={key} type="button" className="key" popoverTarget={id} title={title}>
         {label}
       </button>
-      <div ref={panel} id={id} popover="auto" className={styles.panel} onBeforeToggle={place}>
+      {/* biome-ignore lint/a11y/noStaticElementInteractions: the rows in it have the focus, their arrow keys are heard here */}
+      <div
+        ref={panel}
+        id={id}
+        popover="auto"
+        tabIndex={-1}
+        className={styles.panel}
+        onBeforeToggle={place}
+        onToggle={moveFocus}
+        onKeyDown={onKeyDown}
+      >
         {children(() => panel.current?.hidePopover())}
       </div>
     </>
   );
+}
+
+function rowsOf(panel: HTMLElement | null): HTMLElement[] {
+  return [...(panel?.querySelectorAll('button') ?? [])];
+}
+
+/** The row that a key leads to from the one in focus, going round at the ends; undefined for any other key. */
+function rowAfter(pressed: string, rows: readonly HTMLElement[], focused: Element | null): HTMLElement | undefined {
+  if (pressed === 'Home') return rows[0];
+  if (pressed === 'End') return rows.at(-1);
+  const steps = { ArrowDown: 1, ArrowUp: -1 }[pressed] ?? 0;
+  return steps === 0 ? undefined : (walk(rows, rows.find((row) => row === focused) ?? null, steps) ?? undefined);
 }
