@@ -63,6 +63,7 @@ test('twice the way on the map is twice the way of the blank, and out of the reg
   await dragDot(page, 0, -20);
   expect(await millimetres(page, 'Up')).toBeCloseTo(2 * once, 2.5);
   await dragDot(page, 0, -60);
+  expect(await page.evaluate(() => String(getSelection()))).toBe('');
   expect(await sentence(page)).toMatch(/^Here it is blocked by /);
   expect(await dot(page).getAttribute('data-now')).not.toBe('free');
 });

@@ -125,6 +125,22 @@ test('a bad file is refused with the place and the cure of each fault, and nothi
   await notice.waitFor({ state: 'detached' });
 });
 
+test('Escape puts away why a file was refused, before it leads anywhere else', async () => {
+  const { page } = app;
+  await judged(page);
+  await page.getByRole('button', { name: 'Compare', exact: true }).first().click();
+  const drawing = page.getByRole('application', { name: /^Drawing of/ });
+  await drawing.waitFor();
+  await drop(page, '{ broken', 'bad.json');
+  const notice = page.getByRole('alert', { name: 'File not opened' });
+  await notice.waitFor();
+  await page.keyboard.press('Escape');
+  await notice.waitFor({ state: 'detached' });
+  expect(await drawing.isVisible()).toBe(true);
+  await page.keyboard.press('Escape');
+  await page.locator('button[data-opening]').first().waitFor();
+});
+
 test('broken JSON, and a file that is no text of ours, are told from each other', async () => {
   const { page } = app;
   await openThroughMenu(page, '{ "format": "sectionary-family", ', 'broken.json');
@@ -216,6 +232,29 @@ test('a family without keyways, and one without blanks, say what they lack and s
   expect(await page.locator('button[data-opening]').count()).toBe(1);
   expect(await page.getByRole('button', { name: 'Compare' }).count()).toBe(0);
   expect(await graveAxeFindings(page)).toEqual([]);
+});
+
+test('the open menu takes the arrow keys, and Escape gives the focus back to its key', async () => {
+  const { page } = app;
+  await judged(page);
+  const before = await headline(page);
+  const focused = () =>
+    page.evaluate(() => document.activeElement?.querySelector('b')?.textContent ?? document.activeElement?.textContent);
+  await page.getByRole('button', { name: 'Family ▾' }).click();
+  await expect.poll(focused).toBe('Open family…');
+  await page.keyboard.press('ArrowDown');
+  expect(await focused()).toBe('Save family');
+  await page.keyboard.press('ArrowUp');
+  await page.keyboard.press('ArrowUp');
+  expect(await focused()).toMatch(/lesson/i);
+  await page.keyboard.press('Home');
+  expect(await focused()).toBe('Open family…');
+  expect(await headline(page)).toBe(before);
+  await page.keyboard.press('Escape');
+  await page.getByRole('button', { name: /^Open family/ }).waitFor({ state: 'hidden' });
+  expect(await focused()).toBe('Family ▾');
+  await page.keyboard.press('ArrowDown');
+  expect(await headline(page)).not.toBe(before);
 });
 
 test('a long judgement shows how far it is, can be stopped and begun again, and is dropped for a new family', async () => {

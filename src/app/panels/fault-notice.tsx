@@ -1,3 +1,4 @@
+import { useEffect } from 'react';
 import styles from './notices.module.css';
 import { useSession, useStore } from './use-store.ts';
 
@@ -8,6 +9,17 @@ export function FaultNotice() {
   const { documents } = useSession();
   const refusal = useStore(documents, (s) => s.refusal);
   const familyName = useStore(documents, (s) => s.document?.family.name ?? null);
+  useEffect(() => {
+    if (!refusal) return;
+    // Heard before the views, for which Escape is a way back.
+    const onKeyDown = (event: KeyboardEvent) => {
+      if (event.key !== 'Escape' || isTaken(event.target)) return;
+      event.preventDefault();
+      documents.setState({ refusal: null });
+    };
+    addEventListener('keydown', onKeyDown, { capture: true });
+    return () => removeEventListener('keydown', onKeyDown, { capture: true });
+  }, [refusal, documents]);
   if (!refusal) return null;
   const { fileName, faults } = refusal;
   return (
@@ -16,7 +28,12 @@ export function FaultNotice() {
         <h2>
           {fileName} was not opened: {faults.length === 1 ? 'one fault' : `${faults.length} faults`}
         </h2>
-        <button type="button" className="key" onClick={() => documents.setState({ refusal: null })}>
+        <button
+          type="button"
+          className="key"
+          title="Put this notice away (Escape)"
+          onClick={() => documents.setState({ refusal: null })}
+        >
           Put away
         </button>
       </div>
@@ -34,4 +51,10 @@ export function FaultNotice() {
       {faults.length > MOST_SHOWN && <p>and {faults.length - MOST_SHOWN} more</p>}
     </section>
   );
+}
+
+/** Whether a field or a hanging panel has a use for Escape itself. */
+function isTaken(target: EventTarget | null): boolean {
+  const inField = target instanceof Element && target.closest('input, select, textarea') !== null;
+  return inField || document.querySelector(':popover-open') !== null;
 }
