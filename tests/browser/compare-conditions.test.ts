@@ -126,12 +126,32 @@ test('a number that is none, or out of range, is refused in words and changes no
   expect(await drawing(page).isVisible()).toBe(true);
 });
 
+test('As drawn also takes away what was typed and refused', async () => {
+  const { page } = app;
+  await openPair(page, 'Ruff blank', 'Ruff keyway');
+  const wear = page.getByRole('textbox', { name: /^Wear of each part/ });
+  await wear.fill('9');
+  await wear.press('Enter');
+  await page.getByText(/^Type a number from 0 to/).waitFor();
+  await page.getByRole('button', { name: 'As drawn' }).click();
+  await page.getByText(/^Type a number from 0 to/).waitFor({ state: 'detached' });
+  expect(await wear.inputValue()).toBe('0.000');
+  // Also where the field has not said so yet: it is left by the press itself.
+  await wear.fill('nonsense');
+  await page.getByRole('button', { name: 'As drawn' }).click();
+  expect(await wear.inputValue()).toBe('0.000');
+  expect(await page.getByText(/^Type a number from 0 to/).count()).toBe(0);
+});
+
 test('in inch units tolerances are thousandths', async () => {
   const { page } = app;
   await openPair(page, 'Ruff blank', 'Ruff keyway');
   await page.getByRole('button', { name: 'inch' }).click();
+  // The file's 0.020 mm are 0.787 thou, written as the list beside it has them.
+  const field = page.getByRole('textbox', { name: /^Blank tolerance ±, thou/ });
+  expect(await field.inputValue()).toBe('0.8');
   // 0.4 thou are 10.16 um; with 30 um less than the gap of 45.
-  await typeInto(page, /^Blank tolerance ±, thou/, '0.4');
+  await typeInto(page, /^Blank tolerance ±, thou/, '0.4 thou');
   expect(await answer(page)).toBe('always enters');
   await page.getByRole('button', { name: 'mm', exact: true }).click();
   expect(await numberIn(page, /^Blank tolerance/)).toBe(0.01016);

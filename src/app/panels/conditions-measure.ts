@@ -7,6 +7,8 @@ export interface Measure {
   /** Nanometres in one unit. */
   readonly per: number;
   readonly decimals: number;
+  /** Most signs that a field shows where more decimals make the value exact; 0: it never shows more. */
+  readonly room?: number;
   /** One press of an arrow key, in the unit. */
   readonly step: number;
 }
@@ -14,7 +16,7 @@ export interface Measure {
 /** How tolerances and wear are entered. */
 export const SMALL_LENGTHS: Readonly<Record<Units, Measure>> = {
   mm: { unit: 'mm', per: NM_OF_UNIT.mm, decimals: 3, step: 0.001 },
-  in: { unit: 'thou', per: NM_OF_UNIT.in / 1000, decimals: 2, step: 0.05 },
+  in: { unit: 'thou', per: NM_OF_UNIT.in / 1000, decimals: 1, room: 0, step: 0.1 },
 };
 
 /** How coordinates of corners are entered. */

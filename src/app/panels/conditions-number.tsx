@@ -21,9 +21,16 @@ export function NumberField(props: NumberFieldProps) {
   const { label, value, unit, decimals, room = 7, least, most, step, onChange } = props;
   const id = useId();
   const [draft, setDraft] = useState<string | null>(null);
-  const typed = draft === null ? value : numberOf(draft);
-  const wrong = typed === null || typed < least || typed > most;
   const [refused, setRefused] = useState(false);
+  const [valueBefore, setValueBefore] = useState(value);
+  if (value !== valueBefore) {
+    // Set from elsewhere: what was typed is of the past.
+    setValueBefore(value);
+    setDraft(null);
+    setRefused(false);
+  }
+  const typed = draft === null ? value : numberOf(draft, unit);
+  const wrong = typed === null || typed < least || typed > most;
   const take = () => {
     setRefused(draft !== null && wrong);
     if (draft === null || typed === null || wrong) return;
@@ -69,9 +76,11 @@ export function NumberField(props: NumberFieldProps) {
   );
 }
 
-/** A comma counts as a decimal point. */
-function numberOf(text: string): number | null {
-  const plain = text.trim().replace(',', '.').replace('−', '-');
+/** A comma counts as a decimal point; the unit may be typed along. */
+function numberOf(text: string, unit: string): number | null {
+  const typed = text.trim();
+  const bare = typed.endsWith(unit) ? typed.slice(0, -unit.length).trimEnd() : typed;
+  const plain = bare.replace(',', '.').replace('−', '-');
   const number = Number(plain);
   return plain === '' || !Number.isFinite(number) ? null : number;
 }

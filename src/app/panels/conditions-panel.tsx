@@ -1,4 +1,4 @@
-import type { ReactNode } from 'react';
+import { Fragment, type ReactNode, useState } from 'react';
 import type { Family } from '../../family/family.ts';
 import { bandsOf } from '../../family/family.ts';
 import { AS_DRAWN, type ConditionsState } from '../state/conditions-state.ts';
@@ -23,6 +23,8 @@ const DEGREE = Math.PI / 180;
 export function ConditionsPanel({ family, pair }: { family: Family; pair: ShownPair }) {
   const { settings, conditions } = useSession();
   const units = useStore(settings, (s) => s.units);
+  // Another number makes the fields anew, without what was typed into them and not taken.
+  const [redrawn, setRedrawn] = useState(0);
   const { threeWay, fit, bands } = pair;
   return (
     <section className={readings.part} aria-labelledby="reading-conditions">
@@ -34,14 +36,22 @@ export function ConditionsPanel({ family, pair }: { family: Family; pair: ShownP
         {PARTS_WORDS[threeWay].whole}
       </p>
       <p className={styles.sentence}>{threeWaySentence(threeWay, fit, bands, units)}</p>
-      <Tolerances family={family} pair={pair} />
-      <WearSlider />
-      <TiltSlider limit={family.tiltLimit} />
+      <Fragment key={redrawn}>
+        <Tolerances family={family} pair={pair} />
+        <WearSlider />
+        <TiltSlider limit={family.tiltLimit} />
+      </Fragment>
       <button
         type="button"
         className="key"
         title="New parts, upright, tolerances of the file"
-        onClick={() => conditions.setState(AS_DRAWN)}
+        // A field that is left names its fault, which would push this key away from under the pointer.
+        onMouseDown={(event) => event.preventDefault()}
+        onClick={(event) => {
+          event.currentTarget.focus();
+          conditions.setState(AS_DRAWN);
+          setRedrawn(redrawn + 1);
+        }}
       >
         As drawn
       </button>
@@ -111,7 +121,7 @@ interface LengthSliderProps {
 /** A slider for a small length, in the units of the window. */
 function LengthSlider({ name, label, value, end, most, children, onChange }: LengthSliderProps) {
   const { settings } = useSession();
-  const { unit, per, decimals, step } = SMALL_LENGTHS[useStore(settings, (s) => s.units)];
+  const { unit, per, decimals, room, step } = SMALL_LENGTHS[useStore(settings, (s) => s.units)];
   return (
     <Slider
       name={name}
@@ -119,6 +129,7 @@ function LengthSlider({ name, label, value, end, most, children, onChange }: Len
       value={value / per}
       unit={unit}
       decimals={decimals}
+      room={room}
       step={step}
       end={Math.round(end / per / step) * step}
       most={Number((most / per).toPrecision(2))}

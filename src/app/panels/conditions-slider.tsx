@@ -11,6 +11,8 @@ interface SliderProps {
   readonly value: number;
   readonly unit: string;
   readonly decimals: number;
+  /** Most signs that the field shows. */
+  readonly room?: number;
   readonly step: number;
   /** Where the slider ends; the field takes more, up to `most`. */
   readonly end: number;
@@ -21,7 +23,7 @@ interface SliderProps {
 }
 
 /** A number to be felt with a slider or typed exactly; both are the same value. */
-export function Slider({ name, label, value, unit, decimals, step, end, most, children, onChange }: SliderProps) {
+export function Slider({ name, label, value, unit, decimals, room, step, end, most, children, onChange }: SliderProps) {
   const top = Math.max(end, value);
   return (
     <div className={styles.setting}>
@@ -52,6 +54,7 @@ export function Slider({ name, label, value, unit, decimals, step, end, most, ch
           value={value}
           unit={unit}
           decimals={decimals}
+          room={room}
           least={0}
           most={most}
           step={step}
