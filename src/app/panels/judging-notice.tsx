@@ -22,7 +22,7 @@ export function JudgingNotice() {
       {isRunning(phase) && (
         <>
           <label htmlFor="judging-progress">
-            {phase === 'judging' ? 'Judging pairs' : 'Measuring blocked pairs'}
+            {phase === 'judging' ? 'Judging pairs' : 'Measuring depths'}
             {total > 0 ? `: ${done} of ${total}` : ''}
           </label>
           <progress id="judging-progress" max={Math.max(1, total)} value={done} />

@@ -10,7 +10,7 @@ export interface WallLayout extends CellMeasures {
 }
 
 /** A cell narrower than this could not hold "0.21 mm too deep" at 14 pixels. */
-const LEAST_CELL_WIDTH = 116;
+const LEAST_CELL_WIDTH = 122;
 /** Below this scale wards can no longer be told apart across a desk; the wall scrolls instead. */
 const LEAST_PX_PER_MM = 11;
 /** With more plugs than this the blanks are simply there: so many moving at once would be late. */
