@@ -46,6 +46,6 @@ export function pickedEntrant(page: Page): Promise<string> {
 export function reading(page: Page, term: string): Promise<string> {
   const line = page
     .getByRole('complementary', { name: 'Readings' })
-    .locator('div', { has: page.locator('dt', { hasText: term }) });
+    .locator('dl > div', { has: page.locator('dt', { hasText: term }) });
   return textOf(line.locator('dd').first());
 }
