@@ -102,7 +102,7 @@ test('the readings tell the picked pair in a sentence, and the list of what it g
   await readings.getByRole('button', { name: /Bittern/ }).click();
   await readings.getByRole('heading', { name: 'in Bittern keyway' }).waitFor();
   await page.getByRole('listbox', { name: 'Keyways' }).getByRole('option', { name: 'Plover keyway' }).click();
-  await readings.getByText(/blocked by the .+ at \d\.\d–\d\.\d mm, 0\.\d\d mm too deep/).waitFor();
+  await readings.getByText(/blocked by the .+ at \d\.\d–\d\.\d mm, 0\.\d{3} mm too deep/).waitFor();
 });
 
 test('inch units turn every length at once and are still there after a new visit', async () => {
