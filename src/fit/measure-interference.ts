@@ -17,8 +17,10 @@ const MOST = 94_000_000;
 /** Coordinates of a grown opening are whole nanometres, so it may fall short by this besides its arc tolerance. */
 const ROUNDING = 2;
 
-/** Finest arcs of a grown opening, nanometres. */
-const FINEST_ARC = 40;
+/** Finest arcs of a grown opening, nanometres: coarser on a larger growth, where they would have too many chords. */
+function finestArc(growth: number): number {
+  return Math.min(200, Math.max(40, growth / 20_000));
+}
 
 /** Most steps; each leaves at most half of the bracket. */
 const MOST_STEPS = 60;
@@ -53,8 +55,8 @@ interface Entry {
  * goes, grown by the difference, into the opening grown by d), so the next growth is tried just above that; where that
  * is too little, half way. Points inside closed pockets of the plug count, because the grown opening counts them.
  *
- * @returns `above` <= interference <= `atMost`, at most 0.8 um apart (1.3 um where the grown opening has
- * more than 600 vertices, 4 um where it is jagged all over).
+ * @returns `above` <= interference <= `atMost`, at most 0.8 um apart (more where the grown opening has
+ * more than 1,500 vertices, up to 4 um where it is jagged all over).
  * @source Huttenlocher, Kedem & Sharir, Discrete Comput. Geom. 9 (1993) 267-291 (definition); the bracket is ours.
  * @check tests/outside, closed forms and a grid search by an independent library
  */
@@ -63,7 +65,7 @@ export function measureInterference(opening: Opening, blank: Blank): Interferenc
   let leap = true;
   for (let step = 0; entry && !isNarrow(entry, low) && step < MOST_STEPS; step++) {
     const width: number = entry.growth - low;
-    const arc = Math.max(FINEST_ARC, width / 30);
+    const arc = Math.max(finestArc(entry.growth), width / 30);
     const growth: number = leap ? low + Math.min(width / 2, 2.5 * arc) : low + width / 2;
     const closer = enterAt(opening, blank, growth, arc, growth <= entry.holds ? entry.cells : null);
     leap = closer !== null;

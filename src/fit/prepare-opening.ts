@@ -9,6 +9,9 @@ import { cornersOf, type EdgeIndex, indexEdges } from './edge-index.ts';
 /** By how much {@link Opening.grown} is larger, nanometres: enough to turn a contact into an area well above rounding. */
 export const GROWTH = 60;
 
+/** Grown copies with more edges than this are simplified, where they can be: arcs have many chords, jagged outlines more. */
+const MOST_GROWN_EDGES = 1_500;
+
 /** Most grown copies that an opening keeps: those of the first steps, which every blank shares. */
 const MOST_GROWN = 64;
 
@@ -60,7 +63,7 @@ function readyOpening(region: Region, within: number): Opening {
       const key = `${distance} ${arcTolerance}`;
       const known = rounds.get(key);
       if (known) return known;
-      const light = lightenRegion(offset(region, distance, 'round', arcTolerance), MOST_EDGES);
+      const light = lightenRegion(offset(region, distance, 'round', arcTolerance), MOST_GROWN_EDGES);
       const made = readyOpening(light.region, within + light.within);
       if (rounds.size < MOST_GROWN) rounds.set(key, made);
       return made;
