@@ -7,6 +7,7 @@ import { replaceOutline } from '../interchange/json/replace-outline.ts';
 import { writeFamily } from '../interchange/json/write.ts';
 import type { PairDetail } from '../jobs/judge-details.ts';
 import type { PairsPart } from '../jobs/judge-pairs.ts';
+import { packOutline } from '../jobs/packed-outline.ts';
 import { startJob, threadCount } from '../workers/start-job.ts';
 import { browserPace } from './browser-pace.ts';
 import './fonts.ts';
@@ -35,6 +36,8 @@ const doors: Doors = {
   judgePairs: (input, onPart) => startJob('judgePairs', input, { onPart: (part) => onPart(part as PairsPart) }),
   judgeDetails: (input, onPart) => startJob('judgeDetails', input, { onPart: (part) => onPart(part as PairDetail) }),
   guardFamily: (family, matrix) => startJob('guardFamily', { family, matrix }),
+  drawParts: (opening, entrant, bands, count, seed) =>
+    startJob('drawParts', { opening: packOutline('', opening), entrant: packOutline('', entrant), bands, count, seed }),
   pace: browserPace,
   explainPlacement,
   fitSentence,

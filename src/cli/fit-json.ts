@@ -45,6 +45,8 @@ export interface PairJson {
   readonly blockedBy: readonly ObstacleJson[];
   /** The depth by which it still collides in the best placement; 0 where it goes in. */
   readonly interferenceUm: number;
+  /** The share of drawn parts that go together, with its 95 % confidence interval; only with --draws. */
+  readonly drawn?: { readonly share: number; readonly from: number; readonly to: number };
   /** How much higher the seated blank rides than the section's own; null where either does not go in. */
   readonly seatUm: number | null;
 }
@@ -113,7 +115,7 @@ function toDetails(
   profile: string,
   opening: string,
   fit: Fit,
-  { threeWay, explanation, seatOffset }: PairDetails,
+  { threeWay, explanation, seatOffset, drawn }: PairDetails,
   numberFeature: NumberFeature | null,
 ) {
   const blocked = fit.verdict === 'blocked';
@@ -128,6 +130,9 @@ function toDetails(
     blockedBy: blocked ? explanation.collisions.map(toObstacle) : [],
     interferenceUm: blocked ? -clearanceUm(fit) : 0,
     seatUm: seatOffset === null ? null : rounded(seatOffset / 1e3, 1),
+    ...(drawn && {
+      drawn: { share: rounded(drawn.share, 4), from: rounded(drawn.from, 4), to: rounded(drawn.to, 4) },
+    }),
   };
 }
 

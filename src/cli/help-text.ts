@@ -13,6 +13,7 @@ Options of fit
   --tilt DEG         let a blank stand turned by up to DEG degrees either way, 0 to 15; upright where not given
   --tolerance-um N   take every outline as made to N um to either side, 0 to 1000, in place of the file's tolerances
   --wear-um N        take N um off every blank and tool, and as much off every keyway, 0 to 1000
+  --draws N          with --json, new and upright: draw N pairs of parts evenly from their tolerances for each pair (seed 1)
   With --tilt or --tolerance-um the table has a second mark, the answer for all parts within their tolerance.
 
 Verdicts
@@ -30,7 +31,8 @@ JSON
     "pairs": [ { "profile", "opening", "verdict", "clearanceUm",
                  "placement": { "dxMm", "dyMm", "tiltDeg" }, "playUm": { "lateral", "vertical" },
                  "threeWay", "limits": [ { "side", "ward", "atMm", "gapUm", "blank", "opening" } ],
-                 "blockedBy": [ { "side", "ward", "fromMm", "toMm", "depthUm" } ], "interferenceUm", "seatUm" } ],
+                 "blockedBy": [ { "side", "ward", "fromMm", "toMm", "depthUm" } ], "interferenceUm", "seatUm",
+                 "drawn": { "share", "from", "to" } } ],
     "margins": { "guard": { "profile", "opening", "wearUm" }, "clearance": { "profile", "opening", "clearanceUm" } } }
   placement  turns the profile about the origin of its drawing, then moves it to its best place in the opening
   threeWay   always, depends or never
@@ -40,6 +42,7 @@ JSON
   blockedBy  what is in the way in the best placement, with its height band above the back of the blade and its depth
   seatUm     how much higher (below zero: lower) the blank rides than the section's own when springs press both down;
              null where one of the two does not go in
+  drawn      with --draws only; the share of drawn pairs that go together, and its 95 % confidence interval
   margins    with --margins only; guard: the least wear of blank and keyway each at which a blank goes in where it is
              stopped, to 0.5 um; null where there is none
 

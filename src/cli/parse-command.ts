@@ -16,6 +16,8 @@ export interface FitCommand {
   readonly toleranceUm?: number;
   /** Wear of each blank and of each keyway, in micrometres; undefined where not given. */
   readonly wearUm?: number;
+  /** How many pairs of parts are drawn from their tolerances for each pair; undefined: none. */
+  readonly draws?: number;
 }
 
 /** What a command line asks for. */
@@ -33,14 +35,20 @@ export type ParsedCommand =
 /** Greatest wear, in micrometres: of a blade, hardly thicker than twice that, nothing would be left. */
 const MAX_WEAR_UM = 1_000;
 
+/** Most pairs of parts that are drawn for one pair. */
+const MAX_DRAWS = 1_000_000;
+
 /** The options that take a number: from 0 to `most`, in `unit`. */
 const NUMBERS = {
   tilt: { most: MAX_TILT_DEG, unit: 'degrees' },
   'tolerance-um': { most: MAX_TOLERANCE / 1e3, unit: 'um' },
   'wear-um': { most: MAX_WEAR_UM, unit: 'um' },
+  draws: { most: MAX_DRAWS, unit: 'pairs of parts' },
 } as const;
 
 type NumberOption = keyof typeof NUMBERS;
+
+const NUMBER_OPTIONS = ['tilt', 'tolerance-um', 'wear-um', 'draws'] as const;
 
 /** How many files and which options each command takes. */
 const GRAMMAR: Readonly<Record<Command['name'], { files: number; options: readonly string[] }>> = {
@@ -86,6 +94,7 @@ function splitWords(words: readonly string[]) {
         tilt: { type: 'string', multiple: true },
         'tolerance-um': { type: 'string', multiple: true },
         'wear-um': { type: 'string', multiple: true },
+        draws: { type: 'string', multiple: true },
         help: { type: 'boolean', short: 'h' },
       },
     });
@@ -115,11 +124,15 @@ function toFitCommand(file: string, values: Values): ParsedCommand {
   const fault = (Object.keys(NUMBERS) as NumberOption[]).map((option) => numberFault(option, values)).find(Boolean);
   if (fault) return { ok: false, fault };
   const { json = false, verify = false, margins = false } = values;
-  const [tiltDeg, toleranceUm, wearUm] = (['tilt', 'tolerance-um', 'wear-um'] as const).map((option) => {
+  const [tiltDeg, toleranceUm, wearUm, draws] = NUMBER_OPTIONS.map((option) => {
     const given = values[option];
     return given && Number(given[0]);
   });
-  return { ok: true, command: { name: 'fit', file, json, verify, margins, tiltDeg, toleranceUm, wearUm } };
+  if (draws && (tiltDeg || wearUm))
+    return { ok: false, fault: '--draws takes new parts held upright: leave out --tilt and --wear-um' };
+  if (draws && !json) return { ok: false, fault: '--draws is told by --json only: give that too' };
+  const numbers = { tiltDeg, toleranceUm, wearUm, ...(draws && { draws: Math.round(draws) }) };
+  return { ok: true, command: { name: 'fit', file, json, verify, margins, ...numbers } };
 }
 
 /** What is wrong with the number given for an option, if anything is. */

@@ -52,7 +52,8 @@ function conditionsOf({ runningClearance }: Family, { tiltDeg = 0, wearUm = 0 }:
 /** The details of every pair, within the tolerance of the command or those of the file. */
 function describe({ document, command, conditions, matrix }: Judged, shell: Shell) {
   const tolerance = command.toleranceUm === undefined ? undefined : Math.round(command.toleranceUm * 1e3);
-  return catalogue.describeFamily({ family: document.family, matrix, conditions, tolerance }, shell.jobs);
+  const { draws } = command;
+  return catalogue.describeFamily({ family: document.family, matrix, conditions, tolerance, draws }, shell.jobs);
 }
 
 async function toJson(judged: Judged, shell: Shell): Promise<string> {

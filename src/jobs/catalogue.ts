@@ -1,4 +1,5 @@
 import { describeFamily } from './describe-family.ts';
+import { drawParts } from './draw-parts.ts';
 import { fitFamily } from './fit-family.ts';
 import { guardFamily } from './guard-family.ts';
 import { judgeDetails } from './judge-details.ts';
@@ -6,7 +7,7 @@ import { judgePairs } from './judge-pairs.ts';
 import { verifyFamily } from './verify-family.ts';
 
 /** Every operation by name: one list behind the app's workers, the command line and the tests. */
-export const catalogue = { fitFamily, verifyFamily, guardFamily, judgePairs, describeFamily, judgeDetails };
+export const catalogue = { fitFamily, verifyFamily, guardFamily, judgePairs, describeFamily, judgeDetails, drawParts };
 
 /** The name of an operation. */
 export type JobName = keyof typeof catalogue;

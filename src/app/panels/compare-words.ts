@@ -1,6 +1,7 @@
 import type { Conditions } from '../../fit/conditions.ts';
 import type { Contact, Feature, Fit } from '../../fit/fit.ts';
 import type { Bands, ThreeWay } from '../../fit/judge-tolerance.ts';
+import type { Share } from '../../fit/monte-carlo.ts';
 import { readingText, type Units } from '../state/length-text.ts';
 
 /** Names the plug's part at a contact. */
@@ -94,4 +95,11 @@ export function faultWords(message: string): string {
     .replace(/\bvertex (\d+)/g, (_, n) => `corner ${Number(n) + 1}`)
     .replace(/\bedge (\d+)/g, (_, n) => `edge ${Number(n) + 1}`)
     .replaceAll('vertices', 'corners');
+}
+
+/** "Of 10,000 drawn pairs 83.1 % go together (95 % confidence: 82.4 to 83.8 %)." */
+export function drawnSentence({ share, from, to }: Share, draws: number): string {
+  const percent = (part: number) => (100 * part).toFixed(1);
+  const count = draws.toLocaleString('en');
+  return `Of ${count} pairs drawn evenly from their bands ${percent(share)} % go together (95 % confidence: ${percent(from)} to ${percent(to)} %).`;
 }

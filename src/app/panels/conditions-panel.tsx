@@ -8,6 +8,7 @@ import styles from './conditions.module.css';
 import { SMALL_LENGTHS } from './conditions-measure.ts';
 import { TolerancePresets } from './conditions-presets.tsx';
 import { Slider } from './conditions-slider.tsx';
+import { DrawnParts } from './drawn-parts.tsx';
 import { PartsMark } from './parts-mark.tsx';
 import readings from './readings.module.css';
 import type { ShownPair } from './use-pair.ts';
@@ -36,6 +37,7 @@ export function ConditionsPanel({ family, pair }: { family: Family; pair: ShownP
         {PARTS_WORDS[threeWay].whole}
       </p>
       <p className={styles.sentence}>{threeWaySentence(threeWay, fit, bands, units)}</p>
+      <DrawnParts pair={pair} />
       <Fragment key={redrawn}>
         <Tolerances family={family} pair={pair} />
         <WearSlider />

@@ -7,6 +7,7 @@ import type { Collision, Contact, Fit, Placement } from '../../fit/fit.ts';
 import type { FormatBand, FormatLength } from '../../fit/fit-sentence.ts';
 import type { InnerFit } from '../../fit/inner-fit-region.ts';
 import type { Bands, ThreeWay } from '../../fit/judge-tolerance.ts';
+import type { Share } from '../../fit/monte-carlo.ts';
 import type { Point } from '../../geom/point.ts';
 import type { Region } from '../../geom/region.ts';
 import type { Ring } from '../../geom/ring.ts';
@@ -46,6 +47,8 @@ export interface Doors {
   judgeDetails(input: DetailsInput, onPart: (detail: PairDetail) => void): JobOnItsWay<PairDetail[]>;
   /** The guard margin of a family judged new and upright. */
   guardFamily(family: Family, matrix: EntryMatrix): JobOnItsWay<GuardMargins>;
+  /** How many of `count` drawn pairs of new, upright parts go together. */
+  drawParts(opening: Ring, entrant: Ring, bands: Bands, count: number, seed: number): JobOnItsWay<Share>;
   readonly pace: Pace;
   /** The fit of one pair at once, on this thread: for the pair in hand while something about it is dragged. */
   judgeNow(opening: Ring, entrant: Ring, conditions: Conditions): Fit;

@@ -89,6 +89,7 @@ export function fakeDoors() {
     judgePairs: pairs.start,
     judgeDetails: details.start,
     guardFamily: (family, matrix) => guards.start({ family, matrix }, () => {}),
+    drawParts: () => ({ result: new Promise(() => {}), cancel: () => {} }),
     pace: held.pace,
   };
   return { doors, pairs: pairs.jobs, details: details.jobs, guards: guards.jobs, ...held };
