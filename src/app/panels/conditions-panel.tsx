@@ -37,7 +37,6 @@ export function ConditionsPanel({ family, pair }: { family: Family; pair: ShownP
         {PARTS_WORDS[threeWay].whole}
       </p>
       <p className={styles.sentence}>{threeWaySentence(threeWay, fit, bands, units)}</p>
-      <DrawnParts pair={pair} />
       <Fragment key={redrawn}>
         <Tolerances family={family} pair={pair} />
         <WearSlider />
@@ -57,6 +56,7 @@ export function ConditionsPanel({ family, pair }: { family: Family; pair: ShownP
       >
         As drawn
       </button>
+      <DrawnParts pair={pair} />
     </section>
   );
 }
