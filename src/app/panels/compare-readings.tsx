@@ -5,6 +5,7 @@ import own from './compare-readings.module.css';
 import { bindingSentence, contactWords, degreesText } from './compare-words.ts';
 import { ConditionsPanel } from './conditions-panel.tsx';
 import { CornerPanel } from './corner-panel.tsx';
+import { DrawnParts } from './drawn-parts.tsx';
 import { FactList } from './fact-list.tsx';
 import { InnerFitMap } from './inner-fit-map.tsx';
 import styles from './readings.module.css';
@@ -26,6 +27,7 @@ export function CompareReadings() {
       <ConditionsPanel family={family} pair={pair} />
       <PlacementReading pair={pair} />
       {pair.explanation.collisions.length > 0 ? <Collisions pair={pair} /> : <Narrowest pair={pair} />}
+      <DrawnParts pair={pair} />
     </>
   );
 }

@@ -8,7 +8,6 @@ import styles from './conditions.module.css';
 import { SMALL_LENGTHS } from './conditions-measure.ts';
 import { TolerancePresets } from './conditions-presets.tsx';
 import { Slider } from './conditions-slider.tsx';
-import { DrawnParts } from './drawn-parts.tsx';
 import { PartsMark } from './parts-mark.tsx';
 import readings from './readings.module.css';
 import type { ShownPair } from './use-pair.ts';
@@ -56,7 +55,6 @@ export function ConditionsPanel({ family, pair }: { family: Family; pair: ShownP
       >
         As drawn
       </button>
-      <DrawnParts pair={pair} />
     </section>
   );
 }

@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import type { Share } from '../../fit/monte-carlo.ts';
 import { drawnSentence } from './compare-words.ts';
-import styles from './conditions.module.css';
+import readings from './readings.module.css';
 import type { ShownPair } from './use-pair.ts';
 import { useSession, useStore } from './use-store.ts';
 
@@ -10,12 +10,21 @@ const REST_MS = 300;
 const DRAWS = 10_000;
 const SEED = 1;
 
-/** Where it depends on the parts: how many drawn pairs go together. Only for new parts held upright. */
+/**
+ * Where it depends on the parts: how many drawn pairs go together. Only for new parts held upright. It stands last, so
+ * that nothing moves under the hand when it comes.
+ */
 export function DrawnParts({ pair }: { pair: ShownPair }) {
   const { conditions } = useSession();
   const altered = useStore(conditions, (s) => s.tiltLimit > 0 || s.wear > 0);
   const share = useDrawnShare(pair, pair.threeWay === 'depends' && !altered);
-  return share && <p className={styles.drawn}>{drawnSentence(share, DRAWS)}</p>;
+  return (
+    share && (
+      <section className={readings.part} aria-label="Drawn parts">
+        <p>{drawnSentence(share, DRAWS)}</p>
+      </section>
+    )
+  );
 }
 
 function useDrawnShare({ opening, entrant, bands }: ShownPair, wanted: boolean): Share | null {
