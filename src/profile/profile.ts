@@ -1,4 +1,5 @@
 import type { Ring } from '../geom/ring.ts';
+import type { Vertex } from '../geom/vertex.ts';
 
 /** What a profile is: a keyway as geometry, an uncut key's blade section, or any other thing that goes in. */
 export type ProfileKind = 'opening' | 'blank' | 'tool';
@@ -45,5 +46,7 @@ export interface Profile {
   /** Greatest deviation of the outline as made, to either side, in nanometres; the family's where not stated. */
   readonly tolerance?: number;
   readonly ring: Ring;
+  /** The vertices that `ring` was made of, arcs as bulges, where the file describes it by its outline. */
+  readonly drawn?: readonly Vertex[];
   readonly milled?: Milled;
 }

@@ -13,7 +13,11 @@ import { familyValue } from '../cases/bad-files/nearly-sound.ts';
 type Json = Record<string, unknown>;
 
 const schema = JSON.parse(readFileSync('shared/family.schema.json', 'utf8')) as object;
-const ajv = new Ajv2020({ allErrors: false, strict: true, strictRequired: false, allowUnionTypes: true });
+// A point may leave its third number out, which strict tuples would take for a slip.
+const ajv = new Ajv2020({
+  ...{ allErrors: false, strict: true, strictRequired: false, strictTuples: false },
+  allowUnionTypes: true,
+});
 const valid = ajv.compile(schema);
 
 /** The value that a text holds, or undefined where it holds none or one that only the text betrays. */

@@ -1,8 +1,9 @@
 import type { FileUnits } from '../../family/family.ts';
 import type { OutlineFaultKind } from '../../geom/check-outline.ts';
 import type { Point } from '../../geom/point.ts';
-import { makeRing, type Ring } from '../../geom/ring.ts';
+import type { Ring } from '../../geom/ring.ts';
 import { lightenOutline } from '../../geom/simplify.ts';
+import { makeDrawn, type Vertex, vertexAt } from '../../geom/vertex.ts';
 import { type FileFault, type FilePath, sayPath } from './file-fault.ts';
 import { sayLength, sayLimit, toNanometres, withinLimit } from './file-units.ts';
 import type { ProfileFile } from './schema.ts';
@@ -12,7 +13,7 @@ type OutlineFile = NonNullable<ProfileFile['outline']>;
 
 /** A sound outline of a profile, or everything that is wrong with it. */
 export type OutlineRead =
-  | { readonly ok: true; readonly ring: Ring }
+  | { readonly ok: true; readonly ring: Ring; readonly drawn: readonly Vertex[] }
   | { readonly ok: false; readonly faults: FileFault[] };
 
 /** What to do about each kind of fault of an outline. */
@@ -39,13 +40,12 @@ const CURES: Readonly<Record<OutlineFaultKind, string>> = {
  * @check tests/unit/interchange/read.test.ts
  */
 export function readOutline(outline: OutlineFile, units: FileUnits, place: FilePath): OutlineRead {
-  const points = withoutClosingPoint(outline).map(([x, y]) => ({
-    x: toNanometres(x, units),
-    y: toNanometres(y, units),
-  }));
+  const points = withoutClosingPoint(outline).map(([x, y, bulge]) =>
+    vertexAt(toNanometres(x, units), toNanometres(y, units), bulge),
+  );
   const faults = [...limitFaults(points, units, place), ...repeatFaults(points, place)];
   if (faults.length > 0) return { ok: false, faults };
-  const made = makeRing(points);
+  const made = makeDrawn(points);
   if (made.ok) return isJagged(made.ring) ? { ok: false, faults: [jaggedFault(place)] } : made;
   const { kind, message, vertices, at } = made.fault;
   const where = at ? ` at (${sayLength(at.x, units)}, ${sayLength(at.y, units)})` : '';

@@ -40,7 +40,7 @@ type ProfileRead =
   | { readonly ok: false; readonly faults: FileFault[] };
 
 /** An outline that was read, with the milled description where there is one, or the faults of either. */
-type Drawing = MilledRead | (OutlineRead & { readonly milled?: undefined });
+type Drawing = (MilledRead & { readonly drawn?: undefined }) | (OutlineRead & { readonly milled?: undefined });
 
 /**
  * Reads the text of a family file. Never throws: everything wrong with the text is a fault.
@@ -109,7 +109,8 @@ function readProfile(raw: unknown, units: FileUnits | undefined, place: FilePath
     return { ok: false, faults: faults.map((fault) => ({ ...fault, what: `${file.id}: ${fault.what}` })) };
   const { id, kind, name, section, chambers } = file;
   const tolerance = file.tolerance === undefined ? undefined : toNanometres(file.tolerance, units);
-  return { ok: true, profile: { id, kind, name, section, chambers, tolerance, ring: read.ring, milled: read.milled } };
+  const { ring, drawn, milled } = read;
+  return { ok: true, profile: { id, kind, name, section, chambers, tolerance, ring, drawn, milled } };
 }
 
 /** The outline of a profile that has exactly one of the two ways to draw it. */

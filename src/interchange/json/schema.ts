@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { MAX_BULGE } from '../../geom/vertex.ts';
 import type { FilePath } from './file-fault.ts';
 
 // The page forbids compiling code from text, which the library would otherwise try.
@@ -36,9 +37,10 @@ const lengthAbove0 = z.number().gt(0);
 
 const tolerance = z.number().min(0).optional();
 
-const point = z.tuple([z.number(), z.number()]).meta({
+const point = z.tuple([z.number(), z.number(), z.number().min(-MAX_BULGE).max(MAX_BULGE).optional()]).meta({
   id: 'point',
-  description: "One vertex, [x, y] in the file's units: x to the right, y up, seen from the front of the plug.",
+  description:
+    "One vertex, [x, y] in the file's units: x to the right, y up, seen from the front of the plug. A third number is the bulge of the edge from this vertex to the next: the tangent of a quarter of its arc's angle, positive where the edge turns to the left on its way; 0 or absent is a straight edge.",
 });
 
 const groove = z
@@ -242,7 +244,7 @@ const TYPE_WORDS: Readonly<Record<string, string>> = {
   int: 'a whole number',
   object: 'an object { … }',
   array: 'a list [ … ]',
-  tuple: 'a pair of numbers [x, y]',
+  tuple: 'a pair of numbers [x, y], or three with the bulge of the edge that follows',
 };
 
 /** A bound in words; `origin` tells what is counted. */

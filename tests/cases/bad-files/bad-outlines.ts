@@ -35,15 +35,48 @@ export const OUTLINES: BadFile[] = [
     byShape: true,
   },
   {
-    name: 'a point of three numbers',
+    name: 'a point of four numbers',
     text: withOutline([
       [0, 0],
-      [2, 0, 1],
+      [2, 0, 0, 1],
       [2, 8],
     ]),
     path: 'profiles[1].outline[1]',
-    words: /3 entries, must have at most 2/,
+    words: /4 entries, must have at most 3/,
     byShape: true,
+  },
+  {
+    name: 'a bulge in words',
+    text: withOutline([
+      [0, 0],
+      [2, 0, 'round'],
+      [2, 8],
+    ]),
+    path: 'profiles[1].outline[1][2]',
+    words: /round.*must be a number/,
+    byShape: true,
+  },
+  {
+    name: 'a bulge of nearly a whole circle',
+    text: withOutline([
+      [0, 0],
+      [2, 0, 101],
+      [2, 8],
+    ]),
+    path: 'profiles[1].outline[1][2]',
+    words: /at most 100/,
+    byShape: true,
+  },
+  {
+    name: 'an arc that runs into the opposite wall',
+    text: withOutline([
+      [0, 0],
+      [2, 0, -0.6],
+      [2, 8],
+      [0, 8],
+    ]),
+    path: 'profiles[1].outline[1]',
+    words: /edge 1 crosses edge 3/,
   },
   {
     name: 'a point with names',

@@ -39,7 +39,7 @@ describe('corners and edges by the numbers of the file', () => {
       const outline = document.file.profiles[0].outline ?? [];
       const { ring } = document.family.profiles[0];
       const scale = units === 'mm' ? 1e6 : 25.4e6;
-      const inFile = (n: number) => outline[n].map((length) => Math.round(length * scale));
+      const inFile = (n: number) => outline[n].map((length = 0) => Math.round(length * scale));
       for (const [i, { x, y }] of ring.entries()) {
         const corner = number('p', { kind: 'corner', index: i });
         if (!('corner' in corner)) throw new Error('a corner was asked for');
@@ -67,4 +67,43 @@ describe('corners and edges by the numbers of the file', () => {
     expect(number('m', { kind: 'corner', index: 3 })).toEqual({ corner: 3 });
     expect(number('m', { kind: 'edge', index: 2 })).toEqual({ edge: 2 });
   });
+});
+
+test('what touches an arc is told as the edge that the arc is, either way round', () => {
+  // A slot whose upper end is a half circle: edge 2 of the file, or edge 1 where it is written the other way round.
+  const ways = [
+    {
+      outline: [
+        [0, 0],
+        [2, 0],
+        [2, 8, 1],
+        [0, 8],
+      ],
+      arc: 2,
+      after: 3,
+    },
+    {
+      outline: [
+        [0, 0],
+        [0, 8, -1],
+        [2, 8],
+        [2, 0],
+      ],
+      arc: 1,
+      after: 1,
+    },
+  ];
+  for (const { outline, arc, after } of ways) {
+    const read = readFamily(
+      JSON.stringify(familyValue({ units: 'mm', profiles: [{ id: 'p', kind: 'blank', name: 'P', outline }] })),
+    );
+    if (!read.ok) throw new Error(JSON.stringify(read.faults));
+    const { ring } = read.document.family.profiles[0];
+    const number = numberFeatures(read.document);
+    const top = ring.reduce((best, { y }, i) => (y > ring[best].y ? i : best), 0);
+    expect(number('p', { kind: 'corner', index: top })).toEqual({ edge: arc });
+    expect(number('p', { kind: 'edge', index: top })).toEqual({ edge: arc });
+    const [left] = ring.flatMap(({ x, y }, i) => (x === 0 && y === 8e6 ? [i] : []));
+    expect(number('p', { kind: 'corner', index: left })).toEqual({ corner: after });
+  }
 });
