@@ -2,6 +2,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { explainPlacement } from '../fit/explain-placement.ts';
 import { blockedWords, fitSentence, partName } from '../fit/fit-sentence.ts';
+import { changeFamily } from '../interchange/json/change-family.ts';
 import { readFamily } from '../interchange/json/read.ts';
 import { replaceOutline } from '../interchange/json/replace-outline.ts';
 import { writeFamily } from '../interchange/json/write.ts';
@@ -27,6 +28,7 @@ const doors: Doors = {
   readFamily,
   writeFamily,
   replaceOutline,
+  changeFamily,
   judgeNow,
   toleranceNow,
   innerFitNow,

@@ -70,7 +70,7 @@ export function moveCorner(session: Session, to: Point): void {
   if (!edit) return;
   const taken = previewOutline(documents, doors, edit.id, edit.base.with(edit.index, to));
   if (taken) corners.setState({ refusedAt: null, refusal: '', chosen: numberOf(session, edit.id, to) ?? chosen });
-  else corners.setState({ refusedAt: to, refusal: faultWords(documents.getState().editFault ?? '') });
+  else corners.setState({ refusedAt: to, refusal: faultWords(documents.getState().editFault?.message ?? '') });
   hand.setState({ placement: edit.held });
 }
 

@@ -10,6 +10,7 @@ import { useSession, useStore } from './use-store.ts';
 const VIEWS: readonly { name: ViewName; label: string; title: string }[] = [
   { name: 'wall', label: 'Wall', title: 'One blank tried in every keyway' },
   { name: 'compare', label: 'Compare', title: 'One blank in one keyway, large' },
+  { name: 'draw', label: 'Draw', title: 'One outline: its corners, its grooves, a picture under it' },
 ];
 
 /** The strip along the top of the sheet: whose family this is, the views, and what serves them all. */
@@ -19,7 +20,7 @@ export function TopBar({ dark }: { dark: boolean }) {
   const edited = useStore(documents, isEdited);
   const view = useStore(selection, (s) => s.view);
   const canCompare = useStore(selection, (s) => s.entrantId !== null && s.openingId !== null);
-  const views = canCompare ? VIEWS : VIEWS.slice(0, 1);
+  const views = VIEWS.filter(({ name }) => canCompare || name !== 'compare');
   return (
     <header className={styles.bar}>
       <p className={styles.word}>Sectionary</p>

@@ -29,7 +29,7 @@ function Entrants({ family, reach }: DrawerProps) {
   const fits = useStore(results, (s) => s.fits);
   const combs = useMemo(() => new Map(fits?.profiles.map((id, i) => [id, combOf(fits.fits[i])])), [fits]);
   const entrants = useMemo(() => entrantsOf(family), [family]);
-  const onPick = useCallback((id: string) => selection.setState({ entrantId: id }), [selection]);
+  const onPick = useCallback((id: string) => selection.setState({ entrantId: id, part: 'entrant' }), [selection]);
   if (entrants.length === 0) return null;
   return (
     <section className={styles.entrants}>
@@ -51,7 +51,7 @@ function Openings({ family, reach }: DrawerProps) {
   const { selection } = useSession();
   const openingId = useStore(selection, (s) => s.openingId);
   const openings = useMemo(() => openingsOf(family), [family]);
-  const onPick = useCallback((id: string) => selection.setState({ openingId: id }), [selection]);
+  const onPick = useCallback((id: string) => selection.setState({ openingId: id, part: 'opening' }), [selection]);
   if (openings.length === 0) return null;
   return (
     <section className={styles.openings}>

@@ -1,3 +1,4 @@
+import type { OutlineFault } from '../../geom/check-outline.ts';
 import type { FileFault } from '../../interchange/json/file-fault.ts';
 import type { FamilyDocument } from '../../interchange/json/read.ts';
 import type { Doors } from './doors.ts';
@@ -26,8 +27,8 @@ export interface DocumentState {
   readonly future: readonly FamilyDocument[];
   /** The document as it was when the edit under way began; null between edits. */
   readonly editedFrom: FamilyDocument | null;
-  /** Why the last edit was not taken, in words; null where it was. */
-  readonly editFault: string | null;
+  /** Why the last outline was not taken and where; null where it was. */
+  readonly editFault: OutlineFault | null;
 }
 
 const NO_HISTORY = { past: [], future: [], editedFrom: null, editFault: null } as const;

@@ -8,9 +8,9 @@ import type { FormatBand, FormatLength } from '../../fit/fit-sentence.ts';
 import type { InnerFit } from '../../fit/inner-fit-region.ts';
 import type { Bands, ThreeWay } from '../../fit/judge-tolerance.ts';
 import type { Share } from '../../fit/monte-carlo.ts';
-import type { Point } from '../../geom/point.ts';
 import type { Region } from '../../geom/region.ts';
 import type { Ring } from '../../geom/ring.ts';
+import type { Vertex } from '../../geom/vertex.ts';
 import type { FileFault } from '../../interchange/json/file-fault.ts';
 import type { FamilyDocument } from '../../interchange/json/read.ts';
 import type { OutlineEdit } from '../../interchange/json/replace-outline.ts';
@@ -38,7 +38,9 @@ export interface Doors {
   readFamily(text: string): ReadAnswer;
   writeFamily(file: FamilyDocument['file']): string;
   /** The document with another outline for one profile, or why it is not sound; nanometres. */
-  replaceOutline(document: FamilyDocument, id: string, points: readonly Point[]): OutlineEdit;
+  replaceOutline(document: FamilyDocument, id: string, vertices: readonly Vertex[]): OutlineEdit;
+  /** The document of a value made from that of the open family, or what is wrong with it. */
+  changeFamily(next: FamilyDocument['file']): ReadAnswer;
   /** How many jobs run side by side. */
   threadCount(): number;
   /** Judges pairs in another thread; answers come in parts. Throws where the browser allows no threads. */

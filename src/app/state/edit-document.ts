@@ -1,4 +1,6 @@
-import type { Point } from '../../geom/point.ts';
+import type { Vertex } from '../../geom/vertex.ts';
+import type { FileFault } from '../../interchange/json/file-fault.ts';
+import type { FamilyFile } from '../../interchange/json/schema.ts';
 import type { DocumentState } from './document-state.ts';
 import type { Doors } from './doors.ts';
 import type { Store } from './store.ts';
@@ -15,17 +17,53 @@ export function previewOutline(
   store: Store<DocumentState>,
   doors: Pick<Doors, 'replaceOutline'>,
   id: string,
-  points: readonly Point[],
+  vertices: readonly Vertex[],
 ): boolean {
   const { document, editedFrom } = store.getState();
   if (!document) return false;
-  const edit = doors.replaceOutline(document, id, points);
+  const edit = doors.replaceOutline(document, id, vertices);
   if (!edit.ok) {
-    store.setState({ editFault: edit.fault.message });
+    store.setState({ editFault: edit.fault });
     return false;
   }
   store.setState({ document: edit.document, editedFrom: editedFrom ?? document, editFault: null });
   return true;
+}
+
+/**
+ * Gives the family another value while a gesture is under way, as {@link previewOutline} does with one outline.
+ *
+ * @param next made from the value of the open family without changing it in place.
+ * @returns null where it was taken, else everything that is wrong with it; the family then stays as it was.
+ * @check tests/unit/app/edit-document.test.ts
+ */
+export function previewFamily(
+  store: Store<DocumentState>,
+  doors: Pick<Doors, 'changeFamily'>,
+  next: FamilyFile,
+): readonly FileFault[] | null {
+  const { document, editedFrom } = store.getState();
+  if (!document || next === document.file) return null;
+  const edit = doors.changeFamily(next);
+  if (!edit.ok) return edit.faults;
+  store.setState({ document: edit.document, editedFrom: editedFrom ?? document, editFault: null });
+  return null;
+}
+
+/**
+ * One whole edit of the family, a step of undo of its own. A gesture under way is ended first.
+ *
+ * @returns null where it was taken, else everything that is wrong with it; the family then stays as it was.
+ */
+export function commitFamily(
+  store: Store<DocumentState>,
+  doors: Pick<Doors, 'changeFamily'>,
+  next: FamilyFile,
+): readonly FileFault[] | null {
+  endEdit(store);
+  const faults = previewFamily(store, doors, next);
+  endEdit(store);
+  return faults;
 }
 
 /** Ends the gesture: what it changed becomes one step of undo, and nothing is left to redo. */

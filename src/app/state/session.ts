@@ -2,6 +2,7 @@ import { FitCache } from '../../family/fit-cache.ts';
 import { AS_DRAWN, type ConditionsState, conditionsFor, makeConditionsStore } from './conditions-state.ts';
 import { type DocumentState, makeDocumentStore } from './document-state.ts';
 import type { Doors } from './doors.ts';
+import { type DrawState, makeDrawStore } from './draw-state.ts';
 import { explainOnce } from './explain-once.ts';
 import { rowOf } from './fits-lookup.ts';
 import { Guarding, type GuardState, makeGuardStore } from './guarding.ts';
@@ -26,6 +27,7 @@ export interface Session {
   readonly hand: Store<HandState>;
   readonly settings: Store<SettingsState>;
   readonly conditions: Store<ConditionsState>;
+  readonly draw: Store<DrawState>;
 }
 
 /**
@@ -47,6 +49,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     hand: makeHandStore(),
     settings: makeSettingsStore(shelf),
     conditions: makeConditionsStore(),
+    draw: makeDrawStore(),
   };
   tieSelection(session);
   tieJudging(session);

@@ -1,5 +1,6 @@
 import type { Family } from '../../family/family.ts';
 import { CompareReadings } from '../panels/compare-readings.tsx';
+import { DrawReadings } from '../panels/draw-readings.tsx';
 import { DropZone } from '../panels/drop-zone.tsx';
 import { EmptyNotice } from '../panels/empty-notice.tsx';
 import { FaultNotice } from '../panels/fault-notice.tsx';
@@ -13,6 +14,7 @@ import { useSession, useStore } from '../panels/use-store.ts';
 import { WallReadings } from '../panels/wall-readings.tsx';
 import styles from './app-frame.module.css';
 import { Compare } from './compare.tsx';
+import { Draw } from './draw.tsx';
 import { useEditKeys } from './use-edit-keys.ts';
 import { useUnsaved } from './use-unsaved.ts';
 import { useViewFocus } from './use-view-focus.ts';
@@ -44,11 +46,15 @@ function Bench({ family }: { family: Family }) {
       <Tray family={family} />
       <main className={styles.middle}>
         <FaultNotice />
-        {view === 'compare' ? <Compare family={family} /> : <Wall family={family} />}
+        {view === 'compare' && <Compare family={family} />}
+        {view === 'draw' && <Draw family={family} />}
+        {view === 'wall' && <Wall family={family} />}
       </main>
       <aside className={styles.right} aria-label="Readings">
         <div className={styles.readings}>
-          {view === 'compare' ? <CompareReadings /> : <WallReadings family={family} />}
+          {view === 'compare' && <CompareReadings />}
+          {view === 'draw' && <DrawReadings family={family} />}
+          {view === 'wall' && <WallReadings family={family} />}
         </div>
         <JudgingNotice />
       </aside>

@@ -1,7 +1,11 @@
 import { useEffect, useRef } from 'react';
 import type { ViewName } from '../state/selection-state.ts';
 
-const FIRST_IN_VIEW = { wall: '[data-opening][aria-pressed="true"]', compare: '[data-drawing]' } as const;
+const FIRST_IN_VIEW = {
+  wall: '[data-opening][aria-pressed="true"]',
+  compare: '[data-drawing]',
+  draw: '[data-drawing]',
+} as const;
 
 /** Moves the focus along when the view changes: to the drawing in Compare, back to the picked keyway on the wall. */
 export function useViewFocus(view: ViewName): void {

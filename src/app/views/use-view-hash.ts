@@ -1,10 +1,10 @@
 import { useEffect } from 'react';
 import { useSession, useStore } from '../panels/use-store.ts';
-import type { ViewName } from '../state/selection-state.ts';
+import { VIEW_NAMES, type ViewName } from '../state/selection-state.ts';
 
 /** The view that the page's address asks for; an unknown one is the wall. */
 function viewInAddress(): ViewName {
-  return location.hash === '#compare' ? 'compare' : 'wall';
+  return VIEW_NAMES.find((name) => location.hash === `#${name}`) ?? 'wall';
 }
 
 /** Keeps the view and the page's address in step, so that the browser's Back leads from Compare to the wall. */

@@ -64,8 +64,12 @@ export function readFamily(text: string, migrations: readonly Migration[] = MIGR
   return readPresentVersion(migrated.file);
 }
 
-/** Reads a file that is known to be of the present format and version; stops soon after {@link MAX_FAULTS}. */
-function readPresentVersion(raw: RawFile): FamilyRead {
+/**
+ * Reads the value of a file that is known to be of the present format and version; stops soon after {@link MAX_FAULTS}.
+ * A profile that was read before, the same value in the same units, is not read again: values of files never change,
+ * so an edit costs what it touches.
+ */
+export function readPresentVersion(raw: RawFile): FamilyRead {
   const tooMuch = amountFaults(raw);
   if (tooMuch.length > 0) return refuse(tooMuch);
   const faults = frameFaults(raw).map((fault) => sayShapeFault(raw, [], fault));
@@ -74,7 +78,7 @@ function readPresentVersion(raw: RawFile): FamilyRead {
   const profiles: Profile[] = [];
   for (const [i, profile] of (Array.isArray(raw.profiles) ? raw.profiles : []).entries()) {
     if (faults.length > MAX_FAULTS) break;
-    const read = readProfile(profile, units, ['profiles', i]);
+    const read = readOnce(profile, units, ['profiles', i]);
     if (read.ok) profiles.push(read.profile);
     else faults.push(...read.faults);
   }
@@ -93,6 +97,18 @@ function toFamily({ name, units, ...file }: FamilyFile, profiles: Profile[]): Fa
   const tolerance = toNanometres(file.tolerance ?? 0, units);
   const tiltLimit = ((file.tiltLimitDeg ?? DEFAULT_TILT_DEG) * Math.PI) / 180;
   return { name, units, runningClearance, tolerance, tiltLimit, profiles };
+}
+
+/** Sound profiles by their value in the file, with the units they were read in. */
+const soundProfiles = new WeakMap<object, { readonly units: FileUnits; readonly profile: Profile }>();
+
+/** {@link readProfile}, from memory where the very same value was sound before. */
+function readOnce(raw: unknown, units: FileUnits | undefined, place: FilePath): ProfileRead {
+  const known = isObject(raw) ? soundProfiles.get(raw) : undefined;
+  if (known && known.units === units) return { ok: true, profile: known.profile };
+  const read = readProfile(raw, units, place);
+  if (read.ok && units && isObject(raw)) soundProfiles.set(raw, { units, profile: read.profile });
+  return read;
 }
 
 /** One profile in the core's terms; without units only its shape is looked at, and it counts as not read. */

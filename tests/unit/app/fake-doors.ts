@@ -10,6 +10,7 @@ import { blockedWords, fitSentence, partName } from '../../../src/fit/fit-senten
 import { judgeEntry, judgeFit } from '../../../src/fit/judge-fit.ts';
 import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
+import { changeFamily } from '../../../src/interchange/json/change-family.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 import { replaceOutline } from '../../../src/interchange/json/replace-outline.ts';
 import { writeFamily } from '../../../src/interchange/json/write.ts';
@@ -80,6 +81,7 @@ export function fakeDoors() {
     blockedWords,
     partName,
     replaceOutline,
+    changeFamily,
     judgeNow,
     toleranceNow,
     bandShapes,

@@ -1,0 +1,119 @@
+import type { FileUnits } from '../../family/family.ts';
+import { type Vertex, vertexAt } from '../../geom/vertex.ts';
+import type { Milled, ProfileKind } from '../../profile/profile.ts';
+import { NM_PER_UNIT } from './file-units.ts';
+import type { FamilyFile, MilledFile, ProfileFile } from './schema.ts';
+
+/** What a profile is called and what it is, apart from its shape. */
+export interface ProfileHead {
+  readonly id: string;
+  readonly kind: ProfileKind;
+  readonly name: string;
+  readonly section?: string;
+}
+
+/** Digits after the point that bring back the same whole nanometre in either unit. */
+const DIGITS = 9;
+
+/** A length in the file's units with no more digits than bring back the same whole nanometre. */
+export function toFileLength(nm: number, units: FileUnits): number {
+  return Number((nm / NM_PER_UNIT[units]).toFixed(DIGITS));
+}
+
+/** An outline as a file writes it: `[x, y]` a vertex, `[x, y, bulge]` where an arc follows. */
+export function outlineFile(vertices: readonly Vertex[], units: FileUnits): NonNullable<ProfileFile['outline']> {
+  return vertices.map(({ x, y, bulge }) => {
+    const at: [number, number] = [toFileLength(x, units), toFileLength(y, units)];
+    return bulge ? [...at, bulge] : at;
+  });
+}
+
+/** A milled description as a file writes it; fields that are 0 by default are left out where they are 0. */
+export function milledFile({ thickness, height, backRadius, grooves }: Milled, units: FileUnits): MilledFile {
+  const length = (nm: number) => toFileLength(nm, units);
+  return {
+    thickness: length(thickness),
+    height: length(height),
+    ...(backRadius > 0 ? { backRadius: length(backRadius) } : {}),
+    grooves: grooves.map((g) => ({
+      side: g.side,
+      bottom: length(g.bottom),
+      width: length(g.width),
+      depth: length(g.depth),
+      ...(g.flank > 0 ? { flankDeg: Number(((g.flank * 180) / Math.PI).toFixed(6)) } : {}),
+      ...(g.rootRadius > 0 ? { rootRadius: length(g.rootRadius) } : {}),
+    })),
+  };
+}
+
+/** A profile that is described by its outline. */
+export function drawnProfile(head: ProfileHead, vertices: readonly Vertex[], units: FileUnits): ProfileFile {
+  return { ...head, outline: outlineFile(vertices, units) };
+}
+
+/** A profile that is described as it is milled. */
+export function milledProfile(head: ProfileHead, milled: Milled, units: FileUnits): ProfileFile {
+  return { ...head, milled: milledFile(milled, units) };
+}
+
+/** The vertices of an outline in a file, nanometres; what {@link outlineFile} wrote comes back to the nanometre. */
+export function outlineVertices(outline: NonNullable<ProfileFile['outline']>, units: FileUnits): Vertex[] {
+  const nm = (length: number) => Math.round(length * NM_PER_UNIT[units]) + 0;
+  return outline.map(([x, y, bulge]) => vertexAt(nm(x), nm(y), bulge));
+}
+
+/** The family with one more profile, after the one called `afterId`, else at the end. */
+export function addProfile(file: FamilyFile, profile: ProfileFile, afterId?: string): FamilyFile {
+  const after = file.profiles.findIndex(({ id }) => id === afterId);
+  const place = after < 0 ? file.profiles.length : after + 1;
+  return { ...file, profiles: file.profiles.toSpliced(place, 0, profile) };
+}
+
+/**
+ * The family with another value for one profile.
+ *
+ * @throws RangeError where the family has no such profile.
+ */
+export function replaceProfile(file: FamilyFile, id: string, profile: ProfileFile): FamilyFile {
+  return { ...file, profiles: file.profiles.with(placeOf(file, id), profile) };
+}
+
+/**
+ * The family without one profile. A family has at least one: without its only profile it is refused when it is read.
+ *
+ * @throws RangeError where the family has no such profile.
+ */
+export function removeProfile(file: FamilyFile, id: string): FamilyFile {
+  return { ...file, profiles: file.profiles.toSpliced(placeOf(file, id), 1) };
+}
+
+/** The value of one profile, or undefined where the family has none of that id. */
+export function profileFileOf(file: FamilyFile, id: string): ProfileFile | undefined {
+  return file.profiles.find((profile) => profile.id === id);
+}
+
+/**
+ * An id that no profile of the family has, made of a name: small letters, digits and hyphens, with a number behind
+ * where it is taken.
+ */
+export function freshId(file: FamilyFile, wanted: string): string {
+  const plain = wanted
+    .normalize('NFKD')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '')
+    .slice(0, 80);
+  // The one word that programs reserve and that small letters can spell.
+  const stem = plain === '' || plain === 'constructor' ? 'section' : plain;
+  const taken = new Set(file.profiles.map(({ id }) => id));
+  for (let n = 1; ; n++) {
+    const id = n === 1 ? stem : `${stem}-${n}`;
+    if (!taken.has(id)) return id;
+  }
+}
+
+function placeOf(file: FamilyFile, id: string): number {
+  const place = file.profiles.findIndex((profile) => profile.id === id);
+  if (place < 0) throw new RangeError(`no profile "${id}" in the family`);
+  return place;
+}
