@@ -1,7 +1,15 @@
 import { readFileSync } from 'node:fs';
 import { beforeEach, expect, test } from 'vitest';
 import { isEdited, makeDocumentStore, markSaved, openText } from '../../../src/app/state/document-state.ts';
-import { dropEdit, endEdit, previewOutline, redo, undo } from '../../../src/app/state/edit-document.ts';
+import {
+  commitFamily,
+  dropEdit,
+  endEdit,
+  previewFamily,
+  previewOutline,
+  redo,
+  undo,
+} from '../../../src/app/state/edit-document.ts';
 import { moveByHand } from '../../../src/app/state/hand-state.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
 import type { Point } from '../../../src/geom/point.ts';
@@ -144,4 +152,29 @@ test('the pair in hand is judged before the edit is drawn', () => {
   expect(fitNow()?.clearance).toBeLessThan(0);
   undo(documents);
   expect(fitNow()).toEqual(before);
+});
+
+test('an edit of the family is one step, and a gesture under way is a step before it', () => {
+  const before = documents.getState().document;
+  if (!before) throw new Error('no family is open');
+  const x = ringOf('heron-blank')[0].x;
+  previewOutline(documents, doors, 'heron-blank', shifted('heron-blank', 1000));
+  const { file } = documents.getState().document ?? before;
+  expect(commitFamily(documents, doors, { ...file, name: 'Second lesson' })).toBeNull();
+  expect(documents.getState().document?.family.name).toBe('Second lesson');
+  undo(documents);
+  expect(documents.getState().document?.family.name).toBe(before.family.name);
+  expect(ringOf('heron-blank')[0].x).toBe(x + 1000);
+  undo(documents);
+  expect(documents.getState().document).toBe(before);
+});
+
+test('a family that is not sound is not taken: everything wrong is told, and there is no step', () => {
+  const before = documents.getState().document;
+  if (!before) throw new Error('no family is open');
+  const faults = commitFamily(documents, doors, { ...before.file, name: '', runningClearance: -1 });
+  expect(faults?.map(({ path }) => path)).toEqual(['name', 'runningClearance']);
+  expect(documents.getState()).toMatchObject({ document: before, past: [], editedFrom: null });
+  expect(previewFamily(documents, doors, before.file)).toBeNull();
+  expect(documents.getState().editedFrom).toBeNull();
 });
