@@ -172,7 +172,7 @@ test('an edit of the family is one step, and a gesture under way is a step befor
 test('a family that is not sound is not taken: everything wrong is told, and there is no step', () => {
   const before = documents.getState().document;
   if (!before) throw new Error('no family is open');
-  const faults = commitFamily(documents, doors, { ...before.file, name: '', runningClearance: -1 });
+  const faults = commitFamily(documents, doors, { ...before.file, name: ' ', runningClearance: -1 });
   expect(faults?.map(({ path }) => path)).toEqual(['name', 'runningClearance']);
   expect(documents.getState()).toMatchObject({ document: before, past: [], editedFrom: null });
   expect(previewFamily(documents, doors, before.file)).toBeNull();
