@@ -4,10 +4,20 @@ import { fitFamily } from './fit-family.ts';
 import { guardFamily } from './guard-family.ts';
 import { judgeDetails } from './judge-details.ts';
 import { judgePairs } from './judge-pairs.ts';
+import { tracePictureJob } from './trace-picture.ts';
 import { verifyFamily } from './verify-family.ts';
 
 /** Every operation by name: one list behind the app's workers, the command line and the tests. */
-export const catalogue = { fitFamily, verifyFamily, guardFamily, judgePairs, describeFamily, judgeDetails, drawParts };
+export const catalogue = {
+  fitFamily,
+  verifyFamily,
+  guardFamily,
+  judgePairs,
+  describeFamily,
+  judgeDetails,
+  drawParts,
+  tracePicture: tracePictureJob,
+};
 
 /** The name of an operation. */
 export type JobName = keyof typeof catalogue;

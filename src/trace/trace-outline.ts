@@ -1,0 +1,117 @@
+import { boxOf, type Point, translatePoints } from '../geom/point.ts';
+import { squaredDistance } from '../geom/segment-distance.ts';
+import { signedArea } from '../geom/signed-area.ts';
+import { simplifyOutline } from '../geom/simplify.ts';
+import { makeDrawn, type Vertex } from '../geom/vertex.ts';
+import type { Contour } from './find-contours.ts';
+import { depthAt, magnificationAt, mapPoint, type PlaneMap } from './plane-map.ts';
+import { sharpenCorners } from './sharpen-corners.ts';
+
+/** Most corners of a traced outline: more cannot be judged against each other in reasonable time. */
+export const MOST_CORNERS = 1_000;
+
+/** How an outline is made of a contour. */
+export interface OutlineSettings {
+  /** How far an outline may leave the traced line, nanometres. */
+  readonly tolerance: number;
+  /** Whether straight runs are brought to meet in sharp corners. */
+  readonly sharpen: boolean;
+}
+
+/** An outline among the profiles. */
+export interface TracedOutline {
+  /** Sound, counter-clockwise, whole nanometres, its box beginning at the origin; add `at` for where it lies. */
+  readonly vertices: readonly Vertex[];
+  readonly at: Point;
+  /** Square nanometres. */
+  readonly area: number;
+  /** Greatest distance of the traced line from the outline, nanometres. */
+  readonly deviation: number;
+  /** How far the furthest corner was moved off the traced line to sharpen it, nanometres. */
+  readonly sharpened: number;
+  /** The tolerance that was kept: more than asked for where the outline had too many corners, less where it crossed itself. */
+  readonly tolerance: number;
+  /** The size of a pixel there, nanometres. */
+  readonly pixel: number;
+}
+
+/** An outline, or why a contour makes none. */
+export type OutlineTrace =
+  | { readonly ok: true; readonly outline: TracedOutline }
+  | { readonly ok: false; readonly what: string; readonly cure: string };
+
+/** Tolerances are tried in steps of this factor, at most so many. */
+const FACTOR = 1.6;
+const MOST_TRIES = 24;
+
+/**
+ * The outline of a contour: mapped to nanometres, simplified, corners sharpened, sound and of at most
+ * {@link MOST_CORNERS} corners.
+ *
+ * @accuracy `deviation` is measured. Against the thing itself: about a tenth of a pixel along edges, a third at corners.
+ * @check tests/unit/trace/trace-outline.test.ts, tests/outside/trace-outline.test.ts
+ */
+export function outlineOf(contour: Contour, toProfile: PlaneMap, settings: OutlineSettings): OutlineTrace {
+  if (contour.points.some((point) => !(depthAt(toProfile, point) > 0)))
+    return { ok: false, what: 'it reaches beyond the horizon of the perspective', cure: 'Mark a larger rectangle.' };
+  const mapped = contour.points.map((point) => mapPoint(toProfile, point));
+  const box = boxOf(mapped);
+  const at = { x: Math.round(box.minX) + 0, y: Math.round(box.minY) + 0 };
+  const traced = translatePoints(mapped, { x: -at.x, y: -at.y });
+  const pixel = magnificationAt(toProfile, contour.points[0]);
+  let fault = 'it has too many corners';
+  for (let step = 0, tolerance = settings.tolerance; step < MOST_TRIES; step++) {
+    const made = attempt(traced, tolerance, settings.sharpen, pixel);
+    if (made.kind === 'made') return { ok: true, outline: { ...made, at, pixel, tolerance } };
+    if (made.kind === 'unsound') fault = made.what;
+    tolerance *= made.kind === 'unsound' ? 1 / FACTOR : FACTOR;
+  }
+  return { ok: false, what: fault, cure: 'Blur the picture a little, or choose another threshold.' };
+}
+
+type Attempt =
+  | {
+      readonly kind: 'made';
+      readonly vertices: readonly Vertex[];
+      readonly area: number;
+      readonly deviation: number;
+      readonly sharpened: number;
+    }
+  | { readonly kind: 'unsound'; readonly what: string }
+  | { readonly kind: 'too many' };
+
+function attempt(traced: readonly Point[], tolerance: number, sharpen: boolean, pixel: number): Attempt {
+  const simple = simplifyOutline(traced, tolerance);
+  if (simple.length > MOST_CORNERS) return { kind: 'too many' };
+  const sharp = sharpen ? sharpenCorners(traced, numbersOf(traced, simple), pixel) : { points: simple, moved: 0 };
+  const made = makeDrawn(sharp.points);
+  if (made.ok) return finished(traced, made.drawn, sharp.moved);
+  // A sharpened corner may have crossed something; the plain outline is tried before a finer one.
+  const plain = makeDrawn(simple);
+  return plain.ok ? finished(traced, plain.drawn, 0) : { kind: 'unsound', what: plain.fault.message };
+}
+
+function finished(traced: readonly Point[], vertices: readonly Vertex[], sharpened: number): Attempt {
+  const deviation = furthestFrom(traced, vertices);
+  return { kind: 'made', vertices, area: Math.abs(signedArea(vertices)), deviation, sharpened };
+}
+
+/** Numbers of the points that were kept, rising. */
+function numbersOf(points: readonly Point[], kept: readonly Point[]): number[] {
+  const wanted = new Set(kept);
+  return points.flatMap((point, i) => (wanted.has(point) ? [i] : []));
+}
+
+/** The greatest distance of some points from a closed outline. */
+function furthestFrom(points: readonly Point[], outline: readonly Point[]): number {
+  let furthest = 0;
+  for (const { x, y } of points) {
+    let nearest = Infinity;
+    for (let i = 0, k = outline.length - 1; i < outline.length; k = i++) {
+      const off = squaredDistance(x, y, outline[k].x, outline[k].y, outline[i].x, outline[i].y);
+      if (off < nearest) nearest = off;
+    }
+    if (nearest > furthest) furthest = nearest;
+  }
+  return Math.sqrt(furthest);
+}
