@@ -2,6 +2,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { explainPlacement } from '../fit/explain-placement.ts';
 import { blockedWords, fitSentence, partName } from '../fit/fit-sentence.ts';
+import { addDrawn } from '../interchange/json/add-drawn.ts';
 import { changeFamily } from '../interchange/json/change-family.ts';
 import { readFamily } from '../interchange/json/read.ts';
 import { replaceOutline } from '../interchange/json/replace-outline.ts';
@@ -29,6 +30,7 @@ const doors: Doors = {
   writeFamily,
   replaceOutline,
   changeFamily,
+  addDrawn,
   judgeNow,
   toleranceNow,
   innerFitNow,

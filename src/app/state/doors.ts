@@ -11,12 +11,14 @@ import type { Share } from '../../fit/monte-carlo.ts';
 import type { Region } from '../../geom/region.ts';
 import type { Ring } from '../../geom/ring.ts';
 import type { Vertex } from '../../geom/vertex.ts';
+import type { NewlyDrawn } from '../../interchange/json/add-drawn.ts';
 import type { FileFault } from '../../interchange/json/file-fault.ts';
 import type { FamilyDocument } from '../../interchange/json/read.ts';
 import type { OutlineEdit } from '../../interchange/json/replace-outline.ts';
 import type { DetailsInput, PairDetail } from '../../jobs/judge-details.ts';
 import type { PairsInput, PairsPart } from '../../jobs/judge-pairs.ts';
 import type { BandShapes } from '../pair-now.ts';
+import type { NewHead } from './draw-state.ts';
 import type { Pace } from './pace.ts';
 
 /** What the reader of family files answers. */
@@ -41,6 +43,8 @@ export interface Doors {
   replaceOutline(document: FamilyDocument, id: string, vertices: readonly Vertex[]): OutlineEdit;
   /** The document of a value made from that of the open family, or what is wrong with it. */
   changeFamily(next: FamilyDocument['file']): ReadAnswer;
+  /** The family with a drawn profile more, and the id that it was given; nanometres. */
+  addDrawn(file: FamilyDocument['file'], head: NewHead, vertices: readonly Vertex[]): NewlyDrawn;
   /** How many jobs run side by side. */
   threadCount(): number;
   /** Judges pairs in another thread; answers come in parts. Throws where the browser allows no threads. */

@@ -10,7 +10,7 @@ import { type HandState, makeHandStore, snapToBest } from './hand-state.ts';
 import { Judging } from './judging.ts';
 import { makeResultsStore, type ResultsState } from './results-state.ts';
 import { makeDetailsStore, type RowDetails } from './row-details.ts';
-import { makeSelectionStore, type SelectionState, settleSelection } from './selection-state.ts';
+import { editedProfile, makeSelectionStore, type SelectionState, settleSelection } from './selection-state.ts';
 import { makeSettingsStore, type SettingsState, type Shelf } from './settings-state.ts';
 import { listenTo, type Store } from './store.ts';
 import { TellingDetails } from './telling-details.ts';
@@ -55,6 +55,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
   tieJudging(session);
   tieDetails(session, cache);
   tieGuard(session, cache);
+  tieDraw(session);
   return session;
 }
 
@@ -120,4 +121,26 @@ function tieGuard({ documents, results, guard, doors }: Session, cache: FitCache
   listenTo(documents, (s) => s.document, follow);
   listenTo(documents, (s) => s.editedFrom, follow);
   listenTo(results, (s) => s.phase, follow);
+}
+
+/** Another profile in hand begins with nothing chosen, an undone step with nothing refused, a family with no draft. */
+function tieDraw({ documents, selection, draw }: Session): void {
+  const handed = (picked: SelectionState) => {
+    const family = documents.getState().document?.family;
+    return (family && editedProfile(family, picked)?.id) ?? null;
+  };
+  listenTo(selection, handed, () => draw.setState({ chosen: [], refused: null }));
+  listenTo(
+    documents,
+    (s) => s.document,
+    (document) => {
+      const { edit, refused } = draw.getState();
+      if (refused && edit?.document !== document) draw.setState({ refused: null });
+    },
+  );
+  listenTo(
+    documents,
+    (s) => s.opened,
+    () => draw.setState({ chosen: [], edit: null, refused: null, pen: null, penFor: null, tool: 'choose', ghosts: [] }),
+  );
 }

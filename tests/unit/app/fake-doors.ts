@@ -10,6 +10,7 @@ import { blockedWords, fitSentence, partName } from '../../../src/fit/fit-senten
 import { judgeEntry, judgeFit } from '../../../src/fit/judge-fit.ts';
 import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
+import { addDrawn } from '../../../src/interchange/json/add-drawn.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 import { replaceOutline } from '../../../src/interchange/json/replace-outline.ts';
@@ -82,6 +83,7 @@ export function fakeDoors() {
     partName,
     replaceOutline,
     changeFamily,
+    addDrawn,
     judgeNow,
     toleranceNow,
     bandShapes,
