@@ -1,3 +1,6 @@
+import { createHash } from 'node:crypto';
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
 import type { HtmlTagDescriptor, Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
@@ -28,6 +31,72 @@ function contentSecurityPolicy(): Plugin {
   return { name: 'content-security-policy', apply: 'build', transformIndexHtml: () => [tag] };
 }
 
+const OFFLINE = join(import.meta.dirname, 'src', 'app', 'offline');
+
+/** What an installed app is called and drawn with; addresses are relative, so that it works under any path. */
+const MANIFEST = {
+  name: 'Sectionary',
+  short_name: 'Sectionary',
+  description: 'Which blank enters which keyway, why, and by how much.',
+  start_url: './',
+  scope: './',
+  display: 'standalone',
+  background_color: '#f3eddf',
+  theme_color: '#182030',
+  icons: [
+    { src: 'icons/icon-192.png', sizes: '192x192', type: 'image/png', purpose: 'any' },
+    { src: 'icons/icon-512.png', sizes: '512x512', type: 'image/png', purpose: 'any' },
+    { src: 'icons/icon-whole-512.png', sizes: '512x512', type: 'image/png', purpose: 'maskable' },
+  ],
+};
+
+/**
+ * Makes the built page installable and able to open without a network: a manifest, icons, and a worker that knows all
+ * files of its build under a hash of them.
+ */
+function offline(): Plugin {
+  const worker = 'offline-worker.js';
+  const link = (rel: string, href: string): HtmlTagDescriptor => ({
+    tag: 'link',
+    attrs: { rel, href },
+    injectTo: 'head',
+  });
+  return {
+    name: 'offline',
+    apply: (config, { command }) => command === 'build' && !config.build?.ssr,
+    buildStart() {
+      this.emitFile({ type: 'chunk', id: join(OFFLINE, 'offline-worker.ts'), fileName: worker });
+      this.emitFile({ type: 'asset', fileName: 'manifest.webmanifest', source: JSON.stringify(MANIFEST, null, 2) });
+      for (const name of readdirSync(join(OFFLINE, 'icons')))
+        this.emitFile({ type: 'asset', fileName: `icons/${name}`, source: readFileSync(join(OFFLINE, 'icons', name)) });
+    },
+    transformIndexHtml: {
+      order: 'post',
+      handler: () => [link('manifest', './manifest.webmanifest'), link('apple-touch-icon', './icons/icon-192.png')],
+    },
+    generateBundle: {
+      order: 'post',
+      handler(_options, bundle) {
+        const files = Object.keys(bundle)
+          .filter((name) => name !== worker && !name.endsWith('.map'))
+          .sort();
+        const hash = createHash('sha256');
+        for (const name of files) {
+          const file = bundle[name];
+          hash.update(name).update(file.type === 'chunk' ? file.code : file.source);
+        }
+        const chunk = bundle[worker];
+        if (chunk?.type !== 'chunk' || !chunk.code.includes(OFFLINE_BUILD)) throw new Error('The worker has no list.');
+        const list = JSON.stringify({ hash: hash.digest('hex').slice(0, 16), files });
+        chunk.code = chunk.code.replace(OFFLINE_BUILD, () => list);
+      },
+    },
+  };
+}
+
+/** Where the list of files goes in the worker. */
+const OFFLINE_BUILD = '__OFFLINE_BUILD__';
+
 const testFolder = (name: string) => ({
   extends: true as const,
   // A busy machine must not fail a correct answer.
@@ -37,7 +106,7 @@ const testFolder = (name: string) => ({
 export default defineConfig({
   // Relative addresses: the built folder works under any path of any server.
   base: './',
-  plugins: [react(), contentSecurityPolicy()],
+  plugins: [react(), contentSecurityPolicy(), offline()],
   worker: { format: 'es' },
   build: {
     target: 'es2023',
