@@ -35,17 +35,22 @@ function onGround(x, y) {
   return Math.hypot(dx, dy) <= CORNER;
 }
 
-/** @param {number} x @param {number} y @param {boolean} fullBleed @returns {number[] | null} */
-function colourAt(x, y, fullBleed) {
-  if (onMark(x, y)) return MARK;
-  return fullBleed || onGround(x, y) ? GROUND : null;
-}
-
-/** The colour of a pixel, four bytes, seen at several points. @param {number[][]} points @param {boolean} fullBleed */
-function pixelAt(points, fullBleed) {
-  const seen = points.flatMap(([x, y]) => [colourAt(x, y, fullBleed)].filter((colour) => colour !== null));
-  const mean = [0, 1, 2].map((i) => Math.round(seen.reduce((sum, c) => sum + c[i], 0) / Math.max(1, seen.length)));
-  return [...mean, Math.round((255 * seen.length) / points.length)];
+/**
+ * Writes the colour of the pixel whose corner is at (x, y), `side` wide, into four bytes: the mean of several points.
+ * @param {Uint8Array} pixel @param {number} x @param {number} y @param {number} side @param {boolean} fullBleed
+ */
+function paint(pixel, x, y, side, fullBleed) {
+  let [marked, seen] = [0, 0];
+  for (let i = 0; i < SAMPLES * SAMPLES; i++) {
+    const px = x + (((i % SAMPLES) + 0.5) / SAMPLES) * side;
+    const py = y + ((Math.floor(i / SAMPLES) + 0.5) / SAMPLES) * side;
+    if (onMark(px, py)) marked++;
+    if (fullBleed || onGround(px, py)) seen++;
+  }
+  const share = marked / Math.max(1, seen);
+  for (const channel of [0, 1, 2])
+    pixel[channel] = Math.round(GROUND[channel] + share * (MARK[channel] - GROUND[channel]));
+  pixel[3] = Math.round((255 * seen) / (SAMPLES * SAMPLES));
 }
 
 /** @param {string} name @param {Uint8Array} data */
@@ -64,22 +69,19 @@ function chunk(name, data) {
  * @param {boolean} fullBleed
  */
 export function drawIcon(size, fullBleed) {
-  const places = Array.from({ length: SAMPLES }, (_, i) => (i + 0.5) / SAMPLES);
-  const rows = Array.from({ length: size }, (_row, row) => {
-    const pixels = Array.from({ length: size }, (_column, column) => {
-      const points = places.flatMap((dy) =>
-        places.map((dx) => [((column + dx) * SQUARE) / size, ((row + dy) * SQUARE) / size]),
-      );
-      return pixelAt(points, fullBleed);
-    });
-    return [0, ...pixels.flat()];
-  });
+  const line = size * 4 + 1;
+  const rows = new Uint8Array(size * line);
+  for (let row = 0; row < size; row++)
+    for (let column = 0; column < size; column++) {
+      const pixel = rows.subarray(row * line + 1 + column * 4).subarray(0, 4);
+      paint(pixel, (column * SQUARE) / size, (row * SQUARE) / size, SQUARE / size, fullBleed);
+    }
   const header = Buffer.alloc(13);
   header.writeUInt32BE(size, 0);
   header.writeUInt32BE(size, 4);
   header.set([8, 6, 0, 0, 0], 8);
   const signature = Buffer.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]);
-  const data = deflateSync(Uint8Array.from(rows.flat()), { level: 9 });
+  const data = deflateSync(rows, { level: 9 });
   return Buffer.concat([signature, chunk('IHDR', header), chunk('IDAT', data), chunk('IEND', Buffer.alloc(0))]);
 }
 
