@@ -1,0 +1,132 @@
+import type { FileUnits } from '../../family/family.ts';
+import type { Profile } from '../../profile/profile.ts';
+import { addProfile, freshId, replaceProfile, toFileLength } from './edit-profiles.ts';
+import { sayLength, toNanometres } from './file-units.ts';
+import type { FamilyDocument } from './read.ts';
+import type { FamilyFile, MilledFile, ProfileFile } from './schema.ts';
+
+/** How a section of another family stands to those of the open one. */
+export type MergeStanding = 'new' | 'same' | 'clash';
+
+/** What becomes of one section: added (under a new id where its own is taken), put in place of ours, or left. */
+export type MergeChoice = 'add' | 'replace' | 'skip';
+
+/** One section of the other family. */
+export interface MergeRow {
+  /** Its id in the other family. */
+  readonly id: string;
+  readonly name: string;
+  readonly kind: Profile['kind'];
+  /** new: its id is free. same: the open family has it already, same id and same shape. clash: same id, other shape. */
+  readonly standing: MergeStanding;
+  /** Another section of the open family that has the same name; null where none has. */
+  readonly namesake: string | null;
+  /** What is done unless the user says otherwise. */
+  readonly usual: MergeChoice;
+}
+
+/** What adding the sections of one family to another comes to. */
+export interface MergePlan {
+  readonly rows: readonly MergeRow[];
+  /** How the two families differ in what they say of all their sections, in words. */
+  readonly differences: readonly string[];
+}
+
+/**
+ * What adding the sections of `from` to `into` comes to, before anything is done.
+ *
+ * @check tests/unit/interchange/merge-families.test.ts
+ */
+export function planMerge(into: FamilyDocument, from: FamilyDocument): MergePlan {
+  const rows = from.family.profiles.map((profile): MergeRow => {
+    const { id, name, kind } = profile;
+    const standing = standingOf(into, profile);
+    const namesake = into.family.profiles.find((other) => other.name === name && other.id !== id);
+    return { id, name, kind, standing, namesake: namesake?.id ?? null, usual: standing === 'same' ? 'skip' : 'add' };
+  });
+  return { rows, differences: differencesOf(into, from) };
+}
+
+/**
+ * The family `into` with the chosen sections of `from`: lengths in its own units, to the same whole nanometre; fields that
+ * we do not know are taken along as they stand.
+ *
+ * @param choices by the id in `from`; the usual one where not given.
+ * @check tests/unit/interchange/merge-families.test.ts
+ */
+export function mergeFamilies(
+  into: FamilyDocument,
+  from: FamilyDocument,
+  choices: ReadonlyMap<string, MergeChoice> = new Map(),
+): FamilyFile {
+  const { rows } = planMerge(into, from);
+  return rows.reduce((file, { id, standing, usual }, i) => {
+    const choice = choices.get(id) ?? usual;
+    if (choice === 'skip') return file;
+    const profile = inUnits(from.file.profiles[i], from.file.units, into.file.units);
+    if (choice === 'replace' && standing !== 'new') return replaceProfile(file, id, profile);
+    const taken = file.profiles.some((other) => other.id === id);
+    return addProfile(file, taken ? { ...profile, id: freshId(file, id) } : profile);
+  }, into.file);
+}
+
+function standingOf(into: FamilyDocument, profile: Profile): MergeStanding {
+  const ours = into.family.profiles.find(({ id }) => id === profile.id);
+  if (!ours) return 'new';
+  return isSame(ours, profile) ? 'same' : 'clash';
+}
+
+/** Whether two profiles are one and the same for the fit: kind and outline to the nanometre. */
+function isSame(a: Profile, b: Profile): boolean {
+  if (a.kind !== b.kind || a.ring.length !== b.ring.length) return false;
+  return a.ring.every(({ x, y }, i) => x === b.ring[i].x && y === b.ring[i].y);
+}
+
+/** A profile's value with its lengths in other units. */
+function inUnits(profile: ProfileFile, from: FileUnits, to: FileUnits): ProfileFile {
+  if (from === to) return profile;
+  const length = (value: number) => toFileLength(toNanometres(value, from), to);
+  const { outline, milled, tolerance } = profile;
+  return {
+    ...profile,
+    ...(tolerance === undefined ? {} : { tolerance: length(tolerance) }),
+    ...(outline ? { outline: outline.map(([x, y, bulge]) => pointIn(length(x), length(y), bulge)) } : {}),
+    ...(milled ? { milled: milledIn(milled, length) } : {}),
+  };
+}
+
+function pointIn(x: number, y: number, bulge?: number): [number, number] | [number, number, number] {
+  return bulge === undefined ? [x, y] : [x, y, bulge];
+}
+
+function milledIn(milled: MilledFile, length: (value: number) => number): MilledFile {
+  return {
+    ...milled,
+    thickness: length(milled.thickness),
+    height: length(milled.height),
+    ...(milled.backRadius === undefined ? {} : { backRadius: length(milled.backRadius) }),
+    grooves: milled.grooves.map((groove) => ({
+      ...groove,
+      bottom: length(groove.bottom),
+      width: length(groove.width),
+      depth: length(groove.depth),
+      ...(groove.rootRadius === undefined ? {} : { rootRadius: length(groove.rootRadius) }),
+    })),
+  };
+}
+
+function differencesOf({ file, family: ours }: FamilyDocument, { family: theirs }: FamilyDocument): string[] {
+  const say = (nm: number) => sayLength(nm, file.units);
+  const differences: string[] = [];
+  if (ours.runningClearance !== theirs.runningClearance)
+    differences.push(
+      `${theirs.name} has a running clearance of ${say(theirs.runningClearance)}, ${ours.name} of ${say(ours.runningClearance)}, which then holds for all.`,
+    );
+  if (ours.tolerance !== theirs.tolerance)
+    differences.push(
+      `${theirs.name} states a tolerance of ${say(theirs.tolerance)}, ${ours.name} of ${say(ours.tolerance)}, which then holds for every section that states none of its own.`,
+    );
+  if (ours.units !== theirs.units)
+    differences.push(`${theirs.name} is written in ${theirs.units}; its lengths are converted to ${ours.units}.`);
+  return differences;
+}

@@ -1,0 +1,145 @@
+import { expect, test } from 'vitest';
+import { changeFamily } from '../../../src/interchange/json/change-family.ts';
+import { type MergeChoice, mergeFamilies, planMerge } from '../../../src/interchange/json/merge-families.ts';
+import { type FamilyDocument, readFamily } from '../../../src/interchange/json/read.ts';
+
+const BLADE = [
+  [0, 0],
+  [2.1, 0],
+  [2.1, 8.4],
+  [0, 8.4],
+];
+const THIN = [
+  [0, 0],
+  [1, 0],
+  [1, 6, 0.2],
+  [0, 6],
+];
+const MILLED = {
+  thickness: 2,
+  height: 8.4,
+  backRadius: 0.4,
+  grooves: [{ side: 'left', bottom: 3, width: 1.2, depth: 0.7, flankDeg: 10, rootRadius: 0.1, cutter: 'A' }],
+};
+
+function documentOf(profiles: object[], fields: object = {}): FamilyDocument {
+  const head = { format: 'sectionary-family', version: 1, name: 'Reed', units: 'mm', runningClearance: 0.04 };
+  const read = readFamily(JSON.stringify({ ...head, ...fields, profiles }));
+  if (!read.ok) throw new Error(JSON.stringify(read.faults));
+  return read.document;
+}
+const blank = (id: string, fields: object = {}) => ({
+  id,
+  kind: 'blank',
+  name: `${id} blank`,
+  outline: BLADE,
+  ...fields,
+});
+
+const OURS = documentOf([blank('heron'), blank('snipe'), blank('teal', { name: 'Marsh blank' })]);
+
+test('a new section is added at the end as it stands, unknown fields too', () => {
+  const theirs = documentOf([blank('rail', { outline: THIN, drawer: 7 })], { name: 'Sedge' });
+  expect(planMerge(OURS, theirs)).toEqual({
+    rows: [{ id: 'rail', name: 'rail blank', kind: 'blank', standing: 'new', namesake: null, usual: 'add' }],
+    differences: [],
+  });
+  const merged = mergeFamilies(OURS, theirs);
+  expect(merged.profiles.slice(0, 3)).toEqual(OURS.file.profiles);
+  expect(merged.profiles[3]).toBe(theirs.file.profiles[0]);
+  expect(merged.name).toBe('Reed');
+});
+
+test('the same id with the same shape is there already; with another shape it is a clash', () => {
+  const theirs = documentOf([blank('heron', { name: 'Old heron' }), blank('snipe', { outline: THIN })]);
+  expect(planMerge(OURS, theirs).rows.map(({ standing, usual }) => [standing, usual])).toEqual([
+    ['same', 'skip'],
+    ['clash', 'add'],
+  ]);
+  const ids = (choice?: MergeChoice) =>
+    mergeFamilies(OURS, theirs, new Map(choice ? [['snipe', choice]] : [])).profiles.map(({ id }) => id);
+  expect(ids()).toEqual(['heron', 'snipe', 'teal', 'snipe-2']);
+  expect(ids('skip')).toEqual(['heron', 'snipe', 'teal']);
+  expect(ids('replace')).toEqual(['heron', 'snipe', 'teal']);
+  expect(mergeFamilies(OURS, theirs, new Map([['snipe', 'replace']])).profiles[1].outline).toEqual(THIN);
+});
+
+test('the same outline as another kind is a clash', () => {
+  const theirs = documentOf([blank('heron', { kind: 'opening' })]);
+  expect(planMerge(OURS, theirs).rows[0].standing).toBe('clash');
+});
+
+test('a name that another section has is shown', () => {
+  const theirs = documentOf([blank('rail', { name: 'Marsh blank' }), blank('teal', { name: 'Marsh blank' })]);
+  expect(planMerge(OURS, theirs).rows.map(({ namesake }) => namesake)).toEqual(['teal', null]);
+});
+
+test('two of theirs that would take one new id get two', () => {
+  const theirs = documentOf([blank('snipe', { outline: THIN }), blank('snipe-2', { outline: THIN })]);
+  const ids = mergeFamilies(OURS, theirs).profiles.map(({ id }) => id);
+  expect(new Set(ids).size).toBe(ids.length);
+  expect(ids).toHaveLength(5);
+});
+
+test('lengths are converted so that every outline is the same to the nanometre', () => {
+  const inch = (value: unknown): unknown => {
+    if (typeof value === 'number') return value / 25.4;
+    if (Array.isArray(value)) return value.map(inch);
+    return value;
+  };
+  const milled = {
+    thickness: 0.08,
+    height: 0.33,
+    grooves: [{ side: 'right', bottom: 0.1, width: 0.05, depth: 0.03, flankDeg: 12, cutter: 'A' }],
+  };
+  const theirs = documentOf(
+    [
+      blank('rail', {
+        outline: (THIN as number[][]).map(([x, y, b]) => [inch(x), inch(y), ...(b ? [b] : [])]),
+        tolerance: 0.001,
+      }),
+      blank('bittern', { outline: undefined, milled }),
+    ],
+    { units: 'in', runningClearance: 0.0015, name: 'Sedge' },
+  );
+  const read = changeFamily(mergeFamilies(OURS, theirs));
+  if (!read.ok) throw new Error(JSON.stringify(read.faults));
+  const { family, file } = read.document;
+  expect(family.profiles[3].ring).toEqual(theirs.family.profiles[0].ring);
+  expect(family.profiles[3].tolerance).toBe(25_400);
+  expect(family.profiles[4].ring).toEqual(theirs.family.profiles[1].ring);
+  expect(family.profiles[4].milled).toEqual(theirs.family.profiles[1].milled);
+  expect(file.profiles[4].milled?.grooves[0]).toMatchObject({ flankDeg: 12, cutter: 'A' });
+  expect(planMerge(OURS, theirs).differences).toEqual([
+    'Sedge has a running clearance of 0.0381 mm, Reed of 0.04 mm, which then holds for all.',
+    'Sedge is written in in; its lengths are converted to mm.',
+  ]);
+});
+
+test('the other way, millimetres into inches, a milled blade and a tolerance come along', () => {
+  const ours = documentOf(
+    [
+      blank('heron', {
+        outline: [
+          [0, 0],
+          [0.08, 0],
+          [0.08, 0.3],
+        ],
+      }),
+    ],
+    { units: 'in', runningClearance: 0.001, tolerance: 0.001 },
+  );
+  const theirs = documentOf([blank('rail', { outline: undefined, milled: MILLED })]);
+  const read = changeFamily(mergeFamilies(ours, theirs));
+  expect(read.ok && read.document.family.profiles[1].milled).toEqual(theirs.family.profiles[0].milled);
+  expect(planMerge(ours, theirs).differences).toContain(
+    'Reed states a tolerance of 0 in, Reed of 0.001 in, which then holds for every section that states none of its own.',
+  );
+});
+
+test('a merge leaves both families as they were', () => {
+  const theirs = documentOf([blank('snipe', { outline: THIN })]);
+  const before = JSON.stringify([OURS, theirs]);
+  mergeFamilies(OURS, theirs, new Map([['snipe', 'replace']]));
+  expect(JSON.stringify([OURS, theirs])).toBe(before);
+});
