@@ -20,7 +20,7 @@ export interface DocumentState {
   readonly refusal: Refusal | null;
   /** Counts the families that were opened; an edit is no opening. */
   readonly opened: number;
-  /** The document as it was last opened or saved: another one has edits that would be lost. */
+  /** The document as a file holds it; null where none does. Another one has edits that no file holds. */
   readonly saved: FamilyDocument | null;
   /** Documents before the present one, the latest last, and those undone, the next one last. */
   readonly past: readonly FamilyDocument[];
@@ -58,9 +58,22 @@ export function openText(
     return false;
   }
   const { document } = answer;
-  const opened = store.getState().opened + 1;
-  store.setState({ document, fileName, refusal: null, reading: false, opened, saved: document, ...NO_HISTORY });
+  openDocument(store, { document, fileName, saved: document, past: [], future: [] });
   return true;
+}
+
+/** A family with its history, as it is put in place of the open one. */
+export type OpenedFamily = Pick<DocumentState, 'fileName' | 'saved' | 'past' | 'future'> & {
+  readonly document: FamilyDocument;
+};
+
+/**
+ * Puts a family in place of the open one, with what can be undone and redone of it. Where `saved` is not the document
+ * itself it counts as edited; null where no file holds it.
+ */
+export function openDocument(store: Store<DocumentState>, family: OpenedFamily): void {
+  const opened = store.getState().opened + 1;
+  store.setState({ ...NO_HISTORY, refusal: null, reading: false, opened, ...family });
 }
 
 /** Whether the open document has edits that are not saved. */
