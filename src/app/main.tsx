@@ -4,6 +4,7 @@ import { explainPlacement } from '../fit/explain-placement.ts';
 import { blockedWords, fitSentence, partName } from '../fit/fit-sentence.ts';
 import { addDrawn } from '../interchange/json/add-drawn.ts';
 import { changeFamily } from '../interchange/json/change-family.ts';
+import { readPicture, writePicture } from '../interchange/json/picture-file.ts';
 import { readFamily } from '../interchange/json/read.ts';
 import { replaceOutline } from '../interchange/json/replace-outline.ts';
 import { writeFamily } from '../interchange/json/write.ts';
@@ -42,6 +43,9 @@ const doors: Doors = {
   guardFamily: (family, matrix) => startJob('guardFamily', { family, matrix }),
   drawParts: (opening, entrant, bands, count, seed) =>
     startJob('drawParts', { opening: packOutline('', opening), entrant: packOutline('', entrant), bands, count, seed }),
+  tracePicture: (input, onProgress) => startJob('tracePicture', input, { onProgress }),
+  readPicture,
+  writePicture,
   pace: browserPace,
   explainPlacement,
   fitSentence,

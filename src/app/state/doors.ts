@@ -1,5 +1,5 @@
 import type { EntryMatrix } from '../../family/entry-matrix.ts';
-import type { Family } from '../../family/family.ts';
+import type { Family, FileUnits } from '../../family/family.ts';
 import type { GuardMargins } from '../../family/guard-margin.ts';
 import type { Conditions } from '../../fit/conditions.ts';
 import type { Explanation } from '../../fit/explain-placement.ts';
@@ -13,10 +13,14 @@ import type { Ring } from '../../geom/ring.ts';
 import type { Vertex } from '../../geom/vertex.ts';
 import type { NewlyDrawn } from '../../interchange/json/add-drawn.ts';
 import type { FileFault } from '../../interchange/json/file-fault.ts';
+import type { KeptPicture } from '../../interchange/json/picture-file.ts';
 import type { FamilyDocument } from '../../interchange/json/read.ts';
 import type { OutlineEdit } from '../../interchange/json/replace-outline.ts';
+import type { PictureFile } from '../../interchange/json/schema.ts';
 import type { DetailsInput, PairDetail } from '../../jobs/judge-details.ts';
 import type { PairsInput, PairsPart } from '../../jobs/judge-pairs.ts';
+import type { TraceInput } from '../../jobs/trace-picture.ts';
+import type { PictureTrace } from '../../trace/trace-picture.ts';
 import type { BandShapes } from '../pair-now.ts';
 import type { NewHead } from './draw-state.ts';
 import type { Pace } from './pace.ts';
@@ -55,6 +59,11 @@ export interface Doors {
   guardFamily(family: Family, matrix: EntryMatrix): JobOnItsWay<GuardMargins>;
   /** How many of `count` drawn pairs of new, upright parts go together. */
   drawParts(opening: Ring, entrant: Ring, bands: Bands, count: number, seed: number): JobOnItsWay<Share>;
+  /** Every outline of a picture, in another thread. */
+  tracePicture(input: TraceInput, onProgress: (done: number, total: number) => void): JobOnItsWay<PictureTrace>;
+  /** A kept picture of a file in the core's units, and back; `before` is the field as it stands. */
+  readPicture(file: PictureFile, units: FileUnits): KeptPicture;
+  writePicture(kept: KeptPicture, units: FileUnits, before?: PictureFile): PictureFile;
   readonly pace: Pace;
   /** The fit of one pair at once, on this thread: for the pair in hand while something about it is dragged. */
   judgeNow(opening: Ring, entrant: Ring, conditions: Conditions): Fit;

@@ -20,6 +20,9 @@ export const MAX_OUTLINE_POINTS = 10_000;
 /** Most grooves on one blade. */
 export const MAX_GROOVES = 200;
 
+/** Most characters of a kept picture, about six megabytes of file. */
+export const MAX_PICTURE_TEXT = 8_000_000;
+
 /** Greatest tilt limit, in degrees: no plug lets a blade lean further, and a larger figure is a slip. */
 export const MAX_TILT_DEG = 15;
 
@@ -92,6 +95,45 @@ const milled = z
       'A blade as it is milled, its back on y = 0 and its left face on x = 0. The same words describe an opening: what is a groove here is then a ward. Fields not named here are kept.',
   });
 
+const pixel = z.tuple([z.number(), z.number()]).meta({
+  id: 'pixel',
+  description: 'A place in a picture, [x, y] in pixels from its upper left corner: x to the right, y down.',
+});
+
+const picture = z
+  .looseObject({
+    image: z
+      .string()
+      .max(MAX_PICTURE_TEXT)
+      .regex(/^data:image\/(png|jpeg|webp);base64,[A-Za-z0-9+/]+={0,2}$/)
+      .meta({ description: 'The picture itself, PNG, JPEG or WebP, as a data address in base64.' }),
+    scale: z
+      .looseObject({ from: pixel, to: pixel, distance: lengthAbove0 })
+      .optional()
+      .meta({ description: "Two places of the picture and how far apart they are in truth, in the file's units." }),
+    rectangle: z
+      .looseObject({ corners: z.array(pixel).length(4), width: lengthAbove0, height: lengthAbove0 })
+      .optional()
+      .meta({
+        description:
+          "The corners of a rectangle in the picture (upper left, upper right, lower right, lower left) and its size in truth, in the file's units: takes the perspective away.",
+      }),
+    line: z
+      .looseObject({ from: pixel, to: pixel, lies: z.enum(['upright', 'level']) })
+      .optional()
+      .meta({ description: 'A line of the picture and how it should stand.' }),
+    turnDeg: z.number().optional().meta({ description: 'A further turn, counter-clockwise, in degrees.' }),
+    middle: z.tuple([z.number(), z.number()]).optional().meta({
+      description: "Where the middle of the picture lies among the profiles, [x, y] in the file's units.",
+    }),
+    opacity: z.number().min(0).max(1).optional().meta({ description: 'How strongly the picture is shown, 0 to 1.' }),
+  })
+  .meta({
+    id: 'picture',
+    description:
+      'A photograph or scan that the outline is traced over, kept because the user said so. No influence on fit. Fields not named here are kept.',
+  });
+
 const profile = z
   .looseObject({
     id: z
@@ -132,6 +174,7 @@ const profile = z
           'A simple polygon, in order, either way round; the first point may be repeated at the end. Edges may not cross or touch each other. Exactly one of outline and milled is given.',
       }),
     milled: milled.optional(),
+    picture: picture.optional(),
   })
   .meta({
     id: 'profile',
@@ -184,6 +227,9 @@ export type ProfileFile = FamilyFile['profiles'][number];
 /** The milled description of a profile of a file. */
 export type MilledFile = NonNullable<ProfileFile['milled']>;
 
+/** The picture of a profile of a file. */
+export type PictureFile = NonNullable<ProfileFile['picture']>;
+
 /** A place where a value does not have the shape of the format. */
 export interface ShapeFault {
   readonly path: FilePath;
@@ -232,10 +278,17 @@ function wantedBy(issue: z.core.$ZodIssue): string {
     case 'too_big':
       return limit(issue.origin, issue.inclusive ? 'at most' : 'less than', issue.maximum);
     case 'invalid_format':
-      return issue.pattern === String(/\S/) ? 'must not be blank' : 'must be letters, digits and . _ : - only';
+      return patternWords(issue.pattern ?? '');
     default:
       return 'a word that programs reserve';
   }
+}
+
+function patternWords(pattern: string): string {
+  if (pattern === String(/\S/)) return 'must not be blank';
+  return pattern.includes('base64')
+    ? 'must be a PNG, JPEG or WebP picture, data:image/png;base64,…'
+    : 'must be letters, digits and . _ : - only';
 }
 
 const TYPE_WORDS: Readonly<Record<string, string>> = {

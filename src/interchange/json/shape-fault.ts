@@ -51,6 +51,7 @@ function sayWhose(root: unknown, place: FilePath, path: FilePath): string {
 
 /** What to do about the value at a place. */
 function cureFor(path: FilePath, missing: boolean): string {
+  if (path.includes('picture')) return 'Correct the field, or remove "picture": the outline does not need it.';
   const named = path.findLastIndex((key) => typeof key === 'string');
   const field = path[named];
   const inside = path.length - 1 - named;

@@ -12,6 +12,7 @@ import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
 import { addDrawn } from '../../../src/interchange/json/add-drawn.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
+import { readPicture, writePicture } from '../../../src/interchange/json/picture-file.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 import { replaceOutline } from '../../../src/interchange/json/replace-outline.ts';
 import { writeFamily } from '../../../src/interchange/json/write.ts';
@@ -19,6 +20,8 @@ import { JobCancelled } from '../../../src/jobs/job.ts';
 import type { DetailsInput, PairDetail } from '../../../src/jobs/judge-details.ts';
 import type { PairsInput, PairsPart } from '../../../src/jobs/judge-pairs.ts';
 import { type PackedOutline, unpackOutline } from '../../../src/jobs/packed-outline.ts';
+import type { TraceInput } from '../../../src/jobs/trace-picture.ts';
+import type { PictureTrace } from '../../../src/trace/trace-picture.ts';
 
 /** A job that ends when the test says so. */
 export interface HeldJob<Input, Part, Output> {
@@ -73,6 +76,7 @@ export function fakeDoors() {
   const pairs = holder<PairsInput, PairsPart, number>();
   const details = holder<DetailsInput, PairDetail, PairDetail[]>();
   const guards = holder<{ family: Family; matrix: EntryMatrix }, never, GuardMargins>();
+  const traces = holder<TraceInput, never, PictureTrace>();
   const held = heldPace();
   const doors: Doors = {
     readFamily,
@@ -94,9 +98,12 @@ export function fakeDoors() {
     judgeDetails: details.start,
     guardFamily: (family, matrix) => guards.start({ family, matrix }, () => {}),
     drawParts: () => ({ result: new Promise(() => {}), cancel: () => {} }),
+    tracePicture: (input, onProgress) => traces.start(input, () => onProgress(1, 2)),
+    readPicture,
+    writePicture,
     pace: held.pace,
   };
-  return { doors, pairs: pairs.jobs, details: details.jobs, guards: guards.jobs, ...held };
+  return { doors, pairs: pairs.jobs, details: details.jobs, guards: guards.jobs, traces: traces.jobs, ...held };
 }
 
 export type FakeDoors = ReturnType<typeof fakeDoors>;
