@@ -1,0 +1,48 @@
+/** An element of a drawing, freed of its XML: names of the SVG namespace only, in document order. */
+export interface SvgElement {
+  /** Local name, such as `path`. */
+  readonly name: string;
+  /** By local name; `xlink:href` for the one name from another namespace that matters. */
+  readonly attributes: ReadonlyMap<string, string>;
+  readonly children: readonly SvgElement[];
+  /** The characters directly inside; kept for `title` only, else empty. */
+  readonly text: string;
+  /** Where its tag begins, both counted from 1. */
+  readonly line: number;
+  readonly column: number;
+}
+
+/** Longest label, in characters. */
+const MOST_LABEL = 120;
+
+/** The place of an element, or of one of its attributes, the way a person finds it again. */
+export function sayPlace(element: SvgElement, attribute?: string): string {
+  const id = element.attributes.get('id');
+  const named = id ? `<${element.name} id="${shorten(id, 40)}">` : `<${element.name}>`;
+  const place = `line ${element.line}, column ${element.column}, ${named}`;
+  return attribute ? `${place}, attribute ${attribute}` : place;
+}
+
+/** What an element calls itself: its id, else its title, else nothing. */
+export function ownLabel(element: SvgElement): string {
+  const id = element.attributes.get('id')?.trim();
+  if (id) return shorten(id, MOST_LABEL);
+  const title = element.children.find(({ name }) => name === 'title');
+  return shorten(title?.text.replace(/\s+/g, ' ').trim() ?? '', MOST_LABEL);
+}
+
+/** The declarations of an element's `style` attribute by property; the style sheets of the drawing are not asked. */
+export function ownStyle(element: SvgElement): ReadonlyMap<string, string> {
+  const style = element.attributes.get('style')?.replace(/\/\*[\s\S]*?\*\//g, '') ?? '';
+  const pairs = style.split(';').flatMap((declaration): [string, string][] => {
+    const colon = declaration.indexOf(':');
+    if (colon < 0) return [];
+    const value = declaration.slice(colon + 1).replace(/!\s*important\s*$/i, '');
+    return [[declaration.slice(0, colon).trim().toLowerCase(), value.trim().toLowerCase()]];
+  });
+  return new Map(pairs);
+}
+
+function shorten(text: string, most: number): string {
+  return text.length > most ? `${text.slice(0, most - 1)}…` : text;
+}

@@ -1,0 +1,333 @@
+import type { DrawnPath } from '../drawing.ts';
+import type { FileFault } from '../json/file-fault.ts';
+import { type Affine, compose, readTransform } from './affine.ts';
+import { drawParts } from './draw-parts.ts';
+import { addNote, type DrawingNotes } from './drawing-notes.ts';
+import { ownLabel, ownStyle, type SvgElement, sayPlace } from './element.ts';
+import { noteLeftOut } from './left-out.ts';
+import { readViewBox, type Viewport, viewBoxMap } from './measures.ts';
+import { badTransform, type RootFrame } from './root-frame.ts';
+import { isShape, lengthOf, type ShapeRead, shapeParts } from './shape-parts.ts';
+
+/** Most points of all paths together; an outline of a family may have 10,000. */
+export const MAX_POINTS = 200_000;
+
+/** Most steps of the walk: elements seen, repeats by `use` included, and parts of paths. */
+export const MAX_STEPS = 500_000;
+
+/** Most faults that are told at once. */
+const MOST_FAULTS = 10;
+
+/** Deepest nesting in all, that of what `use` brings in included. */
+const MAX_NESTING = 400;
+
+/** Properties of a `style` that move or shape an element. They are not followed, so the element is not taken. */
+const MOVING = new Set(
+  'transform translate rotate scale transform-origin transform-box offset offset-path zoom d x y cx cy r rx ry'.split(
+    ' ',
+  ),
+);
+
+/** What the walk has found, and what it may still spend. */
+interface Walk {
+  readonly paths: DrawnPath[];
+  readonly faults: FileFault[];
+  readonly notes: DrawingNotes;
+  readonly byId: ReadonlyMap<string, SvgElement>;
+  /** Outlines by element, so that what is repeated is parsed once; kept for elements whose size hangs on nothing. */
+  readonly outlines: Map<SvgElement, ShapeRead>;
+  points: number;
+  steps: number;
+}
+
+/** What an element inherits from those around it. */
+interface Place {
+  readonly map: Affine;
+  readonly viewport: Viewport;
+  readonly label: string;
+  readonly hidden: boolean;
+  readonly depth: number;
+  /** The elements that `use` is bringing in just now. */
+  readonly using: readonly SvgElement[];
+  /** Set on what a `use` brings in: its own name goes before, and its width and height hold for a symbol or an svg. */
+  readonly use?: SvgElement;
+}
+
+/** The lines of a drawing, or why there are none. */
+export type Walked =
+  | { readonly ok: true; readonly paths: readonly DrawnPath[] }
+  | { readonly ok: false; readonly faults: readonly FileFault[] };
+
+/**
+ * The lines of all shapes that are drawn, in document order: nested groups, viewports and uses with their transforms,
+ * without what is hidden or only defined.
+ *
+ * @param root the outermost svg.
+ * @param notes what is left out is added here.
+ * @check tests/unit/interchange/svg-corpus.test.ts, tests/browser/svg-against-browser.test.ts
+ */
+export function walkDrawing(root: SvgElement, frame: RootFrame, notes: DrawingNotes): Walked {
+  const walk: Walk = {
+    ...{ paths: [], faults: [], notes, byId: indexIds(root), outlines: new Map() },
+    ...{ points: MAX_POINTS, steps: MAX_STEPS },
+  };
+  const place = { map: frame.map, viewport: frame.viewport, label: ownLabel(root), depth: 0, using: [] };
+  const hidden = isHidden(root, false);
+  if (ownDisplay(root) !== 'none') visitAll(walk, root.children, { ...place, hidden });
+  return walk.faults.length > 0 ? { ok: false, faults: walk.faults } : { ok: true, paths: walk.paths };
+}
+
+/** The first element of each id. */
+function indexIds(root: SvgElement): Map<string, SvgElement> {
+  const byId = new Map<string, SvgElement>();
+  const stack = [root];
+  for (let element = stack.pop(); element; element = stack.pop()) {
+    const id = element.attributes.get('id');
+    if (id && !byId.has(id)) byId.set(id, element);
+    stack.push(...[...element.children].reverse());
+  }
+  return byId;
+}
+
+function visitAll(walk: Walk, elements: readonly SvgElement[], place: Place): void {
+  for (const element of elements) visit(walk, element, place);
+}
+
+function visit(walk: Walk, element: SvgElement, around: Place): void {
+  if (!spend(walk, element, 1) || around.depth > MAX_NESTING) return;
+  const { name } = element;
+  const shape = isShape(name);
+  if (!shape && !isContainer(element, around)) {
+    if (ownDisplay(element) !== 'none') noteLeftOut(walk.notes, element);
+    return;
+  }
+  if (ownDisplay(element) === 'none' || !isForUs(element) || isMovedByStyle(walk, element)) return;
+  const transform = readTransform(element.attributes.get('transform') ?? '');
+  if (typeof transform === 'string') {
+    addFault(walk, badTransform(element, transform));
+    return;
+  }
+  noteClipped(walk, element);
+  const place = enter(element, around, transform);
+  if (shape) drawShape(walk, element, place);
+  else if (name === 'use') expandUse(walk, element, place);
+  else if (name === 'switch') visitAll(walk, firstFitting(element), place);
+  else if (name === 'svg' || name === 'symbol') enterViewport(walk, element, place, around.use);
+  else visitAll(walk, element.children, place);
+}
+
+/** A symbol is drawn where a `use` brings it in, and nowhere else. */
+function isContainer({ name }: SvgElement, { use }: Place): boolean {
+  return ['g', 'a', 'svg', 'use', 'switch'].includes(name) || (name === 'symbol' && use !== undefined);
+}
+
+function enter(element: SvgElement, around: Place, transform: Affine): Place {
+  return {
+    map: compose(around.map, transform),
+    viewport: around.viewport,
+    label: (around.use && ownLabel(around.use)) || ownLabel(element) || around.label,
+    hidden: isHidden(element, around.hidden),
+    depth: around.depth + 1,
+    using: around.using,
+  };
+}
+
+function spend(walk: Walk, element: SvgElement, steps: number): boolean {
+  if (walk.faults.length >= MOST_FAULTS || walk.steps < 0) return false;
+  walk.steps -= steps;
+  if (walk.steps >= 0) return true;
+  const what = `the drawing has more than ${MAX_STEPS} pieces, counting what <use> repeats`;
+  addFault(walk, { path: sayPlace(element), what, cure: 'Draw the sections alone and import that.' });
+  return false;
+}
+
+function addFault(walk: Walk, fault: FileFault): void {
+  if (walk.faults.length < MOST_FAULTS) walk.faults.push(fault);
+}
+
+/** A property as the `style` attribute has it, else the attribute of its name. */
+function property(element: SvgElement, name: string): string {
+  return ownStyle(element).get(name) ?? element.attributes.get(name)?.trim().toLowerCase() ?? '';
+}
+
+function ownDisplay(element: SvgElement): string {
+  return property(element, 'display');
+}
+
+function isHidden(element: SvgElement, around: boolean): boolean {
+  const visibility = property(element, 'visibility');
+  if (visibility === 'visible') return false;
+  return visibility === 'hidden' || visibility === 'collapse' || around;
+}
+
+/** Whether the conditions of an element hold: no extensions are known, the language is English. */
+function isForUs({ attributes }: SvgElement): boolean {
+  const languages = attributes.get('systemLanguage');
+  if (attributes.has('requiredExtensions')) return false;
+  return languages === undefined || languages.split(',').some((language) => /^\s*en\b/i.test(language));
+}
+
+function firstFitting(element: SvgElement): readonly SvgElement[] {
+  const shown = ({ name }: SvgElement) => !['title', 'desc', 'metadata', 'style', 'script', 'defs'].includes(name);
+  return element.children.filter((child) => shown(child) && isForUs(child)).slice(0, 1);
+}
+
+function isMovedByStyle(walk: Walk, element: SvgElement): boolean {
+  const moving = [...ownStyle(element).keys()].find((name) => MOVING.has(name));
+  const origin = element.attributes.has('transform-origin') && element.attributes.has('transform');
+  if (moving === undefined && !origin) return false;
+  const what = (count: number) =>
+    `${count === 1 ? 'an element is' : `${count} elements are`} moved or shaped by ${moving ?? 'transform-origin'}, and left out`;
+  const cure = 'Apply the move in the drawing program, so that it stands in the coordinates or in a transform.';
+  addNote(walk.notes, `moved ${moving ?? 'origin'}`, sayPlace(element), what, cure);
+  return true;
+}
+
+function noteClipped(walk: Walk, element: SvgElement): void {
+  const cut = ['clip-path', 'mask'].find((name) => !['', 'none'].includes(property(element, name)));
+  if (cut === undefined) return;
+  const what = (count: number) =>
+    `${count === 1 ? 'an element is' : `${count} elements are`} shown in part only (${cut}); all of it is taken`;
+  addNote(walk.notes, cut, sayPlace(element), what, 'Cut the shape itself in the drawing program where that matters.');
+}
+
+function drawShape(walk: Walk, element: SvgElement, place: Place): void {
+  if (place.hidden) return;
+  const outline = outlineOf(walk, element, place.viewport);
+  if (!outline.ok) {
+    addFault(walk, outline.fault);
+    return;
+  }
+  if (outline.remark) noteShape(walk, element, outline.remark, 'Check the shape in the drawing program.');
+  if (!spend(walk, element, outline.parts.length)) return;
+  const drawn = drawParts(outline.parts, place.map, walk.points);
+  if (drawn.kind === 'too many') {
+    addFault(walk, tooManyPoints(element));
+    return;
+  }
+  if (drawn.kind === 'too far') {
+    noteShape(walk, element, 'lies more than 1 km away and is left out', 'Check the scale.');
+    return;
+  }
+  for (const { vertices, closed } of drawn.chains) {
+    walk.points -= vertices.length;
+    walk.paths.push({ vertices, closed, label: place.label });
+  }
+  for (let i = 0; i < drawn.pointless; i++)
+    noteShape(walk, element, 'has fewer than two different points and is left out', 'Nothing needs to be done.');
+}
+
+function outlineOf(walk: Walk, element: SvgElement, viewport: Viewport): ShapeRead {
+  const known = walk.outlines.get(element);
+  if (known) return known;
+  const outline = shapeParts(element, viewport);
+  if (element.name === 'path') walk.outlines.set(element, outline);
+  return outline;
+}
+
+function noteShape(walk: Walk, element: SvgElement, what: string, cure: string): void {
+  const say = (count: number) => (count === 1 ? what : `${what}; so it is with ${count} shapes`);
+  addNote(walk.notes, what, sayPlace(element), say, cure);
+}
+
+function tooManyPoints(element: SvgElement): FileFault {
+  return {
+    path: sayPlace(element),
+    what: `the drawing needs more than ${MAX_POINTS} points`,
+    cure: 'Check the scale; else simplify its paths, or import the sections one at a time.',
+  };
+}
+
+/** Draws what a `use` points to, as if it stood here. */
+function expandUse(walk: Walk, element: SvgElement, place: Place): void {
+  const href = (element.attributes.get('href') ?? element.attributes.get('xlink:href') ?? '').trim();
+  if (!href.startsWith('#')) {
+    noteUse(walk, element, href ? 'points out of the drawing' : 'points to nothing');
+    return;
+  }
+  const target = walk.byId.get(href.slice(1)) ?? walk.byId.get(decode(href.slice(1)));
+  if (!target) {
+    noteUse(walk, element, 'points to an id that is not there');
+    return;
+  }
+  if (place.using.includes(target)) {
+    noteUse(walk, element, 'comes back to itself');
+    return;
+  }
+  const x = lengthOf(element, 'x', 'width', place.viewport, 0);
+  const y = lengthOf(element, 'y', 'height', place.viewport, 0);
+  if (typeof x !== 'number') {
+    addFault(walk, x);
+    return;
+  }
+  if (typeof y !== 'number') {
+    addFault(walk, y);
+    return;
+  }
+  const map = compose(place.map, [1, 0, 0, 1, x, y]);
+  visit(walk, target, { ...place, map, using: [...place.using, target], use: element });
+}
+
+function noteUse(walk: Walk, element: SvgElement, why: string): void {
+  const what = (count: number) =>
+    count === 1 ? `a <use> ${why} and is left out` : `${count} times <use> ${why} and is left out`;
+  addNote(walk.notes, `use ${why}`, sayPlace(element), what, 'Put what it stands for into the drawing itself.');
+}
+
+function decode(text: string): string {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return text;
+  }
+}
+
+/** Goes into an svg or a symbol: a viewport with user units of its own. */
+function enterViewport(walk: Walk, element: SvgElement, place: Place, use: SvgElement | undefined): void {
+  const nested = element.name === 'svg';
+  const x = nested ? lengthOf(element, 'x', 'width', place.viewport, 0) : 0;
+  const y = nested ? lengthOf(element, 'y', 'height', place.viewport, 0) : 0;
+  const width = sideOf(element, 'width', place.viewport, use);
+  const height = sideOf(element, 'height', place.viewport, use);
+  for (const side of [x, y, width, height])
+    if (typeof side === 'object' && side) {
+      addFault(walk, side);
+      return;
+    }
+  if (typeof x !== 'number' || typeof y !== 'number' || width === 0 || height === 0) return;
+  const size = { width: width as number | null, height: height as number | null };
+  const moved = compose(place.map, [1, 0, 0, 1, x, y]);
+  const box = readViewBox(element.attributes.get('viewBox') ?? '');
+  if (!box) {
+    visitAll(walk, element.children, { ...place, map: moved, viewport: size });
+    return;
+  }
+  if (size.width === null || size.height === null) {
+    addFault(walk, noViewport(element));
+    return;
+  }
+  if (box.width === 0 || box.height === 0) return;
+  const aspect = element.attributes.get('preserveAspectRatio') ?? '';
+  const map = compose(moved, viewBoxMap(box, size.width, size.height, aspect));
+  visitAll(walk, element.children, { ...place, map, viewport: box });
+}
+
+/** Width or height of a nested viewport; those of a `use` go before its own; all of the viewport around where open. */
+function sideOf(
+  element: SvgElement,
+  name: 'width' | 'height',
+  viewport: Viewport,
+  use: SvgElement | undefined,
+): number | null | FileFault {
+  const owner = use?.attributes.has(name) ? use : element;
+  const side = lengthOf(owner, name, name, viewport, -1);
+  return side === -1 ? viewport[name] : side;
+}
+
+function noViewport(element: SvgElement): FileFault {
+  return {
+    path: sayPlace(element),
+    what: 'is as large as the drawing, and the drawing does not say how large it is',
+    cure: 'Give the outermost svg element a width and a height.',
+  };
+}
