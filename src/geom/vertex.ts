@@ -30,7 +30,8 @@ export type DrawnResult =
 
 /**
  * Makes an outline of drawn vertices: whole nanometres, no vertex twice in a row, counter-clockwise (a clockwise one is
- * turned round, the first vertex stays first), arcs as chords.
+ * turned round, the first vertex stays first), arcs as chords. Of two vertices with arcs the arcs are halved, so that an
+ * outline always has three.
  *
  * @param vertices in order, either way round, without a closing repeat (one is dropped), nanometres.
  * @returns `drawn`, the vertices as taken, and `ring`, their simple polygon; or the first fault, its `vertices` being
@@ -39,7 +40,7 @@ export type DrawnResult =
  * @check tests/unit/geom/vertex.test.ts
  */
 export function makeDrawn(vertices: readonly Vertex[]): DrawnResult {
-  const kept = dropRepeats(vertices);
+  const kept = atLeastThree(dropRepeats(vertices));
   const points: Point[] = [];
   const owners: number[] = [];
   for (const [k, { vertex, index }] of kept.entries()) {
@@ -119,8 +120,32 @@ export function edgePoints(from: Vertex, to: Point, chordError = ARC_CHORD_ERROR
   return [first, ...inner];
 }
 
+/** A vertex with its number in the list that was given. */
+interface NumberedVertex {
+  readonly vertex: Vertex;
+  readonly index: number;
+}
+
+/** Halves the arcs of an outline of two vertices, such as a circle; any other is left as it is. */
+function atLeastThree(kept: readonly NumberedVertex[]): readonly NumberedVertex[] {
+  if (kept.length !== 2) return kept;
+  return kept.flatMap((from, i) => {
+    const { vertex, index } = from;
+    const arc = arcOf(vertex, kept[1 - i].vertex);
+    if (!arc) return [from];
+    const half = Math.tan(Math.atan(vertex.bulge ?? 0) / 2);
+    const angle = arc.start + arc.sweep / 2;
+    const x = Math.round(arc.centre.x + arc.radius * Math.cos(angle)) + 0;
+    const y = Math.round(arc.centre.y + arc.radius * Math.sin(angle)) + 0;
+    return [
+      { vertex: vertexAt(vertex.x, vertex.y, half), index },
+      { vertex: vertexAt(x, y, half), index },
+    ];
+  });
+}
+
 /** Whole nanometres, consecutive equal vertices reduced to the last of them (whose edge goes on), each with its number. */
-function dropRepeats(vertices: readonly Vertex[]): { readonly vertex: Vertex; readonly index: number }[] {
+function dropRepeats(vertices: readonly Vertex[]): NumberedVertex[] {
   const whole = vertices.map(({ x, y, bulge }, index) => ({
     vertex: vertexAt(Math.round(x) + 0, Math.round(y) + 0, bulge),
     index,

@@ -71,12 +71,37 @@ describe('making an outline of drawn vertices', () => {
     expect(turnedRound(turnedRound(stadium))).toEqual(stadium);
   });
 
-  test('two vertices with bulges are a circle', () => {
-    const { ring } = made([
+  test('two vertices with bulges are a circle, whose halves are halved so that a file can hold it', () => {
+    const { ring, drawn } = made([
       { x: -MM, y: 0, bulge: 1 },
       { x: MM, y: 0, bulge: 1 },
     ]);
     expect(signedArea(ring) / MM ** 2).toBeCloseTo(Math.PI, 2);
+    expect(drawn.map(({ x, y }) => [x, y])).toEqual([
+      [-MM, 0],
+      [0, -MM],
+      [MM, 0],
+      [0, MM],
+    ]);
+    expect(drawn.every(({ bulge = 0 }) => Math.abs(bulge - QUARTER) < 1e-12)).toBe(true);
+  });
+
+  test('a half disc of two vertices has three, and two vertices without an arc are no outline', () => {
+    const { ring, drawn } = made([
+      { x: 0, y: 0, bulge: 1 },
+      { x: 2 * MM, y: 0 },
+    ]);
+    expect(drawn).toHaveLength(3);
+    expect(signedArea(ring) / MM ** 2).toBeCloseTo(Math.PI / 2, 2);
+    expect(
+      makeDrawn([
+        { x: 0, y: 0 },
+        { x: 2 * MM, y: 0 },
+      ]),
+    ).toMatchObject({
+      ok: false,
+      fault: { kind: 'too-few-vertices' },
+    });
   });
 
   test('an arc that runs into another edge is told by the numbers of the given vertices', () => {
