@@ -23,6 +23,19 @@ export function simplifyOutline(points: readonly Point[], tolerance: number): Po
   return [...kept].sort((a, b) => a - b).map((i) => points[i]);
 }
 
+/**
+ * An open line with fewer vertices, as {@link simplifyOutline} does with a closed one; both ends stay.
+ *
+ * @param tolerance nanometres.
+ * @returns a subset of the vertices in order.
+ */
+export function simplifyPath(points: readonly Point[], tolerance: number): Point[] {
+  if (points.length <= 2) return [...points];
+  const kept = new Set([0, points.length - 1]);
+  keepBetween(points, 0, points.length - 1, tolerance, kept);
+  return [...kept].sort((a, b) => a - b).map((i) => points[i]);
+}
+
 /** Keeps what is needed between two kept vertices; `last` may be one past the end, which is the first vertex again. */
 function keepBetween(
   points: readonly Point[],

@@ -91,11 +91,14 @@ export interface EdgeArc {
   readonly sweep: number;
 }
 
+/** An arc that stands off its chord by less than this, in nanometres, is straight. */
+const LEAST_BOW = 0.5;
+
 /** The arc of an edge, or null where it is straight or has no length. Fractions of nanometres. */
 export function arcOf(from: Vertex, to: Point): EdgeArc | null {
   const bulge = from.bulge ?? 0;
   const [dx, dy] = [to.x - from.x, to.y - from.y];
-  if (bulge === 0 || (dx === 0 && dy === 0)) return null;
+  if (Math.abs(bulge) * Math.hypot(dx, dy) < 2 * LEAST_BOW) return null;
   // The centre stands off the chord's middle, to the left, by (1 - b^2) / 4b of the chord.
   const off = (1 - bulge * bulge) / (4 * bulge);
   const centre = { x: (from.x + to.x) / 2 - dy * off, y: (from.y + to.y) / 2 + dx * off };

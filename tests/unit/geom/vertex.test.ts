@@ -51,6 +51,12 @@ describe('a bulged edge', () => {
   });
 });
 
+test('an edge bowed by less than half a nanometre is straight, not thousands of chords', () => {
+  expect(edgePoints({ x: 0, y: 0, bulge: 1e-59 }, { x: 8 * MM, y: 0 })).toEqual([{ x: 0, y: 0 }]);
+  expect(edgePoints({ x: 0, y: 0, bulge: 1e-10 }, { x: 8 * MM, y: 0 })).toEqual([{ x: 0, y: 0 }]);
+  expect(arcOf({ x: 0, y: 0, bulge: 1e-6 }, { x: 8 * MM, y: 0 })?.radius).toBeGreaterThan(1e12);
+});
+
 describe('making an outline of drawn vertices', () => {
   test('the area of a stadium is that of its rectangle and circle', () => {
     const { ring, drawn } = made(stadium);
