@@ -1,7 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { type Family, openingsOf } from '../../family/family.ts';
 import { CompareStage } from '../canvas/compare-stage.tsx';
-import { type Palette, readPalette } from '../canvas/palette.ts';
 import { chooseCorner } from '../panels/corner-editing.ts';
 import { shownCorners } from '../panels/corner-places.ts';
 import { cornersOf } from '../panels/corner-state.ts';
@@ -16,6 +15,7 @@ import { CompareFoot } from './compare-foot.tsx';
 import { useCompareGestures } from './use-compare-gestures.ts';
 import { useCompareKeys } from './use-compare-keys.ts';
 import { type Push, pushWords, useComparePush } from './use-compare-push.ts';
+import { usePalette } from './use-palette.ts';
 
 const MARGIN = 14;
 
@@ -147,20 +147,6 @@ function useBands({ opening, entrant, bands, conditions }: ShownPair, scale: num
     if (!shown) return null;
     return { ...bands, shapes: doors.bandShapes(opening.ring, entrant.ring, bands, conditions) };
   }, [doors, shown, opening, entrant, bands, conditions]);
-}
-
-/** The palette in force, read again when the sheet turns or the typeface has arrived. */
-function usePalette(): Palette | null {
-  const [palette, setPalette] = useState<Palette | null>(null);
-  useEffect(() => {
-    const read = () => setPalette(readPalette());
-    read();
-    document.fonts.ready.then(read);
-    const observer = new MutationObserver(read);
-    observer.observe(document.documentElement, { attributes: true, attributeFilter: ['data-theme'] });
-    return () => observer.disconnect();
-  }, []);
-  return palette;
 }
 
 function drawingLabel({ entrant, opening }: ShownPair, corners: boolean): string {

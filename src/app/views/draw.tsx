@@ -2,8 +2,11 @@ import type { Family } from '../../family/family.ts';
 import { EmptyNotice } from '../panels/empty-notice.tsx';
 import { useSession, useStore } from '../panels/use-store.ts';
 import { editedProfile } from '../state/selection-state.ts';
+import styles from './draw.module.css';
+import { DrawDrawing } from './draw-drawing.tsx';
+import { DrawFitStrip } from './draw-fit-strip.tsx';
 
-/** One outline, edited. */
+/** One outline, edited: what it goes into, its sheet, its keys. */
 export function Draw({ family }: { family: Family }) {
   const { selection } = useSession();
   const profile = editedProfile(
@@ -11,5 +14,13 @@ export function Draw({ family }: { family: Family }) {
     useStore(selection, (s) => s),
   );
   if (!profile) return <EmptyNotice title="Nothing to draw" what="Pick a section in the tray." />;
-  return <p>{profile.name}</p>;
+  return (
+    <div className={styles.draw}>
+      <header className={styles.head}>
+        <h1 className={styles.name}>{profile.name}</h1>
+        <DrawFitStrip family={family} profile={profile} />
+      </header>
+      <DrawDrawing family={family} profile={profile} />
+    </div>
+  );
 }

@@ -14,6 +14,7 @@ import { type Gesture, type GestureStep, IDLE, type Press } from '../tools/compa
 import { beginGesture } from '../tools/compare/idle.ts';
 import { panTo } from '../tools/compare/panning.ts';
 import { type DrawingView, type PixelPoint, wheelFactor, zoomAbout } from '../tools/drawing-view.ts';
+import { useSpaceHeld } from './use-space-held.ts';
 
 interface CompareGestures {
   readonly frame: RefObject<HTMLElement | null>;
@@ -135,26 +136,4 @@ function stepOf(
 function pixelOf(event: MouseEvent, element: HTMLElement): PixelPoint {
   const box = element.getBoundingClientRect();
   return { px: event.clientX - box.left, py: event.clientY - box.top };
-}
-
-/** A ref that is true while the space bar is down. */
-function useSpaceHeld(): RefObject<boolean> {
-  const held = useRef(false);
-  useEffect(() => {
-    const follow = (event: KeyboardEvent) => {
-      if (event.key === ' ') held.current = event.type === 'keydown';
-    };
-    const letGo = () => {
-      held.current = false;
-    };
-    addEventListener('keydown', follow);
-    addEventListener('keyup', follow);
-    addEventListener('blur', letGo);
-    return () => {
-      removeEventListener('blur', letGo);
-      removeEventListener('keydown', follow);
-      removeEventListener('keyup', follow);
-    };
-  }, []);
-  return held;
 }
