@@ -8,19 +8,27 @@ import { readPicture, writePicture } from '../interchange/json/picture-file.ts';
 import { readFamily } from '../interchange/json/read.ts';
 import { replaceOutline } from '../interchange/json/replace-outline.ts';
 import { writeFamily } from '../interchange/json/write.ts';
+import { isLink } from '../interchange/link/link-form.ts';
 import type { PairDetail } from '../jobs/judge-details.ts';
 import type { PairsPart } from '../jobs/judge-pairs.ts';
 import { packOutline } from '../jobs/packed-outline.ts';
 import { startJob, threadCount } from '../workers/start-job.ts';
 import { browserPace } from './browser-pace.ts';
 import './fonts.ts';
+import { interchangeDoors } from './interchange-doors.ts';
+import { browserTabs } from './keep/browser-tabs.ts';
+import type { KeepParts } from './keep/keeping.ts';
+import { openLink } from './keep/open-link.ts';
+import { browserKeepShelf } from './keep/shelf.ts';
+import { keepingOf, startKeeping } from './keep/start-keeping.ts';
+import { registerOffline } from './offline/register-offline.ts';
 import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from './pair-now.ts';
+import { mayReplace } from './panels/may-replace.ts';
+import { downloadText, saveFamily } from './panels/save-file.ts';
 import { SessionContext } from './panels/use-store.ts';
-import { openText } from './state/document-state.ts';
 import type { Doors } from './state/doors.ts';
-import { SAMPLE_FAMILIES } from './state/sample-families.ts';
+import { removeNotice, showNotice } from './state/notices-state.ts';
 import { makeSession } from './state/session.ts';
-import type { Shelf } from './state/settings-state.ts';
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/controls.css';
@@ -46,6 +54,7 @@ const doors: Doors = {
   tracePicture: (input, onProgress) => startJob('tracePicture', input, { onProgress }),
   readPicture,
   writePicture,
+  interchange: interchangeDoors((input) => startJob('readDrawing', input, { alone: true })),
   pace: browserPace,
   explainPlacement,
   fitSentence,
@@ -53,18 +62,58 @@ const doors: Doors = {
   partName,
 };
 
-/** The browser's own shelf; null where a strict setting forbids even to look at it. */
-function browserShelf(): Shelf | null {
+/** One of the browser's own memories; null where a strict setting forbids even to look at it. */
+function browserMemory(name: 'localStorage' | 'sessionStorage'): Storage | null {
   try {
-    return window.localStorage;
+    return window[name];
   } catch {
     return null;
   }
 }
 
-const session = makeSession(doors, browserShelf());
-const [demo] = SAMPLE_FAMILIES;
-openText(session.documents, doors, demo.text, demo.fileName);
+const session = makeSession(doors, browserMemory('localStorage'));
+
+const keepParts: KeepParts = {
+  shelf: browserKeepShelf(),
+  tabs: browserTabs(),
+  memory: browserMemory('sessionStorage'),
+  freshId: () => Array.from(crypto.getRandomValues(new Uint32Array(3)), (n) => n.toString(36)).join(''),
+  now: () => Date.now(),
+  saveFile: () => saveFamily(session),
+  saveText: downloadText,
+};
+
+/** A link to a family is taken out of the address once it is read: what is open is from then on the user's own. */
+function cleanAddress(): void {
+  if (isLink(location.hash)) history.replaceState(null, '', location.pathname + location.search);
+}
+
+const fragment = location.hash;
+cleanAddress();
+startKeeping(session, keepParts, fragment);
+addEventListener('hashchange', () => {
+  if (!isLink(location.hash)) return;
+  const link = location.hash;
+  cleanAddress();
+  if (mayReplace(session)) openLink(session, link);
+});
+for (const moment of ['pagehide', 'visibilitychange'])
+  addEventListener(moment, () => {
+    if (moment === 'pagehide' || document.hidden) keepingOf(session)?.hurry();
+  });
+
+registerOffline((bringUp) =>
+  showNotice(session, {
+    id: 'new-version',
+    tone: 'news',
+    title: 'A new version is ready',
+    words: 'Your work is kept as it is. The new version comes up when the page is loaded again.',
+    keys: [
+      { label: 'Reload', press: bringUp },
+      { label: 'Later', press: () => removeNotice(session, 'new-version') },
+    ],
+  }),
+);
 
 const root = document.getElementById('root');
 if (root) {

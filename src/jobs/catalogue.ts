@@ -4,6 +4,7 @@ import { fitFamily } from './fit-family.ts';
 import { guardFamily } from './guard-family.ts';
 import { judgeDetails } from './judge-details.ts';
 import { judgePairs } from './judge-pairs.ts';
+import { readDrawing } from './read-drawing.ts';
 import { tracePictureJob } from './trace-picture.ts';
 import { verifyFamily } from './verify-family.ts';
 
@@ -16,6 +17,7 @@ export const catalogue = {
   describeFamily,
   judgeDetails,
   drawParts,
+  readDrawing,
   tracePicture: tracePictureJob,
 };
 

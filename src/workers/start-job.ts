@@ -14,6 +14,8 @@ export interface JobListener {
   onProgress?(done: number, total: number): void;
   /** Answers that are ready before the whole result; what they are is the job's affair. */
   onPart?(value: unknown): void;
+  /** A thread for this job only, which ends with it: for input that may keep a thread busy until it is ended. */
+  readonly alone?: boolean;
 }
 
 /** A worker that does not stop by itself within this time after a cancel is ended, milliseconds. */
@@ -46,6 +48,11 @@ class JobThread {
     setTimeout(() => {
       if (this.jobs.has(id)) this.end(new JobCancelled());
     }, PATIENCE_MS);
+  }
+
+  /** Ends the thread once nothing is asked of it any more. */
+  leave(): void {
+    this.worker.terminate();
   }
 
   private post(message: ToWorker): void {
@@ -91,10 +98,11 @@ export function startJob<N extends JobName>(
   listener: JobListener = {},
 ): RunningJob<JobOutput<N>> {
   const id = ++lastId;
-  const thread = freeThread();
+  const thread = listener.alone ? new JobThread() : freeThread();
   const result = new Promise<JobOutput<N>>((resolve, reject) =>
     thread.run(id, name, input, { resolve: (output) => resolve(output as JobOutput<N>), reject, listener }),
   );
+  if (listener.alone) result.catch(() => {}).finally(() => thread.leave());
   return { result, cancel: () => thread.cancel(id) };
 }
 

@@ -23,6 +23,7 @@ import type { TraceInput } from '../../jobs/trace-picture.ts';
 import type { PictureTrace } from '../../trace/trace-picture.ts';
 import type { BandShapes } from '../pair-now.ts';
 import type { NewHead } from './draw-state.ts';
+import type { InterchangeDoors } from './interchange-doors.ts';
 import type { Pace } from './pace.ts';
 
 /** What the reader of family files answers. */
@@ -64,6 +65,8 @@ export interface Doors {
   /** A kept picture of a file in the core's units, and back; `before` is the field as it stands. */
   readPicture(file: PictureFile, units: FileUnits): KeptPicture;
   writePicture(kept: KeptPicture, units: FileUnits, before?: PictureFile): PictureFile;
+  /** What brings drawings and families in, and sections out. */
+  readonly interchange: InterchangeDoors;
   readonly pace: Pace;
   /** The fit of one pair at once, on this thread: for the pair in hand while something about it is dragged. */
   judgeNow(opening: Ring, entrant: Ring, conditions: Conditions): Fit;

@@ -7,6 +7,7 @@ import { explainOnce } from './explain-once.ts';
 import { rowOf } from './fits-lookup.ts';
 import { Guarding, type GuardState, makeGuardStore } from './guarding.ts';
 import { type HandState, makeHandStore, snapToBest } from './hand-state.ts';
+import { type ImportState, makeImportStore } from './import-state.ts';
 import { Judging } from './judging.ts';
 import { makeResultsStore, type ResultsState } from './results-state.ts';
 import { makeDetailsStore, type RowDetails } from './row-details.ts';
@@ -28,6 +29,8 @@ export interface Session {
   readonly settings: Store<SettingsState>;
   readonly conditions: Store<ConditionsState>;
   readonly draw: Store<DrawState>;
+  /** What is coming in and is asked about. */
+  readonly imports: Store<ImportState>;
 }
 
 /**
@@ -50,6 +53,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     settings: makeSettingsStore(shelf),
     conditions: makeConditionsStore(),
     draw: makeDrawStore(),
+    imports: makeImportStore(),
   };
   tieSelection(session);
   tieJudging(session);

@@ -1,3 +1,4 @@
+import { interchangeDoors } from '../../../src/app/interchange-doors.ts';
 import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/pair-now.ts';
 import type { Doors } from '../../../src/app/state/doors.ts';
 import type { Pace } from '../../../src/app/state/pace.ts';
@@ -20,6 +21,7 @@ import { JobCancelled } from '../../../src/jobs/job.ts';
 import type { DetailsInput, PairDetail } from '../../../src/jobs/judge-details.ts';
 import type { PairsInput, PairsPart } from '../../../src/jobs/judge-pairs.ts';
 import { type PackedOutline, unpackOutline } from '../../../src/jobs/packed-outline.ts';
+import type { DrawingInput, LoopsRead } from '../../../src/jobs/read-drawing.ts';
 import type { TraceInput } from '../../../src/jobs/trace-picture.ts';
 import type { PictureTrace } from '../../../src/trace/trace-picture.ts';
 
@@ -77,6 +79,7 @@ export function fakeDoors() {
   const details = holder<DetailsInput, PairDetail, PairDetail[]>();
   const guards = holder<{ family: Family; matrix: EntryMatrix }, never, GuardMargins>();
   const traces = holder<TraceInput, never, PictureTrace>();
+  const drawings = holder<DrawingInput, never, LoopsRead>();
   const held = heldPace();
   const doors: Doors = {
     readFamily,
@@ -101,9 +104,18 @@ export function fakeDoors() {
     tracePicture: (input, onProgress) => traces.start(input, () => onProgress(1, 2)),
     readPicture,
     writePicture,
+    interchange: interchangeDoors((input) => drawings.start(input, () => {})),
     pace: held.pace,
   };
-  return { doors, pairs: pairs.jobs, details: details.jobs, guards: guards.jobs, traces: traces.jobs, ...held };
+  return {
+    doors,
+    pairs: pairs.jobs,
+    details: details.jobs,
+    guards: guards.jobs,
+    drawings: drawings.jobs,
+    traces: traces.jobs,
+    ...held,
+  };
 }
 
 export type FakeDoors = ReturnType<typeof fakeDoors>;
