@@ -1,4 +1,4 @@
-import type { Point } from '../geom/point.ts';
+import { boxOf, type Point } from '../geom/point.ts';
 import type { TracedLoop } from './trace-picture.ts';
 
 /** A line at least this solid may be what is traced; a drawn frame is less. */
@@ -27,4 +27,10 @@ function isInside(outline: readonly Point[], { x, y }: Point): boolean {
     if (a.y > y !== b.y > y && x < a.x + ((y - a.y) / (b.y - a.y)) * (b.x - a.x)) inside = !inside;
   }
   return inside;
+}
+
+/** How wide and tall an outline is, nanometres. */
+export function sizeOfLoop({ vertices }: TracedLoop): { readonly width: number; readonly height: number } {
+  const box = boxOf(vertices);
+  return { width: box.maxX - box.minX, height: box.maxY - box.minY };
 }

@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { boxOf } from '../../geom/point.ts';
+import { sizeOfLoop } from '../../trace/pick-loop.ts';
 import type { TracedLoop } from '../../trace/trace-picture.ts';
 import { readingText, sizeText, type Units } from '../state/length-text.ts';
 import {
@@ -159,9 +159,9 @@ function foundWords(running: boolean, count: number): string {
   return count === 1 ? 'One outline found.' : `${count} outlines found. Press on one, or pick it here.`;
 }
 
-function loopSize({ vertices }: TracedLoop, units: Units): string {
-  const box = boxOf(vertices);
-  return sizeText(box.maxX - box.minX, box.maxY - box.minY, units);
+function loopSize(loop: TracedLoop, units: Units): string {
+  const { width, height } = sizeOfLoop(loop);
+  return sizeText(width, height, units);
 }
 
 function loopKind({ hole, touchesEdge, solid, vertices }: TracedLoop): string {
