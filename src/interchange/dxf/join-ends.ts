@@ -28,6 +28,7 @@ interface End {
  */
 export function joinEnds(chains: readonly Chain[], tolerance: number, silent: number): Joined {
   const open = chains.filter((chain) => !chain.closed);
+  if (open.length === 0) return { chains, gaps: [], forks: [] };
   const nodes = meetEnds(open, tolerance);
   const { partners, forks } = pairEnds(open, nodes);
   const gaps: { at: Point; width: number }[] = [];
@@ -45,15 +46,18 @@ function numberOf(chain: number, end: 0 | 1): number {
   return 2 * chain + end;
 }
 
-/** Ends that lie within the tolerance of each other, directly or through others. */
+/** Width of a cell of the grid that ends are looked up in, in tolerances: most ends then need one cell only. */
+const CELL = 16;
+
+/** Ends that lie within the tolerance of each other: each joins the nearest end met before it. */
 function meetEnds(open: readonly Chain[], tolerance: number): End[][] {
   const grid = new Map<string, End[][]>();
   const nodes: End[][] = [];
-  const cell = (v: number) => Math.floor(v / tolerance);
+  const cell = (v: number) => Math.floor(v / (CELL * tolerance));
   for (const [chain, drawn] of open.entries()) {
     for (const end of [0, 1] as const) {
       const at = endOf(drawn, end);
-      const node = findNode(grid, cell(at.x), cell(at.y), at, tolerance);
+      const node = findNode(grid, cell, at, tolerance);
       if (node) node.push({ chain, end, at });
       else {
         const fresh = [{ chain, end, at }];
@@ -67,11 +71,11 @@ function meetEnds(open: readonly Chain[], tolerance: number): End[][] {
 }
 
 /** The nearest node whose first end lies within the tolerance. */
-function findNode(grid: ReadonlyMap<string, End[][]>, cx: number, cy: number, at: Point, tolerance: number) {
+function findNode(grid: ReadonlyMap<string, End[][]>, cell: (v: number) => number, at: Point, tolerance: number) {
   let best: End[] | null = null;
   let least = tolerance;
-  for (let i = cx - 1; i <= cx + 1; i += 1) {
-    for (let k = cy - 1; k <= cy + 1; k += 1) {
+  for (let i = cell(at.x - tolerance); i <= cell(at.x + tolerance); i += 1) {
+    for (let k = cell(at.y - tolerance); k <= cell(at.y + tolerance); k += 1) {
       for (const node of grid.get(`${i},${k}`) ?? []) {
         const distance = Math.hypot(node[0].at.x - at.x, node[0].at.y - at.y);
         if (distance > least) continue;

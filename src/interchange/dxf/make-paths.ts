@@ -7,7 +7,7 @@ import type { Notes } from './gather-notes.ts';
 import { type Joined, joinEnds } from './join-ends.ts';
 import { arcVertices, ellipseOfEdge } from './place-arc.ts';
 
-/** Ends this near to each other are the same point, in nanometres: exports write six decimals or more. */
+/** Ends this near to each other are the same point, in nanometres, as exports with six decimals in mm write it. */
 const SAME_POINT = 2;
 
 /** Gaps up to this are closed without a word, in nanometres. */
