@@ -102,6 +102,11 @@ function chordCount(radius: number, angle: number): number {
   return Math.max(1, Math.ceil(angle / step - 1e-9));
 }
 
+/** Length of the chords that stand for an arc of a radius and an angle, as {@link roundCorners} draws it; nanometres. */
+export function arcChord(radius: number, angle: number): number {
+  return radius > 0 ? 2 * radius * Math.sin(angle / (2 * chordCount(radius, angle))) : 0;
+}
+
 /** Length between two points. */
 function distance(a: Point, b: Point): number {
   return Math.hypot(b.x - a.x, b.y - a.y);
