@@ -23,9 +23,11 @@ export function mapVector([a, b, c, d]: Affine, x: number, y: number): Point {
   return { x: a * x + c * y, y: b * x + d * y };
 }
 
-/** One number of SVG, signs and exponent included. */
-const NUMBER = String.raw`[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?`;
-const STEP = new RegExp(String.raw`\s*([a-zA-Z]+)\s*\(\s*((?:${NUMBER})(?:\s*,?\s*${NUMBER})*)\s*\)\s*,?`, 'y');
+const NUMBER = /[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?/g;
+const STEP = /\s*([a-zA-Z]+)\s*\(([^()]*)\)\s*,?/y;
+
+/** What a list of numbers looks like when each is put as 0: in one pass, as a pattern for all of it could take for ever. */
+const LIST = /^\s*0(?:\s*,?\s*0)*\s*$/;
 
 /** What each function of a `transform` does with its numbers; angles in degrees. */
 const FUNCTIONS: Readonly<Record<string, { counts: readonly number[]; map: (n: readonly number[]) => Affine }>> = {
@@ -53,14 +55,18 @@ export function readTransform(text: string): Affine | string {
   while (STEP.lastIndex < steps.length) {
     const from = STEP.lastIndex;
     const hit = STEP.exec(steps);
-    if (!hit) return `is not understood from "${steps.slice(from, from + 30)}" on`;
-    const numbers = (hit[2].match(new RegExp(NUMBER, 'g')) ?? []).map(Number);
+    const numbers = hit && numbersOf(hit[2]);
+    if (!numbers) return `is not understood from "${steps.slice(from, from + 30)}" on`;
     const known = Object.hasOwn(FUNCTIONS, hit[1]) ? FUNCTIONS[hit[1]] : null;
     if (!known) return `has the function "${hit[1].slice(0, 30)}", which SVG does not know`;
     if (!known.counts.includes(numbers.length)) return `gives ${hit[1]} ${numbers.length} numbers`;
     whole = compose(whole, known.map(numbers));
   }
   return whole.every(Number.isFinite) ? whole : 'holds a number that is too large';
+}
+
+function numbersOf(list: string): number[] | null {
+  return LIST.test(list.replace(NUMBER, '0')) ? (list.match(NUMBER) ?? []).map(Number) : null;
 }
 
 function radians(degrees: number): number {

@@ -63,19 +63,19 @@ export function drawParts(parts: readonly PathPart[], map: Affine, mostPoints: n
     drawPart(pen, part);
     if (pen.left < 0) return { kind: 'too many' };
   }
-  endChain(pen, false);
+  endChain(pen, 'end');
   return { kind: 'chains', chains: pen.chains, pointless: pen.pointless };
 }
 
 function drawPart(pen: Pen, part: PathPart): void {
   if (part[0] === 'Z') {
-    endChain(pen, true);
+    endChain(pen, 'close');
     pen.at = pen.start;
     return;
   }
   const end = { x: part[part.length - 2] as number, y: part[part.length - 1] as number };
   if (part[0] === 'M') {
-    endChain(pen, false);
+    endChain(pen, 'move');
     pen.moved = true;
     pen.start = end;
   } else {
@@ -154,21 +154,21 @@ function pointOnCurve(points: readonly Point[], share: number): Point {
 }
 
 /** Puts the open chain away, if there is one; one that ends where it began is closed, whatever it says. */
-function endChain(pen: Pen, closing: boolean): void {
+function endChain(pen: Pen, by: 'close' | 'move' | 'end'): void {
   const { vertices } = pen;
   const { moved } = pen;
   pen.vertices = [];
   pen.moved = false;
   if (vertices.length === 0) {
-    // A path that only moves is nothing; one that moves and closes is a point.
-    if (closing && moved) pen.pointless++;
+    // Of several moves in a row the last one counts.
+    if (moved && by !== 'move') pen.pointless++;
     return;
   }
   const kept = vertices.filter((vertex, i) => i === vertices.length - 1 || !isSame(vertex, vertices[i + 1], 0));
   const meets = kept.length > 1 && isSame(kept[0], kept[kept.length - 1], SAME_POINT);
   if (meets) kept.pop();
   if (kept.length < 2) pen.pointless++;
-  else pen.chains.push({ vertices: kept, closed: closing || meets });
+  else pen.chains.push({ vertices: kept, closed: by === 'close' || meets });
 }
 
 function isSame(a: Point, b: Point, within: number): boolean {

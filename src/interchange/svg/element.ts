@@ -15,6 +15,8 @@ export interface SvgElement {
 /** Longest label, in characters. */
 const MOST_LABEL = 120;
 
+const NO_STYLE: ReadonlyMap<string, string> = new Map();
+
 /** The place of an element, or of one of its attributes, the way a person finds it again. */
 export function sayPlace(element: SvgElement, attribute?: string): string {
   const id = element.attributes.get('id');
@@ -33,14 +35,30 @@ export function ownLabel(element: SvgElement): string {
 
 /** The declarations of an element's `style` attribute by property; the style sheets of the drawing are not asked. */
 export function ownStyle(element: SvgElement): ReadonlyMap<string, string> {
-  const style = element.attributes.get('style')?.replace(/\/\*[\s\S]*?\*\//g, '') ?? '';
-  const pairs = style.split(';').flatMap((declaration): [string, string][] => {
-    const colon = declaration.indexOf(':');
-    if (colon < 0) return [];
-    const value = declaration.slice(colon + 1).replace(/!\s*important\s*$/i, '');
-    return [[declaration.slice(0, colon).trim().toLowerCase(), value.trim().toLowerCase()]];
-  });
+  const style = element.attributes.get('style');
+  if (style === undefined) return NO_STYLE;
+  const pairs = withoutComments(style)
+    .split(';')
+    .flatMap((declaration): [string, string][] => {
+      const colon = declaration.indexOf(':');
+      if (colon < 0) return [];
+      const value = declaration.slice(colon + 1).replace(/!\s*important\s*$/i, '');
+      return [[declaration.slice(0, colon).trim().toLowerCase(), value.trim().toLowerCase()]];
+    });
   return new Map(pairs);
+}
+
+/** One pass: a pattern would start over at each comment that is not closed. */
+function withoutComments(style: string): string {
+  let kept = '';
+  let from = 0;
+  for (let open = style.indexOf('/*'); open >= 0; open = style.indexOf('/*', from)) {
+    kept += style.slice(from, open);
+    const close = style.indexOf('*/', open + 2);
+    if (close < 0) return kept;
+    from = close + 2;
+  }
+  return kept + style.slice(from);
 }
 
 function shorten(text: string, most: number): string {

@@ -87,12 +87,12 @@ function refuseXml({ message, line, column }: Complaint, above: number): ParsedX
         column,
       );
   }
-  return malformed(message.slice(0, 200), line, column);
+  return malformed(message, line, column);
 
   function malformed(what: string, atLine: number, atColumn: number): ParsedXml {
     const path = `line ${Math.max(1, atLine) + above}, column ${Math.max(1, atColumn)}`;
     const cure = 'Save the drawing again from the program that made it; the file may have been cut off.';
-    return refuse(path, `not well-formed XML: ${what}`, cure);
+    return refuse(path, `not well-formed XML: ${what.slice(0, 200)}`, cure);
   }
 }
 

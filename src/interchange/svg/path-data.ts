@@ -2,7 +2,7 @@ import svgpath from 'svgpath';
 import type { PathPart } from './path-part.ts';
 
 /** Longest path data of one element, in characters. */
-export const MAX_PATH_CHARACTERS = 4_000_000;
+export const MAX_PATH_CHARACTERS = 2_000_000;
 
 /** Runs of numbers longer than this are given their command anew: the parser's time grows with the square of a run. */
 const LONG_RUN = 4_000;
@@ -94,7 +94,7 @@ function keepArcs(run: string): string | null {
 
 function breakRun(run: string): string | null {
   const body = run.slice(1);
-  if (/[^\s,]|,\s*,/.test(body.replace(NUMBER, ' '))) return null;
+  if (/[^\s,0]|,\s*,/.test(body.replace(NUMBER, '0'))) return null;
   const numbers = body.match(NUMBER) ?? [];
   // What follows the first point of a move is a line.
   const next = run[0] === 'm' ? 'l' : run[0].replace('M', 'L');

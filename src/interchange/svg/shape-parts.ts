@@ -1,7 +1,7 @@
 import type { FileFault } from '../json/file-fault.ts';
 import { type SvgElement, sayPlace } from './element.ts';
 import { readLength, toPixels, type Viewport } from './measures.ts';
-import { readPathData } from './path-data.ts';
+import { MAX_PATH_CHARACTERS, readPathData } from './path-data.ts';
 import type { PathPart } from './path-part.ts';
 
 /** The parts of a shape; none where the standard has it drawn nowhere. */
@@ -216,10 +216,17 @@ function readLine(element: SvgElement, viewport: Viewport): ShapeRead {
   ]);
 }
 
+function tooLong(element: SvgElement, length: number): ShapeRead {
+  const what = `has ${length} characters, over ${MAX_PATH_CHARACTERS}`;
+  const cure = 'Simplify the shape, or delete it.';
+  return { ok: false, fault: { path: sayPlace(element, 'points'), what, cure } };
+}
+
 const POINT_NUMBER = /[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?/g;
 
 function readPoints(element: SvgElement, end: readonly PathPart[]): ShapeRead {
   const text = element.attributes.get('points') ?? '';
+  if (text.length > MAX_PATH_CHARACTERS) return tooLong(element, text.length);
   const strange = /[^\s,]+/.exec(text.replace(POINT_NUMBER, (hit) => ' '.repeat(hit.length)));
   const numbers = (text.match(POINT_NUMBER) ?? []).map(Number);
   if (strange || !numbers.every(Number.isFinite)) {

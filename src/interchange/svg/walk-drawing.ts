@@ -13,7 +13,7 @@ import { isShape, lengthOf, type ShapeRead, shapeParts } from './shape-parts.ts'
 export const MAX_POINTS = 200_000;
 
 /** Most steps of the walk: elements seen, repeats by `use` included, and parts of paths. */
-export const MAX_STEPS = 500_000;
+export const MAX_STEPS = 300_000;
 
 /** Most faults that are told at once. */
 const MOST_FAULTS = 10;
@@ -49,8 +49,10 @@ interface Place {
   readonly depth: number;
   /** The elements that `use` is bringing in just now. */
   readonly using: readonly SvgElement[];
-  /** Set on what a `use` brings in: its own name goes before, and its width and height hold for a symbol or an svg. */
+  /** Set on what a `use` brings in: its width and height hold for a symbol or an svg. */
   readonly use?: SvgElement;
+  /** The name of that `use`, which goes before the name of what it brings in. */
+  readonly given?: string;
 }
 
 /** The lines of a drawing, or why there are none. */
@@ -84,7 +86,7 @@ function indexIds(root: SvgElement): Map<string, SvgElement> {
   for (let element = stack.pop(); element; element = stack.pop()) {
     const id = element.attributes.get('id');
     if (id && !byId.has(id)) byId.set(id, element);
-    stack.push(...[...element.children].reverse());
+    for (let i = element.children.length - 1; i >= 0; i--) stack.push(element.children[i]);
   }
   return byId;
 }
@@ -94,7 +96,11 @@ function visitAll(walk: Walk, elements: readonly SvgElement[], place: Place): vo
 }
 
 function visit(walk: Walk, element: SvgElement, around: Place): void {
-  if (!spend(walk, element, 1) || around.depth > MAX_NESTING) return;
+  if (!spend(walk, element, 1)) return;
+  if (around.depth > MAX_NESTING) {
+    addFault(walk, tooDeep(element));
+    return;
+  }
   const { name } = element;
   const shape = isShape(name);
   if (!shape && !isContainer(element, around)) {
@@ -110,7 +116,7 @@ function visit(walk: Walk, element: SvgElement, around: Place): void {
   noteClipped(walk, element);
   const place = enter(element, around, transform);
   if (shape) drawShape(walk, element, place);
-  else if (name === 'use') expandUse(walk, element, place);
+  else if (name === 'use') expandUse(walk, element, place, around.given || ownLabel(element));
   else if (name === 'switch') visitAll(walk, firstFitting(element), place);
   else if (name === 'svg' || name === 'symbol') enterViewport(walk, element, place, around.use);
   else visitAll(walk, element.children, place);
@@ -125,7 +131,7 @@ function enter(element: SvgElement, around: Place, transform: Affine): Place {
   return {
     map: compose(around.map, transform),
     viewport: around.viewport,
-    label: (around.use && ownLabel(around.use)) || ownLabel(element) || around.label,
+    label: around.given || ownLabel(element) || around.label,
     hidden: isHidden(element, around.hidden),
     depth: around.depth + 1,
     using: around.using,
@@ -230,6 +236,14 @@ function noteShape(walk: Walk, element: SvgElement, what: string, cure: string):
   addNote(walk.notes, what, sayPlace(element), say, cure);
 }
 
+function tooDeep(element: SvgElement): FileFault {
+  return {
+    path: sayPlace(element),
+    what: `elements are nested more than ${MAX_NESTING} deep, counting what <use> brings in`,
+    cure: 'Draw the sections alone and import that.',
+  };
+}
+
 function tooManyPoints(element: SvgElement): FileFault {
   return {
     path: sayPlace(element),
@@ -239,7 +253,7 @@ function tooManyPoints(element: SvgElement): FileFault {
 }
 
 /** Draws what a `use` points to, as if it stood here. */
-function expandUse(walk: Walk, element: SvgElement, place: Place): void {
+function expandUse(walk: Walk, element: SvgElement, place: Place, given: string): void {
   const href = (element.attributes.get('href') ?? element.attributes.get('xlink:href') ?? '').trim();
   if (!href.startsWith('#')) {
     noteUse(walk, element, href ? 'points out of the drawing' : 'points to nothing');
@@ -265,7 +279,7 @@ function expandUse(walk: Walk, element: SvgElement, place: Place): void {
     return;
   }
   const map = compose(place.map, [1, 0, 0, 1, x, y]);
-  visit(walk, target, { ...place, map, using: [...place.using, target], use: element });
+  visit(walk, target, { ...place, map, using: [...place.using, target], use: element, given });
 }
 
 function noteUse(walk: Walk, element: SvgElement, why: string): void {
