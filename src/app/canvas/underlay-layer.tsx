@@ -5,7 +5,7 @@ import type { Underlay } from '../state/underlay-state.ts';
 import { type PlacedMark, placedMarks } from '../tools/draw/placing-marks.ts';
 import { toPixels } from '../tools/drawing-view.ts';
 import { type DrawingSheet, pixelsOf } from './drawing-sheet.ts';
-import { type DrawingContext, Group, Layer, Line, Shape } from './konva-parts.ts';
+import { type DrawingContext, Group, Line, Shape } from './konva-parts.ts';
 import { Loupe } from './picture-loupe.tsx';
 import { PictureMark } from './picture-mark.tsx';
 import { type StraightPicture, straightenPicture } from './straighten-picture.ts';
@@ -19,10 +19,10 @@ interface PictureProps {
   readonly sheet: DrawingSheet;
 }
 
-/** The picture itself, turned, scaled and without its perspective: the lowest layer of the sheet. */
+/** The picture itself, turned, scaled and without its perspective: the lowest part of the sheet. */
 export const UnderlayLayer = memo(function UnderlayLayer({ picture, sheet }: PictureProps) {
   const straight = useStraight(picture);
-  if (!picture) return <Layer listening={false} />;
+  if (!picture) return null;
   const draw = (context: DrawingContext) => {
     context.save();
     if (straight) drawStraight(context, straight, sheet);
@@ -30,9 +30,9 @@ export const UnderlayLayer = memo(function UnderlayLayer({ picture, sheet }: Pic
     context.restore();
   };
   return (
-    <Layer listening={false}>
+    <Group>
       <Shape sceneFunc={draw} opacity={picture.opacity} listening={false} />
-    </Layer>
+    </Group>
   );
 });
 
