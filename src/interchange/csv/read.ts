@@ -68,7 +68,8 @@ export function readPoints(text: string, options: DrawingOptions = {}): DrawingR
   }
   const stated = statedUnit(table, comments);
   const nmPerUnit = options.nmPerUnit ?? stated ?? NM_PER_MM;
-  const paths = table.outlines.map((outline) => toPath(outline, nmPerUnit, table));
+  // An outline that lacks refused rows is not also blamed for having too few.
+  const paths = table.faults.length > 0 ? [] : table.outlines.map((outline) => toPath(outline, nmPerUnit, table));
   if (paths.length === 0 && table.faults.length === 0) table.faults.push(nothing());
   if (table.faults.length > 0) return { ok: false, faults: table.faults.slice(0, MOST_FAULTS) };
   return { ok: true, drawing: { paths, nmPerUnit, unitsStated: stated !== null, notes: table.notes } };
