@@ -25,6 +25,8 @@ export interface OpenOptions {
   readonly reducedMotion?: 'reduce' | 'no-preference';
   /** Appended to the page's address, such as `#view=compare`. */
   readonly address?: string;
+  /** Keep the browser's file dialogs (File System Access); else tests take the plain input and downloads. */
+  readonly fileDialogs?: boolean;
   /** Anything else a browser context takes, such as `hasTouch`. */
   readonly context?: BrowserContextOptions;
 }
@@ -91,6 +93,11 @@ export async function openApp(options: OpenOptions = {}): Promise<OpenedApp> {
     locale: 'en-GB',
     ...options.context,
   });
+  // Without a screen the browser's own dialogs for files close at once.
+  if (!options.fileDialogs)
+    await context.addInitScript(() =>
+      Object.assign(window, { showOpenFilePicker: undefined, showSaveFilePicker: undefined }),
+    );
   const page = await context.newPage();
   const problems: string[] = [];
   watch(page, new URL(url).origin, problems);

@@ -1,25 +1,33 @@
-import { useRef } from 'react';
+import { useRef, useState } from 'react';
+import { keepOf } from '../keep/keep-state.ts';
 import { openText } from '../state/document-state.ts';
 import { SAMPLE_FAMILIES, type SampleFamily } from '../state/sample-families.ts';
 import type { Session } from '../state/session.ts';
 import styles from './family-menu.module.css';
 import { HangingPanel } from './hanging-panel.tsx';
 import { mayReplace } from './may-replace.ts';
-import { openFile } from './open-file.ts';
-import { canSaveAs, saveAs, saveFamily } from './save-file.ts';
+import { ACCEPTED, openFile, pickFile } from './open-file.ts';
+import { RecentSheet } from './recent-sheet.tsx';
+import { canSaveAs, saveAs, saveFamily, savesTo } from './save-file.ts';
+import { ShareSheet } from './share-sheet.tsx';
+import { SnapshotsSheet } from './snapshots-sheet.tsx';
 import { useSession, useStore } from './use-store.ts';
 
-/** Open, save, and the families that come with the app. */
+/** What the menu opens over the window. */
+const SHEETS = { snapshots: SnapshotsSheet, recent: RecentSheet, share: ShareSheet } as const;
+
+/** Open, save, share, what is kept, and the families that come with the app. */
 export function FamilyMenu() {
   const session = useSession();
-  const isOpen = useStore(session.documents, (s) => s.document !== null);
   const picker = useRef<HTMLInputElement>(null);
+  const [sheet, setSheet] = useState<keyof typeof SHEETS | null>(null);
+  const Sheet = sheet && SHEETS[sheet];
   return (
     <>
       <input
         ref={picker}
         type="file"
-        accept=".json,application/json"
+        accept={ACCEPTED}
         className="unseen"
         aria-label="Family file"
         tabIndex={-1}
@@ -29,31 +37,11 @@ export function FamilyMenu() {
           if (file) openFile(session, file);
         }}
       />
-      <HangingPanel label={<>Family ▾</>} title="Open, save, demo families">
+      <HangingPanel label={<>Family ▾</>} title="Open, save, share, what is kept, demo families">
         {(close) => (
           <ul className={styles.menu}>
-            <MenuRow
-              close={close}
-              onPress={() => picker.current?.click()}
-              name="Open family…"
-              hint="or drop a file on the window"
-            />
-            {isOpen && (
-              <MenuRow
-                close={close}
-                onPress={() => saveFamily(session)}
-                name="Save family"
-                hint="into your downloads"
-              />
-            )}
-            {isOpen && canSaveAs() && (
-              <MenuRow
-                close={close}
-                onPress={() => saveAs(session)}
-                name="Save family as…"
-                hint="to a place you pick"
-              />
-            )}
+            <FileRows close={close} pick={() => pickFile(session, () => picker.current?.click())} />
+            <KeepRows close={close} show={setSheet} />
             {SAMPLE_FAMILIES.map((sample) => (
               <MenuRow
                 key={sample.id}
@@ -66,8 +54,45 @@ export function FamilyMenu() {
           </ul>
         )}
       </HangingPanel>
+      {Sheet && <Sheet onClose={() => setSheet(null)} />}
     </>
   );
+}
+
+/** Files of the user's disk. */
+function FileRows({ close, pick }: { close(): void; pick(): void }) {
+  const session = useSession();
+  const isOpen = useStore(session.documents, (s) => s.document !== null);
+  // Where it is saved to changes with the file's name.
+  useStore(session.documents, (s) => s.fileName);
+  return (
+    <>
+      <MenuRow close={close} onPress={pick} name="Open family…" hint="or drop a file on the window" />
+      {isOpen && (
+        <MenuRow close={close} onPress={() => saveFamily(session)} name="Save family" hint={savesTo(session)} />
+      )}
+      {isOpen && canSaveAs() && (
+        <MenuRow close={close} onPress={() => saveAs(session)} name="Save family as…" hint="to another place" />
+      )}
+    </>
+  );
+}
+
+/** What is kept in the browser, and what is passed on without a file. */
+function KeepRows({ close, show }: { close(): void; show(sheet: keyof typeof SHEETS): void }) {
+  const session = useSession();
+  const isOpen = useStore(session.documents, (s) => s.document !== null);
+  const keeps = useStore(keepOf(session), (s) => s.status !== 'off');
+  const rows = [
+    { sheet: 'share', name: 'Share by a link…', hint: 'the family goes in the link itself', on: isOpen },
+    { sheet: 'snapshots', name: 'Snapshots…', hint: 'the family as it was, by name', on: isOpen && keeps },
+    { sheet: 'recent', name: 'Recent families…', hint: 'kept in this browser', on: keeps },
+  ] as const;
+  return rows
+    .filter(({ on }) => on)
+    .map(({ sheet, name, hint }) => (
+      <MenuRow key={sheet} close={close} onPress={() => show(sheet)} name={name} hint={hint} />
+    ));
 }
 
 function openSample(session: Session, { text, fileName }: SampleFamily): void {

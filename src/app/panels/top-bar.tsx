@@ -2,6 +2,7 @@ import { isEdited } from '../state/document-state.ts';
 import type { ViewName } from '../state/selection-state.ts';
 import { FamilyMenu } from './family-menu.tsx';
 import { HistoryKeys } from './history-keys.tsx';
+import { KeepStatusWords } from './keep-status.tsx';
 import { NotesPanel } from './notes-panel.tsx';
 import { ThemeKey, UnitsKeys } from './settings-keys.tsx';
 import styles from './top-bar.module.css';
@@ -24,10 +25,16 @@ export function TopBar({ dark }: { dark: boolean }) {
   return (
     <header className={styles.bar}>
       <p className={styles.word}>Sectionary</p>
-      <p className={styles.family} title={edited ? 'The open family; its edits are not saved' : 'The open family'}>
-        <span>{family?.name ?? 'No family open'}</span>
-        {edited && <em className={styles.edited}>edited</em>}
-      </p>
+      <div
+        className={styles.title}
+        title={edited ? 'The open family; its edits are not saved in a file' : 'The open family'}
+      >
+        <p className={styles.family}>{family?.name ?? 'No family open'}</p>
+        <p className={styles.state}>
+          {edited && <em className={styles.edited}>edited</em>}
+          <KeepStatusWords />
+        </p>
+      </div>
       <nav className="key-row" aria-label="Views">
         {views.map(({ name, label, title }) => (
           <button

@@ -1,6 +1,6 @@
 import { Component, type ContextType, type ReactNode } from 'react';
 import styles from './notices.module.css';
-import { saveFamily } from './save-file.ts';
+import { downloadFamily } from './save-file.ts';
 import { SessionContext } from './use-store.ts';
 
 /** Catches what a picture could not be drawn for, says so, and lets the family be saved: a blank window would lose it. */
@@ -22,7 +22,7 @@ export class TroubleBoundary extends Component<{ children: ReactNode }, { troubl
         <p>{this.state.trouble}</p>
         <p>The family is still in memory. Save it, then start again.</p>
         {session?.documents.getState().document && (
-          <button type="button" className="key" onClick={() => saveFamily(session)}>
+          <button type="button" className="key" onClick={() => downloadFamily(session)}>
             Save family
           </button>
         )}

@@ -5,6 +5,7 @@ import { DropZone } from '../panels/drop-zone.tsx';
 import { EmptyNotice } from '../panels/empty-notice.tsx';
 import { FaultNotice } from '../panels/fault-notice.tsx';
 import { JudgingNotice } from '../panels/judging-notice.tsx';
+import { NoticeList } from '../panels/notice-list.tsx';
 import { TopBar } from '../panels/top-bar.tsx';
 import { Tray } from '../panels/tray.tsx';
 import { TroubleBoundary } from '../panels/trouble-boundary.tsx';
@@ -16,6 +17,7 @@ import styles from './app-frame.module.css';
 import { Compare } from './compare.tsx';
 import { Draw } from './draw.tsx';
 import { useEditKeys } from './use-edit-keys.ts';
+import { useSaveKeys } from './use-save-keys.ts';
 import { useUnsaved } from './use-unsaved.ts';
 import { useViewFocus } from './use-view-focus.ts';
 import { useViewHash } from './use-view-hash.ts';
@@ -26,6 +28,7 @@ export function AppFrame() {
   const dark = useDark();
   const family = useFamily();
   useEditKeys();
+  useSaveKeys();
   useUnsaved();
   return (
     <div className={styles.sheet}>
@@ -45,6 +48,7 @@ function Bench({ family }: { family: Family }) {
     <div className={styles.bench}>
       <Tray family={family} />
       <main className={styles.middle}>
+        <NoticeList />
         <FaultNotice />
         {view === 'compare' && <Compare family={family} />}
         {view === 'draw' && <Draw family={family} />}
@@ -67,6 +71,7 @@ function NoFamily() {
   const reading = useStore(documents, (s) => s.reading);
   return (
     <main className={styles.alone}>
+      <NoticeList />
       <FaultNotice />
       {reading ? (
         <p className={styles.waiting}>Reading the family …</p>

@@ -1,0 +1,63 @@
+import { isLink } from '../../interchange/link/link-form.ts';
+import type { Session } from '../state/session.ts';
+import { tellNoStore } from './keep-notices.ts';
+import { Keeping, type KeepParts, WAIT_MS } from './keeping.ts';
+import { openLink } from './open-link.ts';
+import { listWorks, type WorkHead } from './work-records.ts';
+
+/** A browser whose storage says nothing for so long is taken to have none. */
+const PATIENCE_MS = 3_000;
+
+const keepings = new WeakMap<Session, Keeping>();
+
+/** The keeping of a window; null where the browser keeps nothing. */
+export function keepingOf(session: Session): Keeping | null {
+  return keepings.get(session) ?? null;
+}
+
+/**
+ * Opens what the window begins with, then keeps it. A link in the address goes first, then what this tab showed before
+ * it was loaded again, then the family that was kept last, then the demo family.
+ *
+ * @param fragment of the address.
+ * @check tests/browser/keep-reload.test.ts, tests/unit/app/keeping.test.ts
+ */
+export async function startKeeping(session: Session, parts: KeepParts, fragment: string): Promise<void> {
+  const { documents } = session;
+  const keeping = new Keeping(session, parts);
+  documents.setState({ reading: true });
+  const works = await orNull(listWorks(parts.shelf), session);
+  // A file that was dropped meanwhile, or a link, goes before anything kept.
+  const isOpen = () => documents.getState().opened > 0;
+  if (!isOpen() && isLink(fragment)) openLink(session, fragment);
+  const { refusal } = documents.getState();
+  if (!isOpen() && works) await openKept(keeping, works);
+  if (!isOpen()) keeping.openSample('');
+  // Why a link was refused is still told when something else is open.
+  if (refusal) documents.setState({ refusal });
+  if (!works) {
+    tellNoStore(session);
+    return;
+  }
+  keepings.set(session, keeping);
+  keeping.follow();
+}
+
+async function openKept(keeping: Keeping, works: readonly WorkHead[]): Promise<void> {
+  const before = keeping.remembered();
+  if (before?.kind === 'sample') {
+    keeping.openSample(before.id);
+    return;
+  }
+  const same = works.find(({ id }) => id === before?.id);
+  const head = same ?? works[0];
+  if (head) await keeping.open(head, same ? WAIT_MS.reload : WAIT_MS.another);
+}
+
+/** What a promise brings; null where it fails or takes longer than anybody would wait for. */
+function orNull<T>(promise: Promise<T>, { doors }: Session): Promise<T | null> {
+  return new Promise((resolve) => {
+    const stop = doors.pace.later(PATIENCE_MS, () => resolve(null));
+    promise.then(resolve, () => resolve(null)).finally(stop);
+  });
+}
