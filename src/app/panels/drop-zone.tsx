@@ -1,9 +1,9 @@
 import { useEffect, useState } from 'react';
+import { takeFiles } from './import-files.ts';
 import styles from './notices.module.css';
-import { openFile } from './open-file.ts';
 import { useSession } from './use-store.ts';
 
-/** Takes a family file dropped anywhere on the window, and says so while one is held over it. */
+/** Takes files dropped anywhere on the window, and says what can be dropped while some are held over it. */
 export function DropZone() {
   const session = useSession();
   const [over, setOver] = useState(false);
@@ -19,10 +19,9 @@ export function DropZone() {
     };
     const onDrop = (event: DragEvent) => {
       setOver(false);
-      if (!holdsFile(event)) return;
+      if (event.defaultPrevented || !holdsFile(event)) return;
       event.preventDefault();
-      const file = event.dataTransfer?.files[0];
-      if (file) openFile(session, file);
+      takeFiles(session, event.dataTransfer?.files ?? []);
     };
     addEventListener('dragover', onOver);
     addEventListener('dragleave', onLeave);
@@ -33,5 +32,13 @@ export function DropZone() {
       removeEventListener('drop', onDrop);
     };
   }, [session]);
-  return over ? <div className={styles.dropSheet}>Drop to open this family</div> : null;
+  if (!over) return null;
+  return (
+    <div className={styles.dropSheet}>
+      <p>
+        Drop to open or import
+        <small>a family (.json), drawings (SVG, DXF), points (CSV, TXT) or a picture to trace (PNG, JPEG, WebP)</small>
+      </p>
+    </div>
+  );
 }

@@ -162,8 +162,8 @@ export interface DrawingUnit {
 export const DRAWING_UNITS: readonly DrawingUnit[] = [
   { name: 'millimetres', nm: 1e6 },
   { name: 'inches', nm: 25.4e6 },
-  { name: 'pixels (96 to the inch)', nm: 25.4e6 / 96 },
-  { name: 'points (72 to the inch)', nm: 25.4e6 / 72 },
+  { name: 'pixels, 96 to the inch', nm: 25.4e6 / 96 },
+  { name: 'points, 72 to the inch', nm: 25.4e6 / 72 },
   { name: 'thousandths of an inch', nm: 25.4e3 },
   { name: 'micrometres', nm: 1e3 },
   { name: 'centimetres', nm: 1e7 },
