@@ -4,8 +4,8 @@ import type { DrawingOptions, DrawingRead, DrawnPath } from '../drawing.ts';
 import { type FileFault, sayText } from '../json/file-fault.ts';
 import { cellNumber, type DecimalMark, looksNumeric } from './cell-number.ts';
 import { unitOfName } from './length-units.ts';
-import { splitRows, type TableRow } from './split-rows.ts';
-import { type Columns, columnsOfHeader, columnsOfRow, isHeader } from './table-columns.ts';
+import { splitRows } from './split-rows.ts';
+import { type Columns, columnsOfHeader, columnsOfRow, isHeader, type TableRow } from './table-columns.ts';
 
 /** Longest text that is read, in characters: far more than the points that an outline may have. */
 const MOST_CHARACTERS = 5_000_000;

@@ -1,10 +1,6 @@
+import { looksNumeric } from './cell-number.ts';
+import { columnsOfHeader, type TableRow } from './table-columns.ts';
 import { parseTable } from './table-text.ts';
-
-/** One row of a table, with its number in the text from 1. */
-export interface TableRow {
-  readonly number: number;
-  readonly cells: readonly string[];
-}
 
 /** A table split into cells, its comments apart. */
 export interface SplitTable {
@@ -19,8 +15,8 @@ export interface SplitTable {
 const LOOKED_AT = 200;
 
 /**
- * Splits a table into rows and cells. What parts the cells is what parts them in most rows: tabs, semicolons, bars,
- * white space between numbers, commas; or what a first line `sep=;` says.
+ * Splits a table into rows and cells. What parts the cells is what a first line `sep=;` says; else what parts the header
+ * into columns called x and y; else tabs, semicolons or bars where they part numbers, white space, commas.
  *
  * @returns every row, empty ones too, cells trimmed; comments apart.
  * @source RFC 4180, Common Format for CSV Files, 2005, for quotes; parsed by papaparse.
@@ -61,13 +57,21 @@ function withTabs(line: string): string {
 function findSeparator(text: string): string {
   const lines = text
     .split('\n', LOOKED_AT)
-    .map((line) => line.replace(/"[^"]*"/g, '0').trim())
+    .map((line) => line.replace(/"([^"]*)"/g, (_, inner: string) => inner.replace(/[\t;|,]/g, '.')).trim())
     .filter((line) => line !== '' && !line.startsWith('#'));
-  const most = (test: (line: string) => boolean) => 2 * lines.filter(test).length > lines.length;
-  const plain = ['\t', ';', '|'].find((mark) => most((line) => line.includes(mark)));
+  const ofHeader = ['\t', ';', '|', ','].find((mark) => partsHeader(lines[0] ?? '', mark));
+  if (ofHeader) return ofHeader;
+  const partsNumbers = (mark: string) =>
+    lines.filter((line) => line.split(mark).filter(looksNumeric).length > 1).length;
+  const plain = ['\t', ';', '|'].find((mark) => 2 * partsNumbers(mark) > lines.length);
   if (plain) return plain;
   const numbers = lines.filter((line) => /^[+\-−]?[.,]?\d/.test(line));
   const spaced = numbers.map((line) => line.split(/\s+/)).filter((words) => words.length > 1 && words.every(isWord));
   if (2 * spaced.length > numbers.length) return ' ';
-  return most((line) => line.includes(',')) ? ',' : ' ';
+  return 2 * lines.filter((line) => line.includes(',')).length > lines.length ? ',' : ' ';
+}
+
+function partsHeader(line: string, mark: string): boolean {
+  const cells = line.split(mark);
+  return cells.length > 1 && columnsOfHeader({ number: 1, cells }).ok;
 }

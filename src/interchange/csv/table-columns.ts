@@ -1,6 +1,11 @@
 import { looksNumeric } from './cell-number.ts';
 import { unitOfName } from './length-units.ts';
-import type { TableRow } from './split-rows.ts';
+
+/** One row of a table, with its number in the text from 1. */
+export interface TableRow {
+  readonly number: number;
+  readonly cells: readonly string[];
+}
 
 /** Which cell of a row holds what; `name` and `bulge` are null where the table has none. */
 export interface Columns {
