@@ -53,6 +53,8 @@ function parseStrictly(text: string): Document | Complaint {
     const parser = new DOMParser({
       locator: true,
       onError: (_level, message, context) => {
+        // A letter that an encoding lost, in a name or a remark, does no harm to lines.
+        if (/replacement character/.test(message)) return;
         const place = context?.locator ?? {};
         first ??= { message, line: place.lineNumber ?? 1, column: place.columnNumber ?? 1 };
       },

@@ -30,6 +30,9 @@ const RADIUS_DIGITS = 14;
  */
 const UNSURE_BULGES = { from: Math.tan((37.5 * Math.PI) / 180), to: Math.tan((52.5 * Math.PI) / 180) };
 
+/** By how much such a radius is too small, in nanometres: more than a program with 7 digits loses of its chord. */
+const SHORT_OF_HALF = 10;
+
 /** One profile's place on the sheet: what to add to its own coordinates, y still up. */
 interface Placed {
   readonly profile: Profile;
@@ -121,12 +124,14 @@ function splitUnsure(from: Vertex, to: Vertex): (readonly [Vertex, Point])[] {
   ];
 }
 
-/** Radius twice, then no turn. That of an exact half circle is rounded down: too small a radius means a half circle. */
+/** Radius twice, then no turn. */
 function sayRadii(from: Vertex, to: Point, units: FileUnits): string {
-  const radius = (arcOf(from, to)?.radius ?? 0) / NM_PER_UNIT[units];
+  const radius = arcOf(from, to)?.radius ?? 0;
   const half = Math.abs(from.bulge ?? 0) === 1;
-  const digits = half ? DIGITS[units] : RADIUS_DIGITS;
-  const told = sayNumber(half ? Math.floor(radius * 10 ** digits * (1 - 1e-12)) / 10 ** digits : radius, digits);
+  const told = sayNumber(
+    (half ? Math.max(radius - SHORT_OF_HALF, radius / 2) : radius) / NM_PER_UNIT[units],
+    half ? DIGITS[units] : RADIUS_DIGITS,
+  );
   return `${told} ${told}`;
 }
 

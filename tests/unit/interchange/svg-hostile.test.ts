@@ -287,6 +287,11 @@ describe('texts that are no drawing', () => {
     expect(firstWords(text)).toMatch(words);
   });
 
+  test('letters that an encoding lost do no harm', () => {
+    expect(notesOf(sheet(`<title>Rohrs\ufffdnger</title>${SLOT}`))).toEqual([]);
+    expect(firstWords(sheet('<path d="M0 0\ufffdL1 1"/>'))).toMatch(/is not path data/);
+  });
+
   test('where nothing is drawn, what was left out is told as well', () => {
     expect(faultsOf(sheet('<text>Reed</text><image/>')).map(({ what }) => what)).toEqual([
       expect.stringMatching(/shows no line/),
