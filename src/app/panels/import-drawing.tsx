@@ -1,5 +1,5 @@
 import type { Family } from '../../family/family.ts';
-import { type DrawingImport, isSound, tickedLoops } from '../state/import-state.ts';
+import { type DrawingImport, isReady, isSound, tickedLoops } from '../state/import-state.ts';
 import type { Importing, IncomingFile } from '../state/importing.ts';
 import { editedProfile } from '../state/selection-state.ts';
 import styles from './import-dialog.module.css';
@@ -97,7 +97,6 @@ function AddKeys({ now, family, importing }: AddKeysProps) {
   const count = tickedLoops(now).length;
   const nameless = tickedLoops(now).some((i) => now.choices[i].name.trim() === '');
   const replaced = family.profiles.find(({ id }) => id === now.replacing) ?? null;
-  const ready = !now.rereading && count > 0 && (replaced ? count === 1 : !nameless);
   return (
     <>
       <p role="status" className={styles.count}>
@@ -116,7 +115,12 @@ function AddKeys({ now, family, importing }: AddKeysProps) {
       <button type="button" className="key" onClick={() => importing.cancel()}>
         Cancel
       </button>
-      <button type="button" className={`key ${styles.main}`} disabled={!ready} onClick={() => importing.addLoops()}>
+      <button
+        type="button"
+        className={`key ${styles.main}`}
+        disabled={!isReady(now)}
+        onClick={() => importing.addLoops()}
+      >
         {replaced ? 'Replace outline' : addLabel(count)}
       </button>
     </>

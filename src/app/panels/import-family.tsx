@@ -40,7 +40,7 @@ function AskSheet({ now, family, importing }: ImportFamilyProps) {
     >
       <div className={styles.family}>
         <p>
-          It holds <b>{theirs.name}</b> with {countWords(theirs.profiles.length, 'profile')}. Open it in place of{' '}
+          It holds <b>{theirs.name}</b> with {countWords(theirs.profiles.length, 'section')}. Open it in place of{' '}
           <b>{family.name}</b>, or add its sections to {family.name}?
         </p>
       </div>
@@ -98,7 +98,7 @@ function MergeSheet({ now, family, importing }: ImportFamilyProps) {
           <table className={styles.table}>
             <thead>
               <tr>
-                <th scope="col">Profile</th>
+                <th scope="col">Section</th>
                 <th scope="col">In {family.name}</th>
                 <th scope="col">What to do</th>
               </tr>
@@ -119,7 +119,7 @@ function MergeSheet({ now, family, importing }: ImportFamilyProps) {
 function mergeLine(added: number, replaced: number): string {
   if (added + replaced === 0) return 'Nothing will be added.';
   const parts: string[] = [];
-  if (added > 0) parts.push(`${countWords(added, 'profile')} will be added`);
+  if (added > 0) parts.push(`${countWords(added, 'section')} will be added`);
   if (replaced > 0) parts.push(`${replaced} replaced`);
   return `${parts.join(', ')}.`;
 }

@@ -111,6 +111,13 @@ export function tickedLoops({ drawing, choices }: DrawingImport): number[] {
   return drawing.loops.flatMap((loop, i) => (choices[i].ticked && isSound(loop) ? [i] : []));
 }
 
+/** Whether what is ticked can be taken: something, each with a name; one loop where it replaces an outline. */
+export function isReady(now: DrawingImport): boolean {
+  const ticked = tickedLoops(now);
+  if (now.rereading || ticked.length === 0) return false;
+  return now.replacing === null ? ticked.every((i) => now.choices[i].name.trim() !== '') : ticked.length === 1;
+}
+
 /** Which loops are ticked at first. A loop with a gap never is: closing it is the user's word. */
 function usualTicks(loops: readonly DrawnLoop[]): boolean[] {
   const frames = loops.map((loop, i) => isFrame(loop, loops.filter(({ inside }) => inside === i).length));
@@ -187,7 +194,7 @@ export function likelyScales({ loops, nmPerUnit }: DrawingLoops): LikelyScale[] 
   const heights = loops.map(({ height }) => height).sort((a, b) => a - b);
   const middle = heights[Math.floor(heights.length / 2)] ?? 0;
   if (middle >= DOUBTFUL_HEIGHT.least && middle <= DOUBTFUL_HEIGHT.most) return [];
-  return DRAWING_UNITS.map((unit) => ({ ...unit, height: (middle / nmPerUnit) * unit.nm })).filter(
+  return DRAWING_UNITS.map((unit) => ({ ...unit, height: Math.round((middle / nmPerUnit) * unit.nm) })).filter(
     ({ height }) => height >= USUAL_HEIGHT.least && height <= USUAL_HEIGHT.most,
   );
 }

@@ -10,6 +10,7 @@ import {
   type DrawingImport,
   type FamilyImport,
   type ImportStage,
+  isReady,
   type LoopChoice,
   tickedLoops,
   withScale,
@@ -170,7 +171,7 @@ export class Importing<F extends IncomingFile> {
   /** Adds the ticked loops to the family as one step of undo, or replaces one outline; then the next file comes. */
   addLoops(): void {
     const now = this.drawing();
-    if (!now || now.rereading) return;
+    if (!now || !isReady(now)) return;
     const faults = now.replacing === null ? this.addTicked(now) : this.replaceOutline(now, now.replacing);
     if (faults) this.session.imports.setState({ now: { ...now, faults } });
     else this.next();
