@@ -1,0 +1,327 @@
+import { beforeEach, describe, expect, test } from 'vitest';
+import { isSafe, keepOf } from '../../../src/app/keep/keep-state.ts';
+import { linkToFamily } from '../../../src/app/keep/share-link.ts';
+import { keepingOf } from '../../../src/app/keep/start-keeping.ts';
+import { listWorks } from '../../../src/app/keep/work-records.ts';
+import { isEdited, openText } from '../../../src/app/state/document-state.ts';
+import { commitFamily, dropEdit, endEdit, previewFamily, undo } from '../../../src/app/state/edit-document.ts';
+import { noticesOf } from '../../../src/app/state/notices-state.ts';
+import { SAMPLE_FAMILIES } from '../../../src/app/state/sample-families.ts';
+import { FakeBrowser, FakeShelf, type FakeWindow, openWindow, quiet, tabMemory } from './fake-keep.ts';
+
+let shelf = new FakeShelf();
+let browser = new FakeBrowser();
+
+beforeEach(() => {
+  shelf = new FakeShelf();
+  browser = new FakeBrowser();
+});
+
+const [DEMO, LESSON] = SAMPLE_FAMILIES;
+const fileOf = ({ session }: FakeWindow) => session.documents.getState().document?.file;
+const nameIn = (window: FakeWindow) => fileOf(window)?.name;
+const statusOf = ({ session }: FakeWindow) => keepOf(session).getState().status;
+const noticesIn = ({ session }: FakeWindow) =>
+  noticesOf(session)
+    .getState()
+    .map(({ title }) => title);
+
+async function rename({ session }: FakeWindow, name: string): Promise<void> {
+  const { document } = session.documents.getState();
+  if (document) commitFamily(session.documents, session.doors, { ...document.file, name });
+  await quiet();
+}
+
+async function press({ session }: FakeWindow, label: string): Promise<void> {
+  const keys = noticesOf(session)
+    .getState()
+    .flatMap(({ keys }) => keys);
+  keys.find((key) => key.label === label)?.press();
+  await quiet();
+}
+
+/** A window whose tab was closed, or whose browser crashed: its rights are free. */
+const close = async ({ session }: FakeWindow) => {
+  const { workId } = keepOf(session).getState();
+  if (workId) browser.free(workId);
+  await quiet();
+};
+
+describe('the family that a window begins with', () => {
+  test('is the demo, which is not kept before it is changed', async () => {
+    const window = await openWindow(shelf, browser);
+    expect([nameIn(window), statusOf(window), shelf.records.size]).toEqual(['Polderwick College', 'untouched', 0]);
+    await rename(window, 'Changed');
+    expect([statusOf(window), await listWorks(shelf)]).toMatchObject(['kept', [{ name: 'Changed', edited: true }]]);
+  });
+
+  test('is what was kept last, with its undo', async () => {
+    const window = await openWindow(shelf, browser);
+    await rename(window, 'One');
+    await rename(window, 'Two');
+    await close(window);
+    const other = await openWindow(shelf, browser);
+    expect([nameIn(other), statusOf(other), isEdited(other.session.documents.getState())]).toEqual([
+      'Two',
+      'kept',
+      true,
+    ]);
+    undo(other.session.documents);
+    expect(nameIn(other)).toBe('One');
+    undo(other.session.documents);
+    expect([nameIn(other), isEdited(other.session.documents.getState())]).toEqual(['Polderwick College', false]);
+  });
+
+  test('is what the tab showed before it was loaded again, kept or not', async () => {
+    const memory = tabMemory();
+    const window = await openWindow(shelf, browser, { memory });
+    await rename(window, 'First');
+    const second = await openWindow(shelf, browser);
+    openText(
+      second.session.documents,
+      second.session.doors,
+      DEMO.text.replace('Polderwick College', 'Second'),
+      's.json',
+    );
+    await quiet();
+    await close(window);
+    await close(second);
+    expect(nameIn(await openWindow(shelf, browser))).toBe('Second');
+    const again = await openWindow(shelf, browser, { memory });
+    expect(nameIn(again)).toBe('First');
+    openText(again.session.documents, again.session.doors, LESSON.text, LESSON.fileName);
+    await quiet();
+    expect(statusOf(again)).toBe('untouched');
+    expect(fileOf(await openWindow(shelf, browser, { memory }))).toEqual(JSON.parse(LESSON.text));
+  });
+
+  test('is the one of a link, before anything kept, and no file holds it', async () => {
+    const window = await openWindow(shelf, browser);
+    await rename(window, 'Passed on');
+    const link = linkToFamily(window.session);
+    if (!link?.ok) throw new Error('a link must be possible');
+    await close(window);
+    const other = await openWindow(new FakeShelf(), browser, { fragment: link.fragment });
+    expect([nameIn(other), isEdited(other.session.documents.getState())]).toEqual(['Passed on', true]);
+    const refused = await openWindow(shelf, browser, { fragment: `${link.fragment}x` });
+    expect([nameIn(refused), refused.session.documents.getState().refusal?.fileName]).toEqual([
+      'Passed on',
+      'The link',
+    ]);
+  });
+
+  test('brings back what was picked and what the pen had begun', async () => {
+    const window = await openWindow(shelf, browser);
+    await rename(window, 'Desk');
+    window.session.selection.setState({ entrantId: 'plover-blank', openingId: 'ruff-keyway', part: 'opening' });
+    window.session.draw.setState({ pen: [{ x: 1, y: 2 }] });
+    window.calm();
+    await quiet();
+    await close(window);
+    const { session } = await openWindow(shelf, browser);
+    expect(session.selection.getState()).toMatchObject({ entrantId: 'plover-blank', part: 'opening' });
+    expect(session.draw.getState().pen).toEqual([{ x: 1, y: 2 }]);
+  });
+});
+
+describe('a gesture', () => {
+  test('that is broken off loses itself and nothing else', async () => {
+    const window = await openWindow(shelf, browser);
+    await rename(window, 'Before the drag');
+    const { documents, doors } = window.session;
+    const { document } = documents.getState();
+    const writes = shelf.writes;
+    for (let i = 0; i < 50; i++)
+      if (document) previewFamily(documents, doors, { ...document.file, name: `Dragging ${i}` });
+    await quiet();
+    expect(shelf.writes).toBe(writes);
+    // The window is gone in the middle.
+    await close(window);
+    const other = await openWindow(shelf, browser);
+    expect(nameIn(other)).toBe('Before the drag');
+    expect(other.session.documents.getState().past).toHaveLength(1);
+  });
+
+  test('that is ended is one step, and one that is given up none', async () => {
+    const window = await openWindow(shelf, browser);
+    const { documents, doors } = window.session;
+    const drag = () => {
+      const { document } = documents.getState();
+      for (let i = 0; i < 9; i++) if (document) previewFamily(documents, doors, { ...document.file, name: `At ${i}` });
+    };
+    drag();
+    endEdit(documents);
+    await quiet();
+    expect(await listWorks(shelf)).toMatchObject([{ name: 'At 8' }]);
+    const writes = shelf.writes;
+    drag();
+    dropEdit(documents);
+    await quiet();
+    expect(shelf.writes).toBe(writes);
+  });
+});
+
+describe('trouble with the store', () => {
+  test('a full disk is told, nothing is overwritten, and the next write that succeeds puts it right', async () => {
+    const window = await openWindow(shelf, browser);
+    await rename(window, 'Kept');
+    shelf.trouble = new DOMException('full', 'QuotaExceededError');
+    await rename(window, 'Too much');
+    expect([statusOf(window), noticesIn(window)]).toEqual(['full', ['The browser’s storage is full']]);
+    expect(isSafe(keepOf(window.session).getState())).toBe(false);
+    await press(window, 'Save family');
+    expect(window.saved).toEqual(['family']);
+    const records = new FakeShelf();
+    for (const [key, value] of shelf.records) records.records.set(key, value);
+    expect(nameIn(await openWindow(records, new FakeBrowser()))).toBe('Kept');
+    shelf.trouble = null;
+    await rename(window, 'Room again');
+    expect([statusOf(window), noticesIn(window)]).toEqual(['kept', []]);
+  });
+
+  test.each([0, 1])('a crash before write number %i of a change leaves what was kept', async (writesLeft) => {
+    const window = await openWindow(shelf, browser);
+    await rename(window, 'One');
+    await rename(window, 'Two');
+    shelf.writesLeft = writesLeft;
+    await rename(window, 'Three');
+    shelf.writesLeft = null;
+    await close(window);
+    expect(nameIn(await openWindow(shelf, browser))).toBe('Two');
+  });
+
+  test('a store that cannot be read is told once, and the app goes on', async () => {
+    const forbidden = new FakeShelf();
+    forbidden.keys = () => Promise.reject(new DOMException('no', 'SecurityError'));
+    const window = await openWindow(forbidden, browser);
+    expect([nameIn(window), noticesIn(window)]).toEqual(['Polderwick College', ['Nothing is kept in this browser']]);
+    await rename(window, 'Still works');
+    expect([statusOf(window), nameIn(window)]).toEqual(['off', 'Still works']);
+  });
+
+  test('a damaged record is told and kept aside, the one before it is opened where there is one', async () => {
+    const window = await openWindow(shelf, browser);
+    await rename(window, 'One');
+    await rename(window, 'Two');
+    const [head] = await listWorks(shelf);
+    await close(window);
+    shelf.records.set(head.body, { nonsense: true });
+    const older = await openWindow(shelf, browser);
+    expect([nameIn(older), noticesIn(older)]).toEqual(['One', ['Not all could be opened as it was kept']]);
+    await close(older);
+    shelf.records.set(head.older ?? '', 7);
+    const records = [...shelf.records.keys()];
+    const window3 = await openWindow(shelf, browser);
+    expect([nameIn(window3), noticesIn(window3)]).toEqual([
+      'Polderwick College',
+      ['Two could not be opened as it was kept'],
+    ]);
+    await press(window3, 'Save what is there');
+    expect(window3.saved[0]).toContain('"nonsense": true');
+    expect([...shelf.records.keys()]).toEqual(records);
+  });
+});
+
+describe('two windows on one family', () => {
+  let first: FakeWindow;
+  let second: FakeWindow;
+  beforeEach(async () => {
+    first = await openWindow(shelf, browser);
+    await rename(first, 'Of the first');
+    second = await openWindow(shelf, browser);
+  });
+
+  test('the second is told, and does not overwrite the first', async () => {
+    expect([nameIn(second), statusOf(second), noticesIn(second)]).toEqual([
+      'Of the first',
+      'elsewhere',
+      ['This family is open in another tab'],
+    ]);
+    await rename(second, 'Of the second');
+    await rename(first, 'Of the first, later');
+    expect(await listWorks(shelf)).toMatchObject([{ name: 'Of the first, later' }]);
+    expect(isSafe(keepOf(second.session).getState())).toBe(false);
+  });
+
+  test('the second keeps a copy, with undo and snapshots of its own', async () => {
+    await rename(second, 'Of the second');
+    await press(second, 'Keep as a copy');
+    await rename(first, 'Of the first, later');
+    const names = (await listWorks(shelf)).map(({ name }) => name);
+    expect(names.sort()).toEqual(['Of the first, later', 'Of the second']);
+    expect([statusOf(second), noticesIn(second)]).toEqual(['kept', []]);
+  });
+
+  test('the second takes over what the first has done up to then, and the first is told', async () => {
+    await rename(first, 'At last');
+    await press(second, 'Take over here');
+    expect([nameIn(second), statusOf(second), noticesIn(second)]).toEqual(['At last', 'kept', []]);
+    expect([statusOf(first), noticesIn(first)]).toEqual(['taken', ['Another tab has taken this family over']]);
+    await rename(first, 'Too late');
+    await rename(second, 'Mine now');
+    expect(await listWorks(shelf)).toMatchObject([{ name: 'Mine now' }]);
+    undo(second.session.documents);
+    expect(nameIn(second)).toBe('At last');
+  });
+
+  test('what the second changed before it took over is kept as a copy', async () => {
+    await rename(second, 'Changed in the second');
+    await rename(first, 'Changed in the first');
+    await press(second, 'Take over here');
+    expect([nameIn(second), noticesIn(second)]).toEqual([
+      'Changed in the first',
+      ['Your changes here are kept as a copy'],
+    ]);
+    const names = (await listWorks(shelf)).map(({ name }) => name);
+    expect(names.sort()).toEqual(['Changed in the first', 'Changed in the second']);
+  });
+
+  test('where the first changed nothing meanwhile, the second goes on with its own changes', async () => {
+    await rename(second, 'Changed in the second');
+    await press(second, 'Take over here');
+    expect([nameIn(second), statusOf(second)]).toEqual(['Changed in the second', 'kept']);
+    expect(await listWorks(shelf)).toMatchObject([{ name: 'Changed in the second' }]);
+  });
+
+  test('a first that does not answer loses the family', async () => {
+    browser.deaf = true;
+    await press(second, 'Take over here');
+    expect(statusOf(second)).toBe('elsewhere');
+    second.calm();
+    await quiet();
+    expect([statusOf(second), statusOf(first)]).toEqual(['kept', 'taken']);
+    await rename(first, 'Too late');
+    expect(await listWorks(shelf)).toMatchObject([{ name: 'Of the first' }]);
+  });
+
+  test('when the first is closed the second has the family: at once where it changed nothing, else when it says so', async () => {
+    const third = await openWindow(shelf, browser);
+    await rename(third, 'Of the third');
+    await rename(first, 'At the end');
+    await close(first);
+    expect([nameIn(second), statusOf(second)]).toEqual(['At the end', 'kept']);
+    await close(second);
+    expect([statusOf(third), noticesIn(third)]).toEqual(['elsewhere', ['The other tab has been closed']]);
+    await press(third, 'Take over here');
+    expect([nameIn(third), statusOf(third)]).toEqual(['At the end', 'kept']);
+    expect((await listWorks(shelf)).map(({ name }) => name).sort()).toEqual(['At the end', 'Of the third']);
+  });
+
+  test('another family in the second is kept as any other, and the first goes on', async () => {
+    openText(second.session.documents, second.session.doors, LESSON.text, LESSON.fileName);
+    await quiet();
+    await rename(second, 'A lesson');
+    await rename(first, 'Still the first');
+    expect([statusOf(first), statusOf(second), noticesIn(second)]).toEqual(['kept', 'kept', []]);
+    expect((await listWorks(shelf)).map(({ name }) => name).sort()).toEqual(['A lesson', 'Still the first']);
+  });
+
+  test('a writer whose right was taken without a word writes nothing', async () => {
+    const keeping = keepingOf(second.session);
+    const [head] = await listWorks(shelf);
+    // As in a browser without locks: both believe that they may write.
+    await keeping?.parts.shelf.update(`head/${head.id}`, (old) => ({ ...(old as object), writer: 'somebody else' }));
+    await rename(first, 'Not mine any more');
+    expect([statusOf(first), await listWorks(shelf)]).toMatchObject(['taken', [{ name: 'Of the first' }]]);
+  });
+});
