@@ -98,9 +98,11 @@ function sniffMarkup(name: string, start: string, found: (format: SniffedFormat)
   return refuse('is XML, but no SVG', `Choose ${OPENABLE}.`);
 }
 
-/** Group code 0 with SECTION comes first in a DXF, after remarks with group code 999. */
+/** Group code 0 with SECTION comes first in a DXF, after remarks with group code 999. Lines end in any of three ways. */
 function isDxf(start: string): boolean {
-  return /^(999[ \t]*\r?\n[^\n]*\r?\n[ \t]*)*0[ \t]*\r?\n[ \t]*(SECTION|EOF)[ \t]*(\r?\n|$)/.test(start);
+  const lines = start.split(/\r\n|\r|\n/, 2_000).map((line) => line.trim());
+  const first = lines.findIndex((line, i) => i % 2 === 0 && line !== '999');
+  return lines[first] === '0' && /^(SECTION|EOF)$/.test(lines[first + 1] ?? '');
 }
 
 const NUMBER = String.raw`[-+]?(\d+([.,]\d*)?|[.,]\d+)([eE][-+]?\d+)?`;

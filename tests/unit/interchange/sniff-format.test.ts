@@ -18,6 +18,7 @@ const KNOWN: [string, string, SniffedFormat][] = [
   ['a.dxf', '  0\r\nSECTION\r\n  2\r\nHEADER\r\n', 'dxf'],
   ['remark.dxf', '999\nmade by hand\n  0\nSECTION\n  2\nENTITIES\n', 'dxf'],
   ['renamed.txt', '0\nSECTION\n2\nENTITIES\n0\nENDSEC\n0\nEOF\n', 'dxf'],
+  ['old-line-ends.dxf', '  0\rSECTION\r  2\rENTITIES\r', 'dxf'],
   ['a.csv', 'x,y\n0,0\n2,0\n2,8\n0,8\n', 'points'],
   ['german.csv', 'x;y\n0,0;0,0\n2,1;0\n2,1;8,4\n', 'points'],
   ['columns.txt', '0 0\n2 0\n2 8\n0 8', 'points'],
