@@ -1,10 +1,11 @@
 /** What `--help` prints. */
 export const HELP = `Which blank enters which keyway, and with what margin.
 
-  fit FAMILY.json [options]   judge every blank and tool in every opening
-  check FAMILY.json           say whether the file is sound, and every fault in it
-  schema                      print the JSON Schema of the family file
-  --help                      print this
+  fit FAMILY.json [options]     judge every blank and tool in every opening
+  check FAMILY.json             say whether the file is sound, and every fault in it
+  export FAMILY.json [options]  write outlines for other programs, at true size, arcs as arcs
+  schema                        print the JSON Schema of the family file
+  --help                        print this
 
 Options of fit
   --json             print the answers as JSON instead of a table
@@ -15,6 +16,12 @@ Options of fit
   --wear-um N        take N um off every blank and tool, and as much off every keyway, 0 to 1000
   --draws N          with --json, new and upright: draw N pairs of parts evenly from their tolerances for each pair (seed 1)
   With --tilt or --tolerance-um the table has a second mark, the answer for all parts within their tolerance.
+
+Options of export
+  --as FORMAT        svg, dxf or csv; where not given, what the name after -o ends with
+  --only ID,ID       the profiles with these ids, in this order; all of the file where not given
+  -o, --output FILE  write this file, in place of what it holds; without it the text is printed
+  SVG and DXF have the outlines side by side, CSV has each as it is drawn; the unit is the family's.
 
 Verdicts
   enters     goes in; the margin is the gap all round in the best placement
@@ -49,7 +56,8 @@ JSON
 Exit codes
   0  done
   1  --verify found a verdict that the second method does not confirm
-  2  the words are wrong, the file is missing or not sound, or wear leaves nothing of a blank; stderr says which
+  2  the words are wrong, the file is missing, not sound or cannot be written, or wear leaves nothing of a blank;
+     stderr says which
   130  stopped by Ctrl-C
 
 Calculated on ideal outlines: no certificate. Have a licensed locksmith and the cylinder's maker confirm before

@@ -4,6 +4,7 @@ import { setImmediate } from 'node:timers/promises';
 import { readText } from './read-text.ts';
 import { runCommand } from './run-command.ts';
 import type { Shell } from './shell.ts';
+import { isSameFile, writeText } from './write-text.ts';
 
 /** Widest table where the output is not a terminal. */
 const FILE_WIDTH = 160;
@@ -28,6 +29,8 @@ function clearProgress(): void {
 
 const shell: Shell = {
   readText,
+  writeText,
+  isSameFile,
   print: (text) => {
     clearProgress();
     process.stdout.write(text);

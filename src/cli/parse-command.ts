@@ -1,4 +1,5 @@
 import { parseArgs } from 'node:util';
+import { EXPORT_FORMATS, type ExportFormat } from '../interchange/export-profiles.ts';
 import { MAX_TOLERANCE } from '../interchange/json/file-units.ts';
 import { MAX_TILT_DEG } from '../interchange/json/schema.ts';
 
@@ -20,9 +21,21 @@ export interface FitCommand {
   readonly draws?: number;
 }
 
+/** What `export` is asked for. */
+export interface ExportCommand {
+  readonly name: 'export';
+  readonly file: string;
+  readonly format: ExportFormat;
+  /** Ids of the profiles that are written, in this order; undefined: all of them. */
+  readonly only?: readonly string[];
+  /** The file that is written; undefined: standard output. */
+  readonly output?: string;
+}
+
 /** What a command line asks for. */
 export type Command =
   | FitCommand
+  | ExportCommand
   | { readonly name: 'check'; readonly file: string }
   | { readonly name: 'schema' }
   | { readonly name: 'help' };
@@ -54,12 +67,17 @@ const NUMBER_OPTIONS = ['tilt', 'tolerance-um', 'wear-um', 'draws'] as const;
 const GRAMMAR: Readonly<Record<Command['name'], { files: number; options: readonly string[] }>> = {
   fit: { files: 1, options: ['json', 'verify', 'margins', ...Object.keys(NUMBERS)] },
   check: { files: 1, options: [] },
+  export: { files: 1, options: ['only', 'as', 'output'] },
   schema: { files: 0, options: [] },
   help: { files: 0, options: [] },
 };
 
 /** What the options were given as. */
 type Values = { json?: boolean; verify?: boolean; margins?: boolean } & {
+  readonly only?: string[];
+  readonly as?: string[];
+  readonly output?: string[];
+} & {
   readonly [option in NumberOption]?: string[];
 };
 
@@ -95,6 +113,9 @@ function splitWords(words: readonly string[]) {
         'tolerance-um': { type: 'string', multiple: true },
         'wear-um': { type: 'string', multiple: true },
         draws: { type: 'string', multiple: true },
+        only: { type: 'string', multiple: true },
+        as: { type: 'string', multiple: true },
+        output: { type: 'string', short: 'o', multiple: true },
         help: { type: 'boolean', short: 'h' },
       },
     });
@@ -103,10 +124,18 @@ function splitWords(words: readonly string[]) {
   }
 }
 
+/** What must follow the options that take a text; all others take a number. */
+const TEXT_VALUES: Readonly<Record<string, string>> = {
+  only: 'ids of profiles parted by commas',
+  as: 'svg, dxf or csv',
+  output: 'the name of a file',
+};
+
 /** The library's message in one line; it calls a missing value by two names. */
 function sayOptionFault(message: string): string {
-  const unfinished = /^Option '(--[a-z-]+)[^']*' argument (is ambiguous|missing)/.exec(message);
-  return unfinished ? `${unfinished[1]} needs a number after it, 0 or more` : message.split('. ')[0];
+  const unfinished = /^Option '(?:-\w, )?--([a-z-]+)[^']*' argument (is ambiguous|missing)/.exec(message);
+  if (!unfinished) return message.split('. ')[0];
+  return `--${unfinished[1]} needs ${TEXT_VALUES[unfinished[1]] ?? 'a number after it, 0 or more'}`;
 }
 
 function toCommand(name: Command['name'], files: string[], values: Values): ParsedCommand {
@@ -116,6 +145,7 @@ function toCommand(name: Command['name'], files: string[], values: Values): Pars
   if (files.length < grammar.files) return { ok: false, fault: `"${name}" needs the name of a family file` };
   if (files.length > grammar.files) return { ok: false, fault: `"${name}" takes no "${files[grammar.files]}"` };
   if (name === 'fit') return toFitCommand(files[0], values);
+  if (name === 'export') return toExportCommand(files[0], values);
   if (name === 'check') return { ok: true, command: { name, file: files[0] } };
   return { ok: true, command: { name } };
 }
@@ -133,6 +163,24 @@ function toFitCommand(file: string, values: Values): ParsedCommand {
   if (draws && !json) return { ok: false, fault: '--draws is told by --json only: give that too' };
   const numbers = { tiltDeg, toleranceUm, wearUm, ...(draws && { draws: Math.round(draws) }) };
   return { ok: true, command: { name: 'fit', file, json, verify, margins, ...numbers } };
+}
+
+function toExportCommand(file: string, { only, as = [], output = [] }: Values): ParsedCommand {
+  for (const [option, given] of Object.entries({ as, output }))
+    if (given.length > 1) return { ok: false, fault: `--${option} is given ${given.length} times, give it once` };
+  const [target] = output;
+  const ending = /\.([^./\\]*)$/.exec(target ?? '')?.[1].toLowerCase();
+  const wanted = as[0]?.toLowerCase() ?? ending;
+  const format = EXPORT_FORMATS.find((known) => known === wanted);
+  if (as.length > 0 && !format) return { ok: false, fault: `--as is "${as[0]}", must be svg, dxf or csv` };
+  if (!format) {
+    const fault = target === undefined ? 'say --as svg, dxf or csv' : `"${target}" does not end in .svg, .dxf or .csv`;
+    return { ok: false, fault: target === undefined ? fault : `${fault}: say --as svg, dxf or csv` };
+  }
+  const ids = only?.flatMap((list) => list.split(',')).map((id) => id.trim());
+  if (ids?.some((id) => id === '')) return { ok: false, fault: '--only needs ids of profiles parted by commas' };
+  const command = { name: 'export', file, format, ...(ids && { only: [...new Set(ids)] }) } as const;
+  return { ok: true, command: target === undefined ? command : { ...command, output: target } };
 }
 
 /** What is wrong with the number given for an option, if anything is. */

@@ -4,6 +4,10 @@ import type { JobContext } from '../jobs/job.ts';
 export interface Shell {
   /** The text of a file. @throws Error with a message for people where it cannot be read */
   readText(file: string): string;
+  /** Writes a file, in place of what it held before. @throws Error with a message for people where it cannot */
+  writeText(file: string, text: string): void;
+  /** Whether two names mean the same file. */
+  isSameFile(a: string, b: string): boolean;
   /** Prints results. */
   print(text: string): void;
   /** Prints what is not a result: faults and progress. */

@@ -1,4 +1,5 @@
 import type { FileUnits } from '../../family/family.ts';
+import type { Vertex } from '../../geom/vertex.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { NM_PER_UNIT } from '../json/file-units.ts';
 import { uniqueNames } from '../unique-names.ts';
@@ -25,10 +26,11 @@ export function writePoints(profiles: readonly Profile[], { units, separator = '
   const names = uniqueNames(profiles, (name) => name.replace(/\s+/g, ' ').trim());
   const say = (nm: number) => Number((nm / NM_PER_UNIT[units]).toFixed(DIGITS[units]));
   const rows = profiles.flatMap((profile, i) =>
-    (profile.drawn ?? profile.ring).map(({ x, y, ...rest }) => {
-      const bulge = 'bulge' in rest && typeof rest.bulge === 'number' ? rest.bulge : 0;
-      return [names[i], say(x), say(y), bulge];
-    }),
+    outlineOf(profile).map(({ x, y, bulge = 0 }) => [names[i], say(x), say(y), bulge]),
   );
   return formatTable([['name', `x (${units})`, `y (${units})`, 'bulge'], ...rows], separator);
+}
+
+function outlineOf({ drawn, ring }: Profile): readonly Vertex[] {
+  return drawn ?? ring;
 }

@@ -43,6 +43,10 @@ function shellWith(text: string, jobs: Partial<Shell['jobs']> = {}) {
       if (file !== 'family.json') throw new Error('there is no such file');
       return text;
     },
+    writeText: () => {
+      throw new Error('nothing is written here');
+    },
+    isSameFile: (a, b) => a === b,
     print: (words) => {
       said.out += words;
     },

@@ -1,0 +1,49 @@
+import type { Family } from '../family/family.ts';
+import { exportProfiles } from '../interchange/export-profiles.ts';
+import type { Profile } from '../profile/profile.ts';
+import type { ExportCommand } from './parse-command.ts';
+import { EXIT, type Shell } from './shell.ts';
+
+/** Most ids that are named where one is not in the file. */
+const MOST_NAMED = 12;
+
+/**
+ * Writes the outlines that a command asks for, to its file or to standard output, and returns the exit code.
+ *
+ * @check tests/unit/cli/run-export.test.ts
+ */
+export function runExport({ profiles, units }: Family, command: ExportCommand, shell: Shell): number {
+  const { file, format, output } = command;
+  const fault = (where: string, what: string): number => {
+    shell.warn(`${where}: ${what}.\n`);
+    return EXIT.badInput;
+  };
+  const chosen = choose(profiles, command.only);
+  if (typeof chosen === 'string') return fault(file, chosen);
+  if (chosen.length === 0) return fault(file, 'the family has no profiles, so there is nothing to write');
+  if (output !== undefined && shell.isSameFile(file, output))
+    return fault(output, 'this is the family file itself: give another name after -o');
+  const { text } = exportProfiles(chosen, format, units);
+  if (output === undefined) {
+    shell.print(text);
+    return EXIT.done;
+  }
+  try {
+    shell.writeText(output, text);
+  } catch (error) {
+    return fault(output, error instanceof Error ? error.message : String(error));
+  }
+  shell.warn(`${output}: ${chosen.length} ${chosen.length === 1 ? 'outline' : 'outlines'} written\n`);
+  return EXIT.done;
+}
+
+/** The profiles with the ids asked for, in that order, or what is wrong with the ids. */
+function choose(profiles: readonly Profile[], only: readonly string[] | undefined): readonly Profile[] | string {
+  if (!only) return profiles;
+  const byId = new Map(profiles.map((profile) => [profile.id, profile]));
+  const unknown = only.find((id) => !byId.has(id));
+  if (unknown === undefined) return only.flatMap((id) => byId.get(id) ?? []);
+  const ids = [...byId.keys()];
+  const more = ids.length > MOST_NAMED ? ` and ${ids.length - MOST_NAMED} more` : '';
+  return `there is no profile with the id "${unknown}"; it has ${ids.slice(0, MOST_NAMED).join(', ')}${more}`;
+}
