@@ -1,10 +1,13 @@
 import { useRef, useState } from 'react';
 import { keepOf } from '../keep/keep-state.ts';
 import { openText } from '../state/document-state.ts';
+import { beginExport } from '../state/export-state.ts';
 import { SAMPLE_FAMILIES, type SampleFamily } from '../state/sample-families.ts';
 import type { Session } from '../state/session.ts';
 import styles from './family-menu.module.css';
 import { HangingPanel } from './hanging-panel.tsx';
+import { pickImports } from './import-files.ts';
+import { pasteFromClipboard } from './import-paste.ts';
 import { mayReplace } from './may-replace.ts';
 import { ACCEPTED, openFile, pickFile } from './open-file.ts';
 import { RecentSheet } from './recent-sheet.tsx';
@@ -41,6 +44,7 @@ export function FamilyMenu() {
         {(close) => (
           <ul className={styles.menu}>
             <FileRows close={close} pick={() => pickFile(session, () => picker.current?.click())} />
+            <TransferRows close={close} />
             <KeepRows close={close} show={setSheet} />
             {SAMPLE_FAMILIES.map((sample) => (
               <MenuRow
@@ -67,7 +71,7 @@ function FileRows({ close, pick }: { close(): void; pick(): void }) {
   useStore(session.documents, (s) => s.fileName);
   return (
     <>
-      <MenuRow close={close} onPress={pick} name="Open family…" hint="or drop a file on the window" />
+      <MenuRow close={close} onPress={pick} name="Open family…" hint="a family file (.json), or drop one here" />
       {isOpen && (
         <MenuRow close={close} onPress={() => saveFamily(session)} name="Save family" hint={savesTo(session)} />
       )}
@@ -76,6 +80,21 @@ function FileRows({ close, pick }: { close(): void; pick(): void }) {
       )}
     </>
   );
+}
+
+/** What comes from other programs and goes to them. */
+function TransferRows({ close }: { close(): void }) {
+  const session = useSession();
+  const isOpen = useStore(session.documents, (s) => s.document !== null);
+  if (!isOpen) return null;
+  const rows = [
+    { name: 'Import…', hint: 'SVG, DXF, points, a picture, another family', run: pickImports },
+    { name: 'Paste from clipboard', hint: 'a drawing, points or a picture, or press Ctrl+V', run: pasteFromClipboard },
+    { name: 'Export…', hint: 'sections as SVG, DXF or points', run: beginExport },
+  ];
+  return rows.map(({ name, hint, run }) => (
+    <MenuRow key={name} close={close} onPress={() => run(session)} name={name} hint={hint} />
+  ));
 }
 
 /** What is kept in the browser, and what is passed on without a file. */

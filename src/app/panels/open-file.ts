@@ -46,6 +46,16 @@ export async function openFile(session: Session, file: File, handle?: FileHandle
     );
     return;
   }
+  const sniffed = doors.interchange.sniffFormat(file.name, await headOf(file));
+  if (sniffed.ok && sniffed.format !== 'family') {
+    refuseFile(
+      documents,
+      file.name,
+      'The file is a drawing or a picture, no family.',
+      'Choose Import… in the Family menu, or drop it on the window.',
+    );
+    return;
+  }
   if (!mayReplace(session)) return;
   documents.setState({ reading: true });
   try {
@@ -58,5 +68,14 @@ export async function openFile(session: Session, file: File, handle?: FileHandle
       'The file cannot be read.',
       'Pick a file, not a folder, and see that it still exists.',
     );
+  }
+}
+
+/** The first bytes, enough to know what it is; none where it cannot be read. */
+async function headOf(file: File): Promise<Uint8Array> {
+  try {
+    return new Uint8Array(await file.slice(0, 65_536).arrayBuffer());
+  } catch {
+    return new Uint8Array();
   }
 }

@@ -3,7 +3,9 @@ import { CompareReadings } from '../panels/compare-readings.tsx';
 import { DrawReadings } from '../panels/draw-readings.tsx';
 import { DropZone } from '../panels/drop-zone.tsx';
 import { EmptyNotice } from '../panels/empty-notice.tsx';
+import { ExportDialog } from '../panels/export-dialog.tsx';
 import { FaultNotice } from '../panels/fault-notice.tsx';
+import { ImportDialog } from '../panels/import-dialog.tsx';
 import { JudgingNotice } from '../panels/judging-notice.tsx';
 import { NoticeList } from '../panels/notice-list.tsx';
 import { TopBar } from '../panels/top-bar.tsx';
@@ -35,6 +37,8 @@ export function AppFrame() {
       <TopBar dark={dark} />
       <TroubleBoundary>{family ? <Bench family={family} /> : <NoFamily />}</TroubleBoundary>
       <DropZone />
+      <ImportDialog />
+      <ExportDialog />
     </div>
   );
 }
