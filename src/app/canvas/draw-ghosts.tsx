@@ -45,6 +45,9 @@ function GhostLine({ points, blade, strong, sheet }: GhostLineProps) {
   );
 }
 
+/** Longer names are cut, in letters. */
+const LONGEST = 26;
+
 /** The names stand one under the other to the right of their outlines. */
 function GhostName({ name, corner, row, sheet }: { name: string; corner: Point; row: number; sheet: DrawingSheet }) {
   const { palette, view, size } = sheet;
@@ -54,10 +57,7 @@ function GhostName({ name, corner, row, sheet }: { name: string; corner: Point; 
     <Label x={Math.min(size.width - 190, px + 10)} y={y}>
       <Tag fill={palette.paperLit} opacity={0.85} />
       <Text
-        text={name}
-        width={180}
-        height={20}
-        ellipsis
+        text={name.length > LONGEST ? `${name.slice(0, LONGEST - 1)}…` : name}
         wrap="none"
         padding={3}
         fontFamily={TYPE}

@@ -22,7 +22,7 @@ interface DrawGridProps {
 
 /** The ruled sheet: fine and strong lines by the zoom, dots where the hand is drawn to, axes through the origin. */
 export const DrawGrid = memo(function DrawGrid({ units, step, sheet }: DrawGridProps) {
-  const { view, size, palette } = sheet;
+  const { view, palette } = sheet;
   const { minor, major } = rulerSteps(view.scale, NM_OF_UNIT[units], NUMBER_SPACING);
   const paint = (context: DrawingContext) => {
     context.setAttr('strokeStyle', palette.inkSoft);
@@ -31,60 +31,48 @@ export const DrawGrid = memo(function DrawGrid({ units, step, sheet }: DrawGridP
     strokeAxes(context, sheet);
     if (step && step * view.scale >= DOT_SPACING) paintDots(context, sheet, step);
   };
-  const decimals = Math.max(0, Math.ceil(-Math.log10(major / NM_OF_UNIT[units]) - 1e-9));
-  const xs = linesBetween(sheet, major, 'x').filter(({ px }) => px > RULER.left + 14 && px < size.width - 18);
-  const ys = linesBetween(sheet, major, 'y').filter(({ px }) => px > 30 && px < size.height - RULER.foot - 10);
-  const number = (value: number) =>
-    (value / NM_OF_UNIT[units])
-      .toFixed(decimals)
-      .replace(/^-0(\.0*)?$/, '0$1')
-      .replace('-', '−');
   return (
     <Group>
       <Shape sceneFunc={paint} listening={false} />
+      <RulerNumbers major={major} units={units} sheet={sheet} />
+    </Group>
+  );
+});
+
+/** The numbers of the strong lines, on strips at the left and at the foot. */
+function RulerNumbers({ major, units, sheet }: { major: number; units: Units; sheet: DrawingSheet }) {
+  const { size, palette } = sheet;
+  const foot = size.height - RULER.foot;
+  const decimals = Math.max(0, Math.ceil(-Math.log10(major / NM_OF_UNIT[units]) - 1e-9));
+  const xs = linesBetween(sheet, major, 'x').filter(({ px }) => px > RULER.left + 14 && px < size.width - 18);
+  const ys = linesBetween(sheet, major, 'y').filter(({ px }) => px > 30 && px < foot - 10);
+  const number = (value: number) => {
+    const text = (value / NM_OF_UNIT[units]).toFixed(decimals);
+    return Number(text) === 0 ? text.replace('-', '') : text.replace('-', '−');
+  };
+  const upright = { ...lettering(palette.ink), x: 2, width: RULER.left - 8, align: 'right' };
+  return (
+    <Group>
       <Rect x={0} y={0} width={RULER.left} height={size.height} fill={palette.paperLit} opacity={0.9} />
-      <Rect
-        x={0}
-        y={size.height - RULER.foot}
-        width={size.width}
-        height={RULER.foot}
-        fill={palette.paperLit}
-        opacity={0.9}
-      />
+      <Rect x={0} y={foot} width={size.width} height={RULER.foot} fill={palette.paperLit} opacity={0.9} />
       {ys.map(({ value, px }) => (
-        <Text
-          key={value}
-          {...lettering(palette.ink)}
-          x={2}
-          y={px - 8}
-          width={RULER.left - 8}
-          align="right"
-          text={number(value)}
-        />
+        <Text key={value} {...upright} y={px - 8} text={number(value)} />
       ))}
       {xs.map(({ value, px }) => (
         <Text
           key={value}
           {...lettering(palette.ink)}
           x={px - 40}
-          y={size.height - RULER.foot + 6}
+          y={foot + 6}
           width={80}
           align="center"
           text={number(value)}
         />
       ))}
-      <Text
-        {...lettering(palette.ink)}
-        fontStyle="bold"
-        x={2}
-        y={6}
-        width={RULER.left - 8}
-        align="right"
-        text={units}
-      />
+      <Text {...upright} fontStyle="bold" y={6} text={units} />
     </Group>
   );
-});
+}
 
 function lettering(fill: string) {
   return { fontFamily: TYPE, fontSize: 15, fill };

@@ -9,20 +9,25 @@ import { Circle, type DrawingContext, Group, Line, Shape } from './konva-parts.t
 /** Vertices nearer to each other than this get dots in place of handles, in pixels. */
 const CROWDED = 12;
 
+/** How much of what lies under the fill shows. */
+const OPACITY = { opening: 0.42, blank: 0.5, tool: 0.5 } as const;
+
 interface DrawOutlineProps {
   readonly kind: ProfileKind;
   readonly ring: readonly Point[];
+  /** Whether something under it, or a new outline over it, matters more. */
+  readonly faint: boolean;
   readonly sheet: DrawingSheet;
 }
 
 /** The edited outline, filled lightly so that what lies under it shows. */
-export function DrawOutline({ kind, ring, sheet }: DrawOutlineProps) {
+export function DrawOutline({ kind, ring, faint, sheet }: DrawOutlineProps) {
   const { palette, view } = sheet;
   const pixels = pixelsOf(ring, view);
   const fill = { opening: palette.voidFill, blank: palette.brass, tool: palette.steel }[kind];
   return (
     <Group>
-      <Line points={pixels} closed fill={fill} opacity={kind === 'opening' ? 0.42 : 0.5} />
+      <Line points={pixels} closed fill={fill} opacity={faint ? 0.16 : OPACITY[kind]} />
       <Line points={pixels} closed stroke={palette.paperLit} strokeWidth={4.5} lineJoin="round" />
       <Line points={pixels} closed stroke={palette.ink} strokeWidth={2.25} lineJoin="round" />
     </Group>

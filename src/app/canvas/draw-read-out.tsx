@@ -6,14 +6,15 @@ import { type DrawingSheet, pixelsOf } from './drawing-sheet.ts';
 import { Circle, Group, Label, Line, Rect, Tag, Text } from './konva-parts.ts';
 import { TYPE } from './palette.ts';
 
-const WIDE = 250;
+/** Room kept for a plate; it is as wide as its longest line. */
+const WIDE = 310;
 const LINE_TALL = 20;
 
 /** A plate with what is read where the hand is; it stands on the side where there is room. */
 export function DrawReadOut({ at, lines, sheet }: { at: Point; lines: readonly string[]; sheet: DrawingSheet }) {
   const { palette, view, size } = sheet;
   const { px, py } = toPixels(view, at);
-  const tall = lines.length * LINE_TALL + 12;
+  const tall = lines.length * LINE_TALL + 14;
   const x = px + 26 + WIDE < size.width ? px + 26 : px - 26 - WIDE;
   const y = py + 26 + tall < size.height - RULER.foot ? py + 26 : py - 26 - tall;
   return (
@@ -21,8 +22,6 @@ export function DrawReadOut({ at, lines, sheet }: { at: Point; lines: readonly s
       <Tag fill={palette.paperLit} stroke={palette.ink} strokeWidth={1.5} opacity={0.95} />
       <Text
         text={lines.join('\n')}
-        width={WIDE}
-        height={tall}
         padding={7}
         wrap="none"
         lineHeight={LINE_TALL / 15}

@@ -56,19 +56,19 @@ export function DrawStage({ scene, units, step, sheet, underlay, children }: Dra
     <div aria-hidden="true">
       <Stage width={sheet.size.width} height={sheet.size.height} listening={false}>
         <Layer listening={false}>
-          {scene.face && <Face {...scene.face} sheet={sheet} />}
           {underlay}
+          {scene.face && <Face {...scene.face} filled={!underlay} sheet={sheet} />}
           <DrawGrid units={units} step={step} sheet={sheet} />
           <DrawGhosts ghosts={scene.ghosts} sheet={sheet} />
         </Layer>
         <Layer listening={false}>
-          <DrawOutline kind={profile.kind} ring={profile.ring} sheet={sheet} />
+          <DrawOutline kind={profile.kind} ring={profile.ring} faint={!!pen || !!underlay} sheet={sheet} />
           {scene.handles && <DrawHandles vertices={vertices} chosen={scene.chosen} under={scene.under} sheet={sheet} />}
-          {children}
           {refused && <DrawRefused outline={refused.outline} closed crossings={refused.at} sheet={sheet} />}
           {pen && <DrawPen pen={pen} sheet={sheet} />}
           {box && <PickBox {...box} sheet={sheet} />}
           {snapped && <SnapMark snapped={snapped} sheet={sheet} />}
+          {children}
           {readOut && <DrawReadOut {...readOut} sheet={sheet} />}
         </Layer>
       </Stage>
@@ -76,7 +76,15 @@ export function DrawStage({ scene, units, step, sheet, underlay, children }: Dra
   );
 }
 
-function Face({ face, round, sheet }: { face: PlugFace; round: Profile; sheet: DrawingSheet }) {
+interface FaceProps {
+  readonly face: PlugFace;
+  readonly round: Profile;
+  /** False over a picture, which it would hide. */
+  readonly filled: boolean;
+  readonly sheet: DrawingSheet;
+}
+
+function Face({ face, round, filled, sheet }: FaceProps) {
   const { view, palette } = sheet;
   const middle = middleOf(round);
   const { px, py } = toPixels(view, { x: middle.x * NM_PER_MM, y: middle.y * NM_PER_MM });
@@ -89,7 +97,7 @@ function Face({ face, round, sheet }: { face: PlugFace; round: Profile; sheet: D
       scaleX={scale}
       scaleY={-scale}
       strokeScaleEnabled={false}
-      fill={palette.plug}
+      fill={filled ? palette.plug : undefined}
       stroke={palette.plugEdge}
       strokeWidth={2}
     />

@@ -4,6 +4,8 @@ import type { Point } from '../../geom/point.ts';
 import type { Profile } from '../../profile/profile.ts';
 import type { PenScene } from '../canvas/draw-pen.tsx';
 import { DrawStage } from '../canvas/draw-stage.tsx';
+import { UnderlayLayer, UnderlayMarks } from '../canvas/underlay-layer.tsx';
+import { pictureBox, useShownPicture } from '../panels/use-picture.ts';
 import { useSize } from '../panels/use-size.ts';
 import { useSession, useStore } from '../panels/use-store.ts';
 import { chosenIn, type DrawState, editedVertices } from '../state/draw-state.ts';
@@ -15,27 +17,34 @@ import { type DrawingView, panBy, toDrawing, toPixels } from '../tools/drawing-v
 import styles from './draw.module.css';
 import { DrawFoot } from './draw-foot.tsx';
 import type { HandShown } from './draw-hand.ts';
-import { DrawPenBar } from './draw-pen-bar.tsx';
 import { useDrawGestures } from './use-draw-gestures.ts';
 import { useUnderOutline } from './use-draw-ghosts.ts';
 import { useDrawKeys } from './use-draw-keys.ts';
 import { useDrawView } from './use-draw-view.ts';
 import { usePalette } from './use-palette.ts';
 
+interface DrawDrawingProps {
+  readonly family: Family;
+  readonly profile: Profile;
+  /** What the last act did, in words. */
+  readonly told: string;
+  tell(words: string): void;
+}
+
 /** The sheet of the Draw view with its keys: the canvas, the pointer on it, and buttons for all that the pointer does. */
-export function DrawDrawing({ family, profile }: { family: Family; profile: Profile }) {
+export function DrawDrawing({ family, profile, told, tell }: DrawDrawingProps) {
   const { draw, settings } = useSession();
   const state = useStore(draw, (s) => s);
   const units = useStore(settings, (s) => s.units);
   const palette = usePalette();
   const [frame, size] = useSize<HTMLDivElement>();
-  const [told, tell] = useState('');
   const [cross, setCross] = useState<Point | null>(null);
   const under = useUnderOutline(family, profile);
-  const sheetView = useDrawView(
-    { profile, ghosts: under.ghosts, face: under.face?.face ?? null, box: null, opened: 0 },
-    size,
-  );
+  const picture = useShownPicture(profile.id);
+  const face = under.face?.face ?? null;
+  const box = pictureBox(picture);
+  const opened = picture?.opened ?? 0;
+  const sheetView = useDrawView({ profile, ghosts: under.ghosts, face, box, opened }, size);
   const { view, setView, zoom, fit } = sheetView;
   const handSheet = useMemo(() => (view ? { view, ghosts: under.ghosts } : null), [view, under.ghosts]);
   const onPointer = useCallback(() => setCross(null), []);
@@ -68,19 +77,31 @@ export function DrawDrawing({ family, profile }: { family: Family; profile: Prof
             units={units}
             step={gridStep(state.snap, units)}
             sheet={sheet}
-          />
+            underlay={picture && <UnderlayLayer picture={picture} sheet={sheet} />}
+          >
+            <UnderlayMarks picture={picture} sheet={sheet} />
+          </DrawStage>
         )}
-        {state.refused && (
-          <p className={styles.refusal} role="alert">
-            {state.refused.words}
-          </p>
-        )}
-        <p className="unseen" role="status">
-          {told}
-        </p>
+        <Told words={told} />
       </div>
-      {state.tool === 'pen' && <DrawPenBar tell={tell} />}
       <DrawFoot family={family} profile={profile} zoom={zoom} fit={fit} />
+    </>
+  );
+}
+
+/** What was refused, over the sheet until the next action, and for those who listen what was done last. */
+function Told({ words }: { words: string }) {
+  const refused = useStore(useSession().draw, (s) => s.refused);
+  return (
+    <>
+      {refused && (
+        <p className={styles.refusal} role="alert">
+          {refused.words}
+        </p>
+      )}
+      <p className="unseen" role="status">
+        {words}
+      </p>
     </>
   );
 }

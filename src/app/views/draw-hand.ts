@@ -153,7 +153,7 @@ function bow(
 }
 
 function withWord(lines: readonly string[], word: string): readonly string[] {
-  return word ? [...lines, `▸ ${word}`] : lines;
+  return word ? [...lines, `→ ${word}`] : lines;
 }
 
 function hover(session: Session, sheet: HandSheet, at: PixelPoint, keys: HandKeys): HandShown {
@@ -173,7 +173,7 @@ function hoverPen(
   const { units } = session.settings.getState();
   const last = pen.at(-1) ?? null;
   if (closesPen(pen, sheet.view, at)) {
-    const lines = [...penLines(last, pen[0], units), '▸ closes the outline'];
+    const lines = [...penLines(last, pen[0], units), '→ closes the outline'];
     return { ...EMPTY_HAND, next: pen[0], closing: true, readOut: { at: pen[0], lines } };
   }
   const snapped = penPlace(session, sheet, at, keys);

@@ -1,4 +1,4 @@
-import { type FormEvent, useId, useRef, useState } from 'react';
+import { type FormEvent, useId, useState } from 'react';
 import { useSession, useStore } from '../panels/use-store.ts';
 import type { PenTarget } from '../state/draw-state.ts';
 import { closePen, discardPen, putPenAway, setPenVertex, takeBackPenVertex } from '../state/pen-editing.ts';
@@ -12,13 +12,21 @@ export function DrawPenBar({ tell }: { tell(words: string): void }) {
   const session = useSession();
   const pen = useStore(session.draw, (s) => s.pen);
   const penFor = useStore(session.draw, (s) => s.penFor);
+  const [fault, setFault] = useState('');
   const count = pen?.length ?? 0;
   return (
     <section className={styles.penBar} aria-label="Pen">
-      <p className={styles.penTitle}>
-        <b>{titleOf(session, penFor)}</b> {count === 1 ? '1 vertex' : `${count} vertices`}
-      </p>
-      <PlaceField tell={tell} />
+      <div className={styles.penTitle}>
+        <h1>{titleOf(session, penFor)}</h1>
+        {fault === '' ? (
+          <span>{count === 1 ? '1 vertex' : `${count} vertices`}</span>
+        ) : (
+          <span role="alert" className={styles.fault}>
+            {fault}
+          </span>
+        )}
+      </div>
+      <PlaceField fault={fault} setFault={setFault} tell={tell} />
       <span className="key-row">
         <button
           type="button"
@@ -67,14 +75,18 @@ function titleOf({ documents }: Session, target: PenTarget | null): string {
   return `New outline for ${profile?.name ?? 'a section'}`;
 }
 
+interface PlaceFieldProps {
+  readonly fault: string;
+  setFault(words: string): void;
+  tell(words: string): void;
+}
+
 /** A place typed in the units in force; Enter sets the vertex there. */
-function PlaceField({ tell }: { tell(words: string): void }) {
+function PlaceField({ fault, setFault, tell }: PlaceFieldProps) {
   const session = useSession();
   const units = useStore(session.settings, (s) => s.units);
   const [text, setText] = useState('');
-  const [fault, setFault] = useState('');
   const id = useId();
-  const field = useRef<HTMLInputElement>(null);
   const set = (event: FormEvent) => {
     event.preventDefault();
     const typed = readPlace(text, units, session.draw.getState().pen?.at(-1) ?? null);
@@ -88,7 +100,6 @@ function PlaceField({ tell }: { tell(words: string): void }) {
     <form className={styles.place} onSubmit={set}>
       <label htmlFor={id}>Next, in {units === 'mm' ? 'mm' : 'inches'}</label>
       <input
-        ref={field}
         id={id}
         value={text}
         size={16}
@@ -113,11 +124,6 @@ function PlaceField({ tell }: { tell(words: string): void }) {
         x, y from the origin; @dx, dy from the last vertex; length&lt;angle from the last vertex, in degrees
         counter-clockwise from the right. Enter in the empty field closes the outline.
       </span>
-      {fault && (
-        <span role="alert" className={styles.fault}>
-          {fault}
-        </span>
-      )}
     </form>
   );
 }

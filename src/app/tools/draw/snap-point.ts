@@ -83,7 +83,7 @@ function alongAxis(place: Point, targets: SnapTargets, scale: number, hold: Poin
 
 function aligned(at: Point, [level, over]: readonly [NamedPoint | null, NamedPoint | null]): Snapped {
   const point = whole(at);
-  const words = [level && `level with ${level.name}`, over && `in line above or below ${over.name}`];
+  const words = [level && `level with ${level.name}`, over && `plumb with ${over.name}`];
   const guides = [level, over].flatMap((by) => (by ? [[by.at, point] as const] : []));
   return { point, kind: 'axis', word: words.filter(Boolean).join(', '), guides };
 }

@@ -54,8 +54,8 @@ export function dragTargets(sheet: Sheet, lead: number, moving: readonly number[
 export function penTargets(sheet: Sheet, pen: readonly Vertex[]): SnapTargets {
   const { vertices, ghosts, snap } = sheet;
   if (sheet.off) return nothing(sheet.units);
-  const set = pen.map((at, i) => ({ at, name: `vertex ${i + 1} of the new outline` }));
-  const old = vertices.map((at, i) => ({ at, name: `vertex ${i + 1} of the old outline` }));
+  const set = pen.map((at, i) => ({ at, name: `vertex ${i + 1}` }));
+  const old = vertices.map((at, i) => ({ at, name: `old vertex ${i + 1}` }));
   const edges = vertices.map((from, i) => ({ from, to: vertices[(i + 1) % vertices.length], name: 'the old outline' }));
   // The pen goes on from its last vertex and comes back to its first.
   const axes = set.filter((_, i) => i === 0 || i === set.length - 1);
