@@ -1,8 +1,9 @@
 import type { Point } from '../geom/point.ts';
+import type { Vertex } from '../geom/vertex.ts';
 import { checkMilled, type MillFault, type SayLength } from './check-milled.ts';
 import { millCorners } from './mill-corners.ts';
 import type { Milled } from './profile.ts';
-import { roundCorners } from './round-corners.ts';
+import { roundCorners, roundedVertices } from './round-corners.ts';
 
 /**
  * The outline of a blade that is described by the way it is milled, seen from the bow.
@@ -28,4 +29,15 @@ import { roundCorners } from './round-corners.ts';
 export function millOutline(milled: Milled, say?: SayLength): Point[] | MillFault {
   const [fault] = checkMilled(milled, say);
   return fault ?? roundCorners(millCorners(milled).map(({ at, radius }) => ({ at, radius })));
+}
+
+/**
+ * The vertices of a milled blade with its roundings as arcs, for drawing and editing; the outline of
+ * {@link millOutline} within 1 um.
+ *
+ * @param milled a description without a fault.
+ * @check tests/unit/profile/mill-outline.test.ts
+ */
+export function millVertices(milled: Milled): Vertex[] {
+  return roundedVertices(millCorners(milled).map(({ at, radius }) => ({ at, radius })));
 }

@@ -1,4 +1,5 @@
 import type { Point } from '../geom/point.ts';
+import { type Vertex, vertexAt } from '../geom/vertex.ts';
 
 /** A corner of an outline and the radius of the arc that is to replace it; 0 keeps it sharp. Nanometres. */
 export interface Corner {
@@ -52,6 +53,27 @@ export function roundCorners(corners: readonly Corner[]): Point[] {
   return whole.filter((p, i) => !samePoint(p, whole[(i + whole.length - 1) % whole.length]));
 }
 
+/**
+ * The outline of {@link roundCorners} with its arcs as bulged edges in place of chords.
+ *
+ * @accuracy the ends of an arc are rounded to whole nanometres, which moves the arc by about as much.
+ * @check tests/unit/profile/round-corners.test.ts
+ */
+export function roundedVertices(corners: readonly Corner[]): Vertex[] {
+  const vertices = corners.flatMap((corner, i) => {
+    const tangent = tangentAt(corners, i);
+    if (!tangent) return [vertexAt(Math.round(corner.at.x) + 0, Math.round(corner.at.y) + 0)];
+    const { start, centre, turn } = tangent;
+    const [from, to] = [start, turned(start, centre, turn)].map((p) => ({
+      x: Math.round(p.x) + 0,
+      y: Math.round(p.y) + 0,
+    }));
+    return samePoint(from, to) ? [from] : [vertexAt(from.x, from.y, Math.tan(turn / 4)), to];
+  });
+  // Where two arcs meet, the end of the first is the start of the second.
+  return vertices.filter((v, i) => !samePoint(v, vertices[(i + 1) % vertices.length]));
+}
+
 /** Distance from corner `i` to the two places where its arc touches the edges. */
 function tangentLength(corners: readonly Corner[], i: number): number {
   const { radius } = corners[i];
@@ -75,16 +97,24 @@ function directionInto(corners: readonly Corner[], i: number): Point {
 
 /** The vertices that stand for corner `i`. */
 function arcAt(corners: readonly Corner[], i: number): Point[] {
+  const { radius } = corners[i];
+  const tangent = tangentAt(corners, i);
+  if (!tangent) return [corners[i].at];
+  const { start, centre, turn } = tangent;
+  const steps = chordCount(radius, Math.abs(turn));
+  return Array.from({ length: steps + 1 }, (_, k) => turned(start, centre, (turn * k) / steps));
+}
+
+/** Where the arc of corner `i` starts, its centre and how far it turns; null where the corner stays sharp. */
+function tangentAt(corners: readonly Corner[], i: number): { start: Point; centre: Point; turn: number } | null {
   const { at, radius } = corners[i];
   const turn = turnAt(corners, i);
-  if (radius <= 0 || turn === 0) return [at];
+  if (radius <= 0 || turn === 0) return null;
   const into = directionInto(corners, i);
   const reach = tangentLength(corners, i);
   const side = Math.sign(turn);
   const start = { x: at.x - into.x * reach, y: at.y - into.y * reach };
-  const centre = { x: start.x - into.y * radius * side, y: start.y + into.x * radius * side };
-  const steps = chordCount(radius, Math.abs(turn));
-  return Array.from({ length: steps + 1 }, (_, k) => turned(start, centre, (turn * k) / steps));
+  return { start, centre: { x: start.x - into.y * radius * side, y: start.y + into.x * radius * side }, turn };
 }
 
 /** `point` turned about `centre` by `angle`. */

@@ -1,7 +1,8 @@
 import type { Point } from '../../geom/point.ts';
 import type { Vertex } from '../../geom/vertex.ts';
 import type { FamilyDocument } from '../../interchange/json/read.ts';
-import type { Profile, ProfileKind } from '../../profile/profile.ts';
+import { millVertices } from '../../profile/mill-outline.ts';
+import type { Milled, Profile, ProfileKind } from '../../profile/profile.ts';
 import { makeStore, type Store } from './store.ts';
 
 /** The two ways to describe a profile in the Draw view: by its vertices, or by the way it is milled. */
@@ -94,9 +95,15 @@ export function makeDrawStore(): Store<DrawState> {
   return makeStore(NOTHING);
 }
 
-/** The vertices that the Draw view edits: as drawn, or for a milled profile the corners of its outline. */
-export function editedVertices({ drawn, ring }: Profile): readonly Vertex[] {
-  return drawn ?? ring;
+/** Vertices of milled descriptions, which are values: the same one is asked for at every drawing. */
+const milledVertices = new WeakMap<Milled, readonly Vertex[]>();
+
+/** The vertices that the Draw view edits: as drawn, or for a milled profile its corners, the roundings as arcs. */
+export function editedVertices({ drawn, milled, ring }: Profile): readonly Vertex[] {
+  if (drawn || !milled) return drawn ?? ring;
+  const known = milledVertices.get(milled) ?? millVertices(milled);
+  milledVertices.set(milled, known);
+  return known;
 }
 
 /** The chosen vertices that the outline has. */

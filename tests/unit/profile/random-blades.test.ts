@@ -2,12 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { makeRing } from '../../../src/geom/ring.ts';
 import { signedArea } from '../../../src/geom/signed-area.ts';
+import { arcOf, makeDrawn, type Vertex } from '../../../src/geom/vertex.ts';
 import { checkMilled } from '../../../src/profile/check-milled.ts';
 import { measureWeb } from '../../../src/profile/measure-web.ts';
-import { millOutline } from '../../../src/profile/mill-outline.ts';
+import { millOutline, millVertices } from '../../../src/profile/mill-outline.ts';
 import type { Groove, Milled } from '../../../src/profile/profile.ts';
 
 const UM = 1_000;
+const MM = 1e6;
 
 const length = (fromUm: number, toUm: number) => fc.integer({ min: fromUm * UM, max: toUm * UM });
 
@@ -41,6 +43,15 @@ function areaByAddition(milled: Milled): number {
   return milled.thickness * milled.height - lost - 2 * cornerArea(milled.backRadius, Math.PI / 2);
 }
 
+/** The polygon of the vertices and the circular segments r^2 (a - sin a) / 2 that its arcs of angle a add. */
+function areaWithArcs(vertices: readonly Vertex[]): number {
+  const segments = vertices.map((vertex, i) => {
+    const arc = arcOf(vertex, vertices[(i + 1) % vertices.length]);
+    return arc ? (arc.radius ** 2 * (arc.sweep - Math.sin(arc.sweep))) / 2 : 0;
+  });
+  return signedArea(vertices) + segments.reduce((sum, area) => sum + area, 0);
+}
+
 describe('random blades', () => {
   test('what has no fault is drawn soundly, with the area that adds up, and keeps a web', () => {
     let drawn = 0;
@@ -56,6 +67,27 @@ describe('random blades', () => {
         const arcs = milled.backRadius * 3.2 + milled.grooves.reduce((sum, g) => sum + g.rootRadius * 3.2, 0);
         expect(Math.abs(signedArea(points) - areaByAddition(milled))).toBeLessThan(arcs * UM + 5e7);
         expect(measureWeb(made.ring).thickness).toBeGreaterThan(0);
+      }),
+      { numRuns: 3000 },
+    );
+    expect(drawn).toBeGreaterThan(500);
+  });
+
+  test('with arcs in place of chords the area adds up but for the rounding of vertices', () => {
+    let drawn = 0;
+    fc.assert(
+      fc.property(blade, (milled) => {
+        if (checkMilled(milled).length > 0) return;
+        const vertices = millVertices(milled);
+        const made = makeDrawn(vertices);
+        if (!made.ok) return;
+        drawn++;
+        expect(made.drawn).toEqual(vertices);
+        const perimeter = 2 * (milled.height + milled.thickness) + milled.grooves.length * 4 * MM;
+        expect(Math.abs(areaWithArcs(vertices) - areaByAddition(milled))).toBeLessThan(perimeter * 2);
+        const corners = 4 + milled.grooves.length * 4;
+        const rounded = 2 + milled.grooves.length * 2;
+        expect(vertices.length).toBeLessThanOrEqual(corners + rounded);
       }),
       { numRuns: 3000 },
     );
