@@ -4,6 +4,7 @@ import { explainPlacement } from '../fit/explain-placement.ts';
 import { blockedWords, fitSentence, partName } from '../fit/fit-sentence.ts';
 import { addDrawn } from '../interchange/json/add-drawn.ts';
 import { changeFamily } from '../interchange/json/change-family.ts';
+import { addSection, putLeastWeb, putMilled } from '../interchange/json/mill-file.ts';
 import { readPicture, writePicture } from '../interchange/json/picture-file.ts';
 import { readFamily } from '../interchange/json/read.ts';
 import { replaceOutline } from '../interchange/json/replace-outline.ts';
@@ -40,6 +41,7 @@ const doors: Doors = {
   replaceOutline,
   changeFamily,
   addDrawn,
+  mill: { putMilled, addSection, putLeastWeb },
   judgeNow,
   toleranceNow,
   innerFitNow,

@@ -14,6 +14,8 @@ export interface Family {
   readonly tolerance: number;
   /** Greatest tilt of a blank in a keyway, either way, where tilt is looked at; in radians. */
   readonly tiltLimit: number;
+  /** The thinnest web that a blade of the family should have, in nanometres, where one is set. */
+  readonly leastWeb?: number;
   readonly profiles: readonly Profile[];
 }
 

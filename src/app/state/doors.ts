@@ -13,6 +13,7 @@ import type { Ring } from '../../geom/ring.ts';
 import type { Vertex } from '../../geom/vertex.ts';
 import type { NewlyDrawn } from '../../interchange/json/add-drawn.ts';
 import type { FileFault } from '../../interchange/json/file-fault.ts';
+import type { addSection, putLeastWeb, putMilled } from '../../interchange/json/mill-file.ts';
 import type { KeptPicture } from '../../interchange/json/picture-file.ts';
 import type { FamilyDocument } from '../../interchange/json/read.ts';
 import type { OutlineEdit } from '../../interchange/json/replace-outline.ts';
@@ -37,6 +38,16 @@ export interface JobOnItsWay<Output> {
   cancel(): void;
 }
 
+/** Edits of the open file that the Mill form makes. */
+export interface MillDoors {
+  /** The file with another milled description for one profile; `sources` tells where each groove stood before. */
+  putMilled: typeof putMilled;
+  /** The file with one section more, under an id of its own. */
+  addSection: typeof addSection;
+  /** The file with another least web, or without one; nanometres. */
+  putLeastWeb: typeof putLeastWeb;
+}
+
 /**
  * The operations the app calls on the core. State gets them handed in (main.tsx names the real ones), so
  * that it neither knows about threads nor pulls the geometry into a test of its own bookkeeping.
@@ -50,6 +61,7 @@ export interface Doors {
   changeFamily(next: FamilyDocument['file']): ReadAnswer;
   /** The family with a drawn profile more, and the id that it was given; nanometres. */
   addDrawn(file: FamilyDocument['file'], head: NewHead, vertices: readonly Vertex[]): NewlyDrawn;
+  readonly mill: MillDoors;
   /** How many jobs run side by side. */
   threadCount(): number;
   /** Judges pairs in another thread; answers come in parts. Throws where the browser allows no threads. */

@@ -96,7 +96,8 @@ function toFamily({ name, units, ...file }: FamilyFile, profiles: Profile[]): Fa
   const runningClearance = toNanometres(file.runningClearance, units);
   const tolerance = toNanometres(file.tolerance ?? 0, units);
   const tiltLimit = ((file.tiltLimitDeg ?? DEFAULT_TILT_DEG) * Math.PI) / 180;
-  return { name, units, runningClearance, tolerance, tiltLimit, profiles };
+  const leastWeb = file.leastWeb === undefined ? {} : { leastWeb: toNanometres(file.leastWeb, units) };
+  return { name, units, runningClearance, tolerance, tiltLimit, ...leastWeb, profiles };
 }
 
 /** Sound profiles by their value in the file, with the units they were read in. */

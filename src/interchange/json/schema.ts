@@ -204,6 +204,10 @@ const family = z
       .meta({
         description: `Greatest tilt of a blank in a keyway, either way, in degrees, where tilt is looked at. ${DEFAULT_TILT_DEG} where not given.`,
       }),
+    leastWeb: lengthAbove0.optional().meta({
+      description:
+        "The thinnest web that a blade of the family should have, in the file's units: milling warns below it. No influence on fit.",
+    }),
     profiles: z.array(profile).min(1).max(MAX_PROFILES).meta({
       description: 'The sections in chart order. Ids must be unique, which this schema cannot say.',
     }),

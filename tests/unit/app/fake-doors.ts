@@ -13,6 +13,7 @@ import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
 import { addDrawn } from '../../../src/interchange/json/add-drawn.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
+import { addSection, putLeastWeb, putMilled } from '../../../src/interchange/json/mill-file.ts';
 import { readPicture, writePicture } from '../../../src/interchange/json/picture-file.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 import { replaceOutline } from '../../../src/interchange/json/replace-outline.ts';
@@ -91,6 +92,7 @@ export function fakeDoors() {
     replaceOutline,
     changeFamily,
     addDrawn,
+    mill: { putMilled, addSection, putLeastWeb },
     judgeNow,
     toleranceNow,
     bandShapes,
