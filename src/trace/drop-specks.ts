@@ -18,7 +18,7 @@ const ROWS = 64;
  *
  * @param threshold a light; what is as light or lighter is one side.
  * @yields after each few rows.
- * @check tests/unit/trace/drop-specks.test.ts
+ * @check tests/unit/trace/gray-picture.test.ts
  */
 export function* dropSpecks(
   picture: GrayPicture,

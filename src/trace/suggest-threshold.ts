@@ -9,7 +9,7 @@ const BINS = 1024;
  *
  * @returns a light, 0 to 65,535; half of white for a picture of one even light.
  * @source N. Otsu, "A threshold selection method from gray-level histograms", IEEE Trans. SMC 9 (1979) 62-66 (from memory).
- * @check tests/unit/trace/suggest-threshold.test.ts
+ * @check tests/unit/trace/gray-picture.test.ts
  */
 export function suggestThreshold({ light }: GrayPicture): number {
   const counts = new Float64Array(BINS);
@@ -26,6 +26,18 @@ export function suggestThreshold({ light }: GrayPicture): number {
     if (between > most * (1 + 1e-12)) [most, first, last] = [between, bin, bin];
     else if (between > most * (1 - 1e-12)) last = bin;
   }
-  // Where no pixel lies between the classes every cut parts them alike; the middle of those is taken.
-  return first < 0 ? WHITE / 2 : (((first + last) / 2 + 1) * (WHITE + 1)) / BINS;
+  if (first < 0) return WHITE / 2;
+  // Where no pixel lies between the classes every cut parts them alike; the one nearest to half way is taken.
+  const cut = Math.min(last, Math.max(first, halfWay(counts, first) - 1));
+  return ((cut + 1) * (WHITE + 1)) / BINS;
+}
+
+/** Half way between the means of the bins up to one and of those above it, in bins. */
+function halfWay(counts: Float64Array, last: number): number {
+  let [below, sumBelow, above, sumAbove] = [0, 0, 0, 0];
+  for (const [bin, count] of counts.entries()) {
+    if (bin <= last) [below, sumBelow] = [below + count, sumBelow + count * (bin + 0.5)];
+    else [above, sumAbove] = [above + count, sumAbove + count * (bin + 0.5)];
+  }
+  return (sumBelow / below + sumAbove / above) / 2;
 }

@@ -5,7 +5,7 @@ import { simplifyOutline } from '../geom/simplify.ts';
 import { makeDrawn, type Vertex } from '../geom/vertex.ts';
 import type { Contour } from './find-contours.ts';
 import { depthAt, magnificationAt, mapPoint, type PlaneMap } from './plane-map.ts';
-import { sharpenCorners } from './sharpen-corners.ts';
+import { type Sharpened, sharpenCorners } from './sharpen-corners.ts';
 
 /** Most corners of a traced outline: more cannot be judged against each other in reasonable time. */
 export const MOST_CORNERS = 1_000;
@@ -49,7 +49,7 @@ const MOST_TRIES = 24;
  * {@link MOST_CORNERS} corners.
  *
  * @accuracy `deviation` is measured. Against the thing itself: about a tenth of a pixel along edges, a third at corners.
- * @check tests/unit/trace/trace-outline.test.ts, tests/outside/trace-outline.test.ts
+ * @check tests/unit/trace/trace-picture.test.ts, tests/outside/trace-outline.test.ts
  */
 export function outlineOf(contour: Contour, toProfile: PlaneMap, settings: OutlineSettings): OutlineTrace {
   if (contour.points.some((point) => !(depthAt(toProfile, point) > 0)))
@@ -57,49 +57,62 @@ export function outlineOf(contour: Contour, toProfile: PlaneMap, settings: Outli
   const mapped = contour.points.map((point) => mapPoint(toProfile, point));
   const box = boxOf(mapped);
   const at = { x: Math.round(box.minX) + 0, y: Math.round(box.minY) + 0 };
-  const traced = translatePoints(mapped, { x: -at.x, y: -at.y });
+  const traced = fromTip(translatePoints(mapped, { x: -at.x, y: -at.y }));
   const pixel = magnificationAt(toProfile, contour.points[0]);
+  let sharp: Sharpened = settings.sharpen ? sharpenCorners(traced, pixel) : { points: traced, moved: 0 };
   let fault = 'it has too many corners';
   for (let step = 0, tolerance = settings.tolerance; step < MOST_TRIES; step++) {
-    const made = attempt(traced, tolerance, settings.sharpen, pixel);
-    if (made.kind === 'made') return { ok: true, outline: { ...made, at, pixel, tolerance } };
-    if (made.kind === 'unsound') fault = made.what;
-    tolerance *= made.kind === 'unsound' ? 1 / FACTOR : FACTOR;
+    const made = attempt(traced, sharp, tolerance);
+    if (made.kind === 'made') return { ok: true, outline: { ...fromOrigin(made, at), pixel, tolerance } };
+    if (made.kind === 'too many') tolerance *= FACTOR;
+    else {
+      // A sharpened corner may have crossed something: the plain contour is tried before a finer simplification.
+      fault = made.what;
+      if (sharp.moved === 0) tolerance /= FACTOR;
+      sharp = { points: traced, moved: 0 };
+    }
   }
   return { ok: false, what: fault, cure: 'Blur the picture a little, or choose another threshold.' };
 }
 
-type Attempt =
-  | {
-      readonly kind: 'made';
-      readonly vertices: readonly Vertex[];
-      readonly area: number;
-      readonly deviation: number;
-      readonly sharpened: number;
-    }
-  | { readonly kind: 'unsound'; readonly what: string }
-  | { readonly kind: 'too many' };
+/** The contour from the point that is furthest from its first one on: a tip, where a simplification may well keep a vertex. */
+function fromTip(points: readonly Point[]): Point[] {
+  const [{ x, y }] = points;
+  let [most, tip] = [-1, 0];
+  for (const [i, p] of points.entries()) {
+    const far = (p.x - x) ** 2 + (p.y - y) ** 2;
+    if (far > most) [most, tip] = [far, i];
+  }
+  return [...points.slice(tip), ...points.slice(0, tip)];
+}
 
-function attempt(traced: readonly Point[], tolerance: number, sharpen: boolean, pixel: number): Attempt {
-  const simple = simplifyOutline(traced, tolerance);
+/** The outline with its box beginning at the origin: sharpened corners may stand out of that of the contour. */
+function fromOrigin(made: Made, at: Point): Made & { readonly at: Point } {
+  const { minX, minY } = boxOf(made.vertices);
+  const vertices = made.vertices.map(({ x, y }) => ({ x: x - minX, y: y - minY }));
+  return { ...made, vertices, at: { x: at.x + minX, y: at.y + minY } };
+}
+
+interface Made {
+  readonly kind: 'made';
+  readonly vertices: readonly Vertex[];
+  readonly area: number;
+  readonly deviation: number;
+  readonly sharpened: number;
+}
+
+type Attempt = Made | { readonly kind: 'unsound'; readonly what: string } | { readonly kind: 'too many' };
+
+function attempt(traced: readonly Point[], sharp: Sharpened, tolerance: number): Attempt {
+  const simple = simplifyOutline(sharp.points, tolerance);
   if (simple.length > MOST_CORNERS) return { kind: 'too many' };
-  const sharp = sharpen ? sharpenCorners(traced, numbersOf(traced, simple), pixel) : { points: simple, moved: 0 };
-  const made = makeDrawn(sharp.points);
-  if (made.ok) return finished(traced, made.drawn, sharp.moved);
-  // A sharpened corner may have crossed something; the plain outline is tried before a finer one.
-  const plain = makeDrawn(simple);
-  return plain.ok ? finished(traced, plain.drawn, 0) : { kind: 'unsound', what: plain.fault.message };
+  const made = makeDrawn(simple);
+  return made.ok ? finished(traced, made.drawn, sharp.moved) : { kind: 'unsound', what: made.fault.message };
 }
 
 function finished(traced: readonly Point[], vertices: readonly Vertex[], sharpened: number): Attempt {
   const deviation = furthestFrom(traced, vertices);
   return { kind: 'made', vertices, area: Math.abs(signedArea(vertices)), deviation, sharpened };
-}
-
-/** Numbers of the points that were kept, rising. */
-function numbersOf(points: readonly Point[], kept: readonly Point[]): number[] {
-  const wanted = new Set(kept);
-  return points.flatMap((point, i) => (wanted.has(point) ? [i] : []));
 }
 
 /** The greatest distance of some points from a closed outline. */
