@@ -9,13 +9,13 @@ import { grooveName, grooveWord, lengthText } from '../state/mill-words.ts';
 import { millHandles } from '../tools/draw/groove-under-pointer.ts';
 import { useSession, useStore } from './use-store.ts';
 
-/** What the canvas shows of the Mill form; null where the profile is drawn and not being read. */
-export function useMillMarks(profile: Profile): GrooveMarks | null {
+/** What the canvas shows of the Mill form; null where none is shown, or the profile is drawn and not being read. */
+export function useMillMarks(profile: Profile | null): GrooveMarks | null {
   const session = useSession();
   const state = useStore(millOf(session), (s) => s);
   const units = useStore(session.settings, (s) => s.units);
   const leastWeb = useStore(session.documents, (s) => s.document?.family.leastWeb);
-  return useMemo(() => marksOf(state, profile, units, leastWeb), [state, profile, units, leastWeb]);
+  return useMemo(() => profile && marksOf(state, profile, units, leastWeb), [state, profile, units, leastWeb]);
 }
 
 function marksOf(state: MillState, profile: Profile, units: Units, leastWeb: number | undefined): GrooveMarks | null {

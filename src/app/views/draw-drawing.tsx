@@ -4,7 +4,9 @@ import type { Point } from '../../geom/point.ts';
 import type { Profile } from '../../profile/profile.ts';
 import type { PenScene } from '../canvas/draw-pen.tsx';
 import { DrawStage } from '../canvas/draw-stage.tsx';
+import { GrooveHandles } from '../canvas/groove-handles.tsx';
 import { UnderlayLayer, UnderlayMarks } from '../canvas/underlay-layer.tsx';
+import { useMillMarks } from '../panels/use-mill-marks.ts';
 import { pictureBox, useShownPicture } from '../panels/use-picture.ts';
 import { useSize } from '../panels/use-size.ts';
 import { useSession, useStore } from '../panels/use-store.ts';
@@ -37,6 +39,7 @@ export function DrawDrawing({ family, profile, told, tell }: DrawDrawingProps) {
   const state = useStore(draw, (s) => s);
   const units = useStore(settings, (s) => s.units);
   const palette = usePalette();
+  const marks = useMillMarks(state.form === 'mill' && state.tool === 'choose' ? profile : null);
   const [frame, size] = useSize<HTMLDivElement>();
   const [cross, setCross] = useState<Point | null>(null);
   const under = useUnderOutline(family, profile);
@@ -79,6 +82,7 @@ export function DrawDrawing({ family, profile, told, tell }: DrawDrawingProps) {
             sheet={sheet}
             underlay={picture && <UnderlayLayer picture={picture} sheet={sheet} />}
           >
+            {marks && <GrooveHandles marks={marks} sheet={sheet} />}
             <UnderlayMarks picture={picture} sheet={sheet} />
           </DrawStage>
         )}
@@ -156,6 +160,7 @@ function penScene({ pen }: DrawState, next: Point | null, closing: boolean): Pen
 function sheetLabel({ name }: Profile, { tool, form }: DrawState): string {
   if (tool === 'pen')
     return `Sheet of ${name}, with the pen. The arrow keys move its cross by a step of the grid, with shift by ten; Space sets a vertex, Enter closes the outline, Backspace takes the last vertex back, Escape puts the pen away.`;
-  if (form === 'mill') return `Sheet of ${name}. The arrow keys move the chosen groove; plus and minus zoom, 0 fits.`;
+  if (form === 'mill')
+    return `Sheet of ${name}. [ and ] choose a groove; the arrow keys move it by a hundredth of a millimetre and make it deeper or shallower, with shift by a tenth, with alt by a thousandth; Delete removes it; plus and minus zoom, 0 fits.`;
   return `Sheet of ${name}. [ and ] choose a vertex; the arrow keys move the chosen ones by a hundredth of a millimetre, with shift by a tenth, with alt by a thousandth; Delete removes them, Insert adds one; P takes the pen; plus and minus zoom, 0 fits.`;
 }

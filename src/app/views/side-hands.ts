@@ -1,5 +1,6 @@
 import type { Profile } from '../../profile/profile.ts';
 import { dragMark, dropMark, giveUpMark, markCursor, pressMark } from '../panels/mark-dragging.ts';
+import { dragGroove, dropGroove, giveUpGroove, grooveCursor, pressGroove } from '../panels/mill-dragging.ts';
 import type { Session } from '../state/session.ts';
 import type { DrawingView, PixelPoint } from '../tools/drawing-view.ts';
 
@@ -24,5 +25,16 @@ const MARKS: SideHand = {
   cursor: (session, { id }, view, at) => markCursor(session, id, view, at),
 };
 
+const millsGrooves = ({ draw }: Session) => draw.getState().form === 'mill' && draw.getState().tool === 'choose';
+
+/** The grooves and sizes of a milled profile, in the Mill form. */
+const GROOVES: SideHand = {
+  press: (session, profile, view, at) => millsGrooves(session) && pressGroove(session, profile, view, at),
+  drag: dragGroove,
+  drop: dropGroove,
+  giveUp: giveUpGroove,
+  cursor: (session, profile, view, at) => (millsGrooves(session) ? grooveCursor(session, profile, view, at) : null),
+};
+
 /** All of them, in the order in which they are asked. */
-export const SIDE_HANDS: readonly SideHand[] = [MARKS];
+export const SIDE_HANDS: readonly SideHand[] = [MARKS, GROOVES];

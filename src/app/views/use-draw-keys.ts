@@ -1,6 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { Family } from '../../family/family.ts';
 import type { Point } from '../../geom/point.ts';
+import { grooveByKey, leaveMilling } from '../panels/mill-keys.ts';
 import { useSession } from '../panels/use-store.ts';
 import {
   chooseAll,
@@ -98,7 +99,7 @@ function vertexKey(session: Session, keys: DrawKeys, event: OwnKey): boolean {
   if (key === 'Escape') return escapeFrom(session, keys);
   // Space pans with the pointer; on the sheet it must not press anything.
   if (key === ' ') return target.matches('[data-drawing]');
-  if (!outline) return false;
+  if (!outline) return grooveKey(session, keys, event);
   const nudge = nudgeOf(key, shiftKey, altKey, session.settings.getState().units);
   if (nudge) return nudgeAndTell(session, keys, nudge);
   if (altKey) return false;
@@ -107,6 +108,15 @@ function vertexKey(session: Session, keys: DrawKeys, event: OwnKey): boolean {
   else if (key === 'Insert') insertVertex(session, chosenNow(session).at(-1) ?? 0);
   else return false;
   return true;
+}
+
+/** The keys of the Mill form: brackets walk the grooves, arrows move the chosen one, Delete takes it out. */
+function grooveKey(session: Session, keys: DrawKeys, { key, shiftKey, altKey }: OwnKey): boolean {
+  const profile = profileInHand(session);
+  if (!profile?.milled) return false;
+  const words = grooveByKey(session, profile, key, shiftKey, altKey);
+  if (words) keys.tell(words);
+  return words !== null;
 }
 
 function nudgeAndTell(session: Session, keys: DrawKeys, by: Point): boolean {
@@ -136,7 +146,7 @@ function deleteAndTell(session: Session, { tell }: DrawKeys): void {
 
 /** Gives up what is held, then a refusal, then the choice, then goes back to the wall. */
 function escapeFrom(session: Session, { giveUp }: DrawKeys): boolean {
-  if (giveUp()) return true;
+  if (giveUp() || leaveMilling(session)) return true;
   const { refused } = session.draw.getState();
   if (refused) session.draw.setState({ refused: null });
   else if (chosenNow(session).length > 0) chooseVertices(session, []);
