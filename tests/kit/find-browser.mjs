@@ -4,6 +4,7 @@ import { spawnSync } from 'node:child_process';
 import { accessSync, constants, mkdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
+import { installDebianPackage } from './debian-package.mjs';
 import { PROJECT_ROOT } from './install-when-needed.mjs';
 
 const COMMANDS = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome', 'microsoft-edge'];
@@ -52,15 +53,6 @@ function runQuietly(command, args, env = {}) {
   return status === 0 ? stdout : null;
 }
 
-/** Debian and its relatives, as root. */
-function installFromDebian() {
-  if (process.platform !== 'linux' || process.getuid?.() !== 0) return;
-  process.stderr.write('No browser found: installing Debian package chromium ...\n');
-  const env = { DEBIAN_FRONTEND: 'noninteractive' };
-  runQuietly('apt-get', ['update', '-q'], env);
-  runQuietly('apt-get', ['install', '-y', '-q', '--no-install-recommends', 'chromium'], env);
-}
-
 /**
  * A Chromium packed for servers, with the libraries it needs: for Linux on x64 without root.
  * @returns {NodeJS.ProcessEnv | null}
@@ -88,7 +80,8 @@ function unpackFromNpm() {
 export function bringBrowser() {
   const present = findBrowser();
   if (present) return { BROWSER_PATH: present };
-  installFromDebian();
+  process.stderr.write('No browser found.\n');
+  installDebianPackage('chromium');
   const installed = findBrowser();
   if (installed) return { BROWSER_PATH: installed };
   const unpacked = unpackFromNpm();
