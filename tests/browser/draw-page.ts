@@ -1,0 +1,83 @@
+import { readFileSync } from 'node:fs';
+import type { Locator, Page } from 'playwright-core';
+import { openFamily } from './compare-page.ts';
+import { judged, textOf } from './wall-page.ts';
+
+/** The sheet of the Draw view. */
+export const sheet = (page: Page): Locator => page.getByRole('application', { name: /^Sheet of/ });
+
+/** Opens a family and one of its sections in the Draw view. */
+export async function openInDraw(page: Page, family: object, list: string, section: string): Promise<void> {
+  await openFamily(page, family);
+  await page.getByRole('option', { name: section }).waitFor();
+  await judged(page);
+  await page.getByRole('listbox', { name: list }).getByRole('option', { name: section }).click();
+  await page.getByRole('button', { name: 'Draw', exact: true }).click();
+  await sheet(page).waitFor();
+  await sheetView(page);
+}
+
+/** How the sheet lies on the screen: pixels a millimetre, and the pixel of the origin. */
+async function sheetView(page: Page): Promise<{ scale: number; x: number; y: number }> {
+  await page.locator('[data-drawing="draw"][data-sheet] canvas').first().waitFor({ state: 'attached' });
+  const text = (await sheet(page).getAttribute('data-sheet')) ?? '';
+  const box = await sheet(page).boundingBox();
+  if (!box) throw new Error('The sheet has no box.');
+  const [scale, x, y] = text.split(' ').map(Number);
+  return { scale: scale * 1e6, x: box.x + x, y: box.y + y };
+}
+
+/** Where a place of the sheet, in millimetres, is on the screen. */
+export async function onSheet(page: Page, x: number, y: number): Promise<{ x: number; y: number }> {
+  const view = await sheetView(page);
+  return { x: view.x + x * view.scale, y: view.y - y * view.scale };
+}
+
+/** Moves the pointer to a place of the sheet, `off` pixels beside it. */
+export async function pointAt(page: Page, x: number, y: number, off = 0): Promise<void> {
+  const at = await onSheet(page, x, y);
+  await page.mouse.move(at.x + off, at.y - off, { steps: 3 });
+}
+
+/** Presses at one place, drags over others, and lets go at the last one. */
+export async function dragOver(page: Page, ...places: readonly (readonly [number, number])[]): Promise<void> {
+  await pointAt(page, ...places[0]);
+  await page.mouse.down();
+  for (const place of places.slice(1)) await pointAt(page, ...place);
+  await page.mouse.up();
+}
+
+/** What the file would hold of a section's outline if it were saved now. */
+export async function savedOutline(page: Page, id: string): Promise<number[][]> {
+  const { profiles } = await savedFamily(page);
+  return profiles.find((profile) => profile.id === id)?.outline ?? [];
+}
+
+interface SavedFamily {
+  readonly profiles: readonly { readonly id: string; readonly name: string; readonly outline?: number[][] }[];
+}
+
+/** The file as it would be saved now. */
+export async function savedFamily(page: Page): Promise<SavedFamily> {
+  await page.getByRole('button', { name: 'Family ▾' }).click();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: 'Save family into your downloads' }).click(),
+  ]);
+  const saved: SavedFamily = JSON.parse(readFileSync(await download.path(), 'utf8'));
+  await sheet(page).focus();
+  return saved;
+}
+
+/** What the outline in hand goes into: "Goes into 1 of 1 keyway". */
+export const count = (page: Page): Promise<string> => textOf(page.getByRole('status').filter({ hasText: / of \d/ }));
+
+/** Waits until the count over the sheet says so. */
+export async function counts(page: Page, words: string): Promise<void> {
+  await page.getByRole('status').filter({ hasText: words }).waitFor();
+}
+
+/** Waits until the sheet says so to those who listen. */
+export async function told(page: Page, words: string | RegExp): Promise<void> {
+  await page.getByRole('status').filter({ hasText: words }).first().waitFor({ state: 'attached' });
+}
