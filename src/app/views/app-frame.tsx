@@ -49,7 +49,7 @@ function Bench({ family }: { family: Family }) {
   useViewHash();
   useViewFocus(view);
   return (
-    <div className={styles.bench}>
+    <div className={styles.bench} data-view={view}>
       <Tray family={family} />
       <main className={styles.middle}>
         <NoticeList />

@@ -1,0 +1,169 @@
+import { type ReactNode, useId, useState } from 'react';
+import type { Units } from '../state/length-text.ts';
+import { readLength } from '../tools/draw/typed-length.ts';
+import styles from './form-fields.module.css';
+import { exactLength } from './vertex-entry.ts';
+
+interface TextFieldProps {
+  readonly label: string;
+  readonly value: string;
+  readonly hint?: string;
+  readonly lines?: number;
+  readonly autoFocus?: boolean;
+  onChange(value: string): void;
+}
+
+/** A line of text, or several. */
+export function TextField({ label, value, hint, lines = 1, autoFocus = false, onChange }: TextFieldProps) {
+  const id = useId();
+  const common = {
+    id,
+    value,
+    className: styles.text,
+    autoComplete: 'off',
+    'aria-describedby': hint ? `${id}-hint` : undefined,
+    'data-first': autoFocus || undefined,
+    onChange: (event: { target: { value: string } }) => onChange(event.target.value),
+  };
+  return (
+    <Field id={id} label={label} hint={hint}>
+      {lines > 1 ? <textarea {...common} rows={lines} /> : <input type="text" maxLength={200} {...common} />}
+    </Field>
+  );
+}
+
+interface LengthFieldProps {
+  readonly label: string;
+  /** What is in the field. */
+  readonly text: string;
+  readonly units: Units;
+  /** Shown in place of the unit of length: "°". */
+  readonly unit?: string;
+  readonly fault?: string;
+  readonly hint?: string;
+  onChange(text: string): void;
+}
+
+/** A length to be typed, with its unit behind it; what is wrong with it is told below. */
+export function LengthField({ label, text, units, unit, fault, hint, onChange }: LengthFieldProps) {
+  const id = useId();
+  const told = [fault ? `${id}-fault` : '', hint ? `${id}-hint` : ''].filter(Boolean).join(' ');
+  return (
+    <Field id={id} label={label} hint={hint}>
+      <span className={styles.length}>
+        <input
+          id={id}
+          className={styles.number}
+          type="text"
+          inputMode="decimal"
+          autoComplete="off"
+          spellCheck={false}
+          value={text}
+          aria-invalid={Boolean(fault)}
+          aria-describedby={told || undefined}
+          onChange={(event) => onChange(event.target.value)}
+        />
+        <span>{unit ?? units}</span>
+      </span>
+      {fault && (
+        <span id={`${id}-fault`} role="alert" className={styles.fault}>
+          {fault}
+        </span>
+      )}
+    </Field>
+  );
+}
+
+interface ChoiceFieldProps<T extends string> {
+  readonly label: string;
+  readonly value: T;
+  readonly choices: readonly (readonly [NoInfer<T>, string])[];
+  onChange(value: NoInfer<T>): void;
+}
+
+/** One of a few. */
+export function ChoiceField<T extends string>({ label, value, choices, onChange }: ChoiceFieldProps<T>) {
+  const id = useId();
+  return (
+    <Field id={id} label={label}>
+      <select
+        id={id}
+        className={styles.select}
+        value={value}
+        onChange={(event) => {
+          const chosen = choices.find(([name]) => name === event.target.value);
+          if (chosen) onChange(chosen[0]);
+        }}
+      >
+        {choices.map(([name, words]) => (
+          <option key={name} value={name}>
+            {words}
+          </option>
+        ))}
+      </select>
+    </Field>
+  );
+}
+
+interface TickFieldProps {
+  readonly label: string;
+  readonly value: boolean;
+  onChange(value: boolean): void;
+}
+
+/** Yes or no. */
+export function TickField({ label, value, onChange }: TickFieldProps) {
+  return (
+    <label className={styles.tick}>
+      <input type="checkbox" checked={value} onChange={(event) => onChange(event.target.checked)} />
+      {label}
+    </label>
+  );
+}
+
+interface FieldProps {
+  readonly id: string;
+  readonly label: string;
+  readonly hint?: string;
+  readonly children: ReactNode;
+}
+
+function Field({ id, label, hint, children }: FieldProps) {
+  return (
+    <div className={styles.field}>
+      <label htmlFor={id}>{label}</label>
+      {children}
+      {hint && (
+        <span id={`${id}-hint`} className={styles.hint}>
+          {hint}
+        </span>
+      )}
+    </div>
+  );
+}
+
+/** A length that is being typed: its text, what it comes to, and what is wrong with it. */
+export interface TypedField {
+  readonly text: string;
+  /** Nanometres; null where nothing or nonsense is typed. */
+  readonly nm: number | null;
+  readonly fault: string | undefined;
+  set(text: string): void;
+}
+
+/** The state of a {@link LengthField} that begins with a length; an empty field is no fault. */
+export function useTypedLength(start: number | null, units: Units): TypedField {
+  const [text, set] = useState(start === null ? '' : exactLength(start, units));
+  if (text.trim() === '') return { text, nm: null, fault: undefined, set };
+  const typed = readLength(text, units, null);
+  return { text, nm: typed.ok ? typed.nm : null, fault: typed.ok ? undefined : typed.words, set };
+}
+
+/** A number without a unit of length, such as an angle in degrees. */
+export function useTypedNumber(start: number | null): TypedField & { readonly value: number | null } {
+  const [text, set] = useState(start === null ? '' : String(start));
+  const plain = text.trim().replace('−', '-').replace(',', '.');
+  const number = plain === '' ? null : Number(plain);
+  const ok = number === null || Number.isFinite(number);
+  return { text, nm: null, value: ok ? number : null, fault: ok ? undefined : 'Not a number: type 2.5.', set };
+}
