@@ -22,10 +22,12 @@ export function compose(outer: Affine, inner: Affine): Affine {
   };
 }
 
+/** The map that moves everything by the same. */
 export function translation(x: number, y: number): Affine {
   return { a: 1, b: 0, c: 0, d: 1, e: x, f: y };
 }
 
+/** The map that stretches everything from the origin; below 0 it mirrors. */
 export function scaling(x: number, y: number): Affine {
   return { a: x, b: 0, c: 0, d: y, e: 0, f: 0 };
 }
@@ -40,6 +42,7 @@ export function rotation(angle: number): Affine {
   return { a: cos, b: sin, c: -sin, d: cos, e: 0, f: 0 };
 }
 
+/** Where a map takes a point. */
 export function applyTo(map: Affine, { x, y }: Point): Point {
   return { x: map.a * x + map.c * y + map.e, y: map.b * x + map.d * y + map.f };
 }
