@@ -10,7 +10,7 @@ interface HangingPanelProps {
 }
 
 /**
- * A key with a panel that hangs below it and takes the focus; the arrow keys go along its rows. Escape or a press
+ * A key with a panel that hangs below it, or stands above it where it is low in the window, and takes the focus; the arrow keys go along its rows. Escape or a press
  * elsewhere puts it away, and the key has the focus again.
  */
 export function HangingPanel({ label, title, children }: HangingPanelProps) {
@@ -20,7 +20,10 @@ export function HangingPanel({ label, title, children }: HangingPanelProps) {
   const place = (event: ToggleEvent<HTMLDivElement>) => {
     const at = key.current?.getBoundingClientRect();
     if (event.newState !== 'open' || !at || !panel.current) return;
-    panel.current.style.top = `${at.bottom + 14}px`;
+    // From a key low in the window it stands above it.
+    const above = at.top > window.innerHeight / 2;
+    panel.current.style.top = above ? 'auto' : `${at.bottom + 14}px`;
+    panel.current.style.bottom = above ? `${window.innerHeight - at.top + 14}px` : 'auto';
     panel.current.style.right = `${Math.max(8, document.documentElement.clientWidth - at.right)}px`;
   };
   const moveFocus = ({ newState }: ToggleEvent<HTMLDivElement>) => {

@@ -3,6 +3,7 @@ import { AS_DRAWN, type ConditionsState, conditionsFor, makeConditionsStore } fr
 import { type DocumentState, makeDocumentStore } from './document-state.ts';
 import type { Doors } from './doors.ts';
 import { type DrawState, makeDrawStore } from './draw-state.ts';
+import { endEdit } from './edit-document.ts';
 import { explainOnce } from './explain-once.ts';
 import { rowOf } from './fits-lookup.ts';
 import { Guarding, type GuardState, makeGuardStore } from './guarding.ts';
@@ -133,7 +134,10 @@ function tieDraw({ documents, selection, draw }: Session): void {
     const family = documents.getState().document?.family;
     return (family && editedProfile(family, picked)?.id) ?? null;
   };
-  listenTo(selection, handed, () => draw.setState({ chosen: [], refused: null }));
+  listenTo(selection, handed, () => {
+    if (draw.getState().edit) endEdit(documents);
+    draw.setState({ chosen: [], refused: null, edit: null });
+  });
   listenTo(
     documents,
     (s) => s.document,

@@ -72,7 +72,7 @@ export function DrawDrawing({ family, profile, told, tell }: DrawDrawingProps) {
         data-under={hand.under.kind}
         data-sheet={view ? `${view.scale} ${view.x} ${view.y}` : undefined}
         className={styles.drawing}
-        aria-label={sheetLabel(profile, state)}
+        aria-label={sheetLabel(profile, state, units)}
       >
         {sheet && (
           <DrawStage
@@ -157,10 +157,16 @@ function penScene({ pen }: DrawState, next: Point | null, closing: boolean): Pen
   };
 }
 
-function sheetLabel({ name }: Profile, { tool, form }: DrawState): string {
+/** One press of an arrow key in words: plain, with shift, with alt. */
+const NUDGES = {
+  mm: 'by a hundredth of a millimetre, with shift by a tenth, with alt by a thousandth',
+  in: 'by half a thousandth of an inch, with shift by five, with alt by a twentieth',
+} as const;
+
+function sheetLabel({ name }: Profile, { tool, form }: DrawState, units: 'mm' | 'in'): string {
   if (tool === 'pen')
     return `Sheet of ${name}, with the pen. The arrow keys move its cross by a step of the grid, with shift by ten; Space sets a vertex, Enter closes the outline, Backspace takes the last vertex back, Escape puts the pen away.`;
   if (form === 'mill')
     return `Sheet of ${name}. [ and ] choose a groove; the arrow keys move it by a hundredth of a millimetre and make it deeper or shallower, with shift by a tenth, with alt by a thousandth; Delete removes it; plus and minus zoom, 0 fits.`;
-  return `Sheet of ${name}. [ and ] choose a vertex; the arrow keys move the chosen ones by a hundredth of a millimetre, with shift by a tenth, with alt by a thousandth; Delete removes them, Insert adds one; P takes the pen; plus and minus zoom, 0 fits.`;
+  return `Sheet of ${name}. [ and ] choose a vertex; the arrow keys move the chosen ones ${NUDGES[units]}; Delete removes them, Insert adds one; P takes the pen; plus and minus zoom, 0 fits.`;
 }

@@ -23,6 +23,7 @@ interface DrawFootProps {
 export function DrawFoot({ family, profile, zoom, fit }: DrawFootProps) {
   const session = useSession();
   const tool = useStore(session.draw, (s) => s.tool);
+  const form = useStore(session.draw, (s) => s.form);
   const begun = useStore(session.draw, (s) => s.pen !== null);
   return (
     <div className={styles.foot}>
@@ -43,7 +44,7 @@ export function DrawFoot({ family, profile, zoom, fit }: DrawFootProps) {
           {begun && tool === 'choose' ? 'Pen …' : 'Pen'}
         </FootKey>
       </fieldset>
-      <SnapKeys />
+      {(form === 'outline' || tool === 'pen') && <SnapKeys />}
       <GhostPanel family={family} profile={profile} />
       <span className="key-row">
         <FootKey title="Smaller (−)" name="Zoom out" press={() => zoom(1 / ZOOM_STEP)}>

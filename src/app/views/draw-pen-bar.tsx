@@ -105,7 +105,7 @@ function PlaceField({ fault, setFault, tell }: PlaceFieldProps) {
         size={16}
         autoComplete="off"
         spellCheck={false}
-        placeholder="x, y   @dx, dy   l<angle"
+        placeholder="x, y or @dx, dy"
         aria-describedby={`${id}-how`}
         aria-invalid={fault !== ''}
         onChange={(event) => {

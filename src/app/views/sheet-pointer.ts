@@ -1,5 +1,5 @@
 import type { Profile } from '../../profile/profile.ts';
-import { giveUpOutline, insertVertex, verticesInHand } from '../state/draw-editing.ts';
+import { endNudges, giveUpOutline, insertVertex, verticesInHand } from '../state/draw-editing.ts';
 import type { Session } from '../state/session.ts';
 import type { Gesture, Panning } from '../tools/draw/gesture.ts';
 import { insertPart } from '../tools/draw/insert-part.ts';
@@ -69,6 +69,8 @@ export class SheetPointer {
   /** Gives up what is held; returns whether something was. */
   giveUp(): boolean {
     this.side = null;
+    // Presses of keys that were taken stay; only what the pointer holds is given up.
+    endNudges(this.session);
     if (SIDE_HANDS.some((hand) => hand.giveUp(this.session))) return true;
     const held = this.hand.gesture.kind !== 'idle';
     const edited = giveUpOutline(this.session);

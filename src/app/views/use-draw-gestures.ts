@@ -28,7 +28,11 @@ export function useDrawGestures(given: DrawGestures): DrawHand {
     if (!frame.current) return;
     const now = () => ({ ...latest.current, show, spaceHeld: spaceHeld.current });
     pointer.current = new SheetPointer(session, frame.current, now);
-    return pointer.current.listen();
+    const stop = pointer.current.listen();
+    return () => {
+      stop();
+      pointer.current?.giveUp();
+    };
   }, [frame, session, spaceHeld]);
   const giveUp = useCallback(() => pointer.current?.giveUp() ?? false, []);
   return { ...shown, giveUp };

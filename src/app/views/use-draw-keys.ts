@@ -66,7 +66,7 @@ type OwnKey = KeyboardEvent & { readonly target: Element };
 
 /** A key press that no field, list, table or hanging panel has a use for. */
 function isOwnKey(event: KeyboardEvent): event is OwnKey {
-  if (event.defaultPrevented || document.querySelector(':popover-open')) return false;
+  if (event.defaultPrevented || document.querySelector(':popover-open, dialog[open]')) return false;
   return event.target instanceof Element && !event.target.closest('input, select, textarea, [popover]');
 }
 

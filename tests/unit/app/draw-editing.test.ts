@@ -215,3 +215,14 @@ test('another profile begins with nothing chosen; undo forgets a refusal', () =>
   undo(session.documents);
   expect(session.draw.getState().refused).toBeNull();
 });
+
+test('another pick in the middle of an edit ends it: what was taken stays, as one step', () => {
+  chooseVertices(session, [2]);
+  nudgeChosen(session, { x: 10_000, y: 0 });
+  pickProfile(session.selection, { id: 'slot', kind: 'opening' });
+  expect(steps()).toBe(1);
+  expect(session.draw.getState().edit).toBeNull();
+  fake.calm();
+  expect(steps()).toBe(1);
+  expect(moveOutline(session, verticesInHand(session), [])).toBe(false);
+});
