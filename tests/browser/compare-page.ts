@@ -8,7 +8,8 @@ export const drawing = (page: Page): Locator => page.getByRole('application', { 
 export async function openPair(page: Page, entrant: string, opening: string): Promise<void> {
   await judged(page);
   await pickEntrant(page, entrant);
-  await page.getByRole('button', { name: new RegExp(`in ${opening}`) }).dblclick();
+  // The cell itself: the readings may have a key for the same pair.
+  await page.locator(`button[data-opening][title*="in ${opening}"]`).dblclick();
   await drawing(page).waitFor();
 }
 

@@ -36,6 +36,8 @@ export interface OpenedApp {
   readonly url: string;
   /** Whatever went wrong so far: console errors and warnings, uncaught errors, refused or foreign requests. */
   readonly problems: string[];
+  /** Opens the app once more in another tab of the same profile; its complaints go to `problems` too. */
+  anotherTab(address?: string): Promise<Page>;
   close(): Promise<void>;
 }
 
@@ -98,9 +100,13 @@ export async function openApp(options: OpenOptions = {}): Promise<OpenedApp> {
     await context.addInitScript(() =>
       Object.assign(window, { showOpenFilePicker: undefined, showSaveFilePicker: undefined }),
     );
-  const page = await context.newPage();
   const problems: string[] = [];
-  watch(page, new URL(url).origin, problems);
-  await page.goto(url + (options.address ?? ''), { waitUntil: 'load' });
-  return { page, url, problems, close: () => context.close() };
+  const anotherTab = async (address = '') => {
+    const page = await context.newPage();
+    watch(page, new URL(url).origin, problems);
+    await page.goto(url + address, { waitUntil: 'load' });
+    return page;
+  };
+  const page = await anotherTab(options.address);
+  return { page, url, problems, anotherTab, close: () => context.close() };
 }

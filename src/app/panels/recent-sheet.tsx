@@ -19,6 +19,8 @@ const PLACE_WORDS: Readonly<Record<Place, string>> = {
   closed: '',
 };
 
+const LOOK_AGAIN_MS = 1_000;
+
 /** The families that this browser keeps: open one again, or delete it. */
 export function RecentSheet({ onClose }: { onClose(): void }) {
   const { works, fault, deleted, open, remove, putBack } = useKeptWorks(onClose);
@@ -75,7 +77,11 @@ function useKeptWorks(onClose: () => void) {
     setWorks(heads.map((head) => ({ head, place: head.id === openId ? 'here' : elsewhere(head.id) })));
   }, [keeping, openId]);
   useEffect(() => {
-    refresh().catch(() => setFault('What is kept cannot be read.'));
+    const look = () => refresh().catch(() => setFault('What is kept cannot be read.'));
+    look();
+    // Other tabs open and close families while this list is looked at.
+    const timer = setInterval(look, LOOK_AGAIN_MS);
+    return () => clearInterval(timer);
   }, [refresh]);
   const attempt = (work: () => Promise<unknown>) =>
     work().then(
