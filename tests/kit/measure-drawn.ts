@@ -40,17 +40,13 @@ export function pointOnEdge(from: Point, to: Point, bulge: number, share: number
   const half = 2 * Math.atan(bulge);
   const angle = half * share;
   const along = Math.sin(angle) / Math.sin(half);
-  const [ux, uy] = Math.abs(Math.sin(half)) < 1e-12 ? halfTurn(share, bulge) : polar(along, half - angle);
+  const [ux, uy] = polar(along, half - angle);
   return { x: from.x + ux * dx + uy * dy, y: from.y + ux * dy - uy * dx };
 }
 
 /** Chord from the arc's begin to a point of it, by its length and its angle to the right of the whole chord. */
 function polar(length: number, angle: number): [number, number] {
   return [length * Math.cos(angle), length * Math.sin(angle)];
-}
-
-function halfTurn(share: number, bulge: number): [number, number] {
-  return [(1 - Math.cos(Math.PI * share)) / 2, (Math.sign(bulge) * Math.sin(Math.PI * share)) / 2];
 }
 
 /** The box round a drawn path, arcs with their outermost points. */
