@@ -1,11 +1,13 @@
 import type { Placement } from '../../fit/fit.ts';
 import type { Point } from '../../geom/point.ts';
+import { putVertex } from '../../profile/edit-vertices.ts';
 import type { Profile } from '../../profile/profile.ts';
+import { editedVertices } from '../state/draw-state.ts';
 import { dropEdit, endEdit, previewOutline } from '../state/edit-document.ts';
 import type { Session } from '../state/session.ts';
 import { walk } from '../state/walk.ts';
 import { faultWords } from './compare-words.ts';
-import { type CornerPart, cornersOf } from './corner-state.ts';
+import { type CornerEdit, type CornerPart, cornersOf } from './corner-state.ts';
 
 /** The pair whose corners are moved. */
 export interface CornerPair {
@@ -40,26 +42,28 @@ export function chooseCorner(session: Session, chosen: number): void {
 /** Chooses the corner `steps` further round the outline. */
 export function walkCorners(session: Session, pair: CornerPair, steps: number): void {
   const { part, chosen } = cornersOf(session).getState();
-  const numbers = editedProfile(pair, part).ring.map((_, i) => i);
+  const numbers = editedVertices(editedProfile(pair, part)).map((_, i) => i);
   chooseCorner(session, walk(numbers, chosen, steps) ?? 0);
 }
 
 /** Where the chosen corner is, in the frame of its outline. */
 export function chosenCorner(session: Session, pair: CornerPair): Point {
   const { part, chosen } = cornersOf(session).getState();
-  const { ring } = editedProfile(pair, part);
-  return ring[Math.min(chosen, ring.length - 1)];
+  const corners = editedVertices(editedProfile(pair, part));
+  return corners[Math.min(chosen, corners.length - 1)];
 }
 
 /** Begins an edit of the chosen corner, unless one is under way. The blank is held still until it ends. */
 export function beginCorner(session: Session, pair: CornerPair): void {
   const corners = cornersOf(session);
-  const { edit, part, chosen } = corners.getState();
-  if (edit) return;
-  const { id, ring } = editedProfile(pair, part);
+  const { edit: underWay, part, chosen } = corners.getState();
+  if (underWay) return;
+  const profile = editedProfile(pair, part);
+  const base = editedVertices(profile);
   const handBefore = session.hand.getState().placement;
-  const index = Math.min(chosen, ring.length - 1);
-  corners.setState({ edit: { id, base: ring, index, handBefore, held: pair.placement }, refusedAt: null, refusal: '' });
+  const index = Math.min(chosen, base.length - 1);
+  const edit: CornerEdit = { id: profile.id, base, index, handBefore, held: pair.placement };
+  corners.setState({ edit, refusedAt: null, refusal: '' });
 }
 
 /** Moves the corner of the edit under way; a place that makes no sound outline is told and not taken. */
@@ -68,7 +72,7 @@ export function moveCorner(session: Session, to: Point): void {
   const corners = cornersOf(session);
   const { edit, chosen } = corners.getState();
   if (!edit) return;
-  const taken = previewOutline(documents, doors, edit.id, edit.base.with(edit.index, to));
+  const taken = previewOutline(documents, doors, edit.id, putVertex(edit.base, edit.index, to));
   if (taken) corners.setState({ refusedAt: null, refusal: '', chosen: numberOf(session, edit.id, to) ?? chosen });
   else corners.setState({ refusedAt: to, refusal: faultWords(documents.getState().editFault?.message ?? '') });
   hand.setState({ placement: edit.held });
@@ -77,7 +81,7 @@ export function moveCorner(session: Session, to: Point): void {
 /** The number of the corner at a place: a move may turn the outline round, and then corners are counted anew. */
 function numberOf({ documents }: Session, id: string, { x, y }: Point): number | null {
   const profile = documents.getState().document?.family.profiles.find((p) => p.id === id);
-  const index = profile ? profile.ring.findIndex((p) => p.x === x && p.y === y) : -1;
+  const index = profile ? editedVertices(profile).findIndex((p) => p.x === x && p.y === y) : -1;
   return index < 0 ? null : index;
 }
 

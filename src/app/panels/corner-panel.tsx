@@ -1,4 +1,5 @@
 import type { Point } from '../../geom/point.ts';
+import { editedVertices } from '../state/draw-state.ts';
 import { COORDINATES } from './conditions-measure.ts';
 import { NumberField } from './conditions-number.tsx';
 import { chosenCorner, editedProfile, pickCornerPart, putCorner, walkCorners } from './corner-editing.ts';
@@ -14,7 +15,8 @@ export function CornerPanel({ pair }: { pair: ShownPair }) {
   const { on, part, chosen, refusal } = useStore(cornersOf(session), (s) => s);
   if (!on) return null;
   const profile = editedProfile(pair, part);
-  const number = Math.min(chosen, profile.ring.length - 1) + 1;
+  const { length } = editedVertices(profile);
+  const number = Math.min(chosen, length - 1) + 1;
   return (
     <section className={readings.part} aria-labelledby="reading-corners">
       <h2 id="reading-corners" className={readings.title}>
@@ -27,7 +29,7 @@ export function CornerPanel({ pair }: { pair: ShownPair }) {
           <StepKey label="Next corner" shortcut="]" onPress={() => walkCorners(session, pair, 1)} />
         </span>
         <span aria-live="polite">
-          Corner <b>{number}</b> of {profile.ring.length}
+          Corner <b>{number}</b> of {length}
         </span>
       </div>
       <CornerFields pair={pair} />

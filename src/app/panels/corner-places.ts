@@ -1,4 +1,5 @@
 import type { Point } from '../../geom/point.ts';
+import { editedVertices } from '../state/draw-state.ts';
 import { placed } from '../tools/placed-points.ts';
 import { type CornerPair, editedProfile } from './corner-editing.ts';
 import type { CornerState } from './corner-state.ts';
@@ -7,10 +8,10 @@ import type { CornerState } from './corner-state.ts';
 export function shownCorners(pair: CornerPair, { on, part, chosen, refusedAt }: CornerState) {
   if (!on) return null;
   const stand = (points: readonly Point[]) => (part === 'entrant' ? placed(points, pair.placement) : points);
-  const { ring } = editedProfile(pair, part);
+  const corners = editedVertices(editedProfile(pair, part));
   return {
-    points: stand(ring),
-    chosen: Math.min(chosen, ring.length - 1),
+    points: stand(corners),
+    chosen: Math.min(chosen, corners.length - 1),
     refused: refusedAt && stand([refusedAt])[0],
   };
 }

@@ -1,6 +1,6 @@
 import type { Placement } from '../../fit/fit.ts';
 import type { Point } from '../../geom/point.ts';
-import type { Ring } from '../../geom/ring.ts';
+import type { Vertex } from '../../geom/vertex.ts';
 import type { Session } from '../state/session.ts';
 import { makeStore, type Store } from '../state/store.ts';
 
@@ -11,7 +11,7 @@ export type CornerPart = 'entrant' | 'opening';
 export interface CornerEdit {
   readonly id: string;
   /** The outline as it was when the edit began: each wanted place is tried on this one. */
-  readonly base: Ring;
+  readonly base: readonly Vertex[];
   /** The number of the moved corner in `base`. */
   readonly index: number;
   /** Where the blank lay by hand before; null where it lay in its best placement. */
