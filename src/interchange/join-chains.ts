@@ -41,11 +41,14 @@ interface Link {
  * @check tests/unit/interchange/take-outline.test.ts
  */
 export function joinChains(paths: readonly DrawnPath[]): JoinedLoop[] {
-  const closed = paths.filter((path) => path.closed);
   const open = paths.filter((path) => !path.closed && path.vertices.length > 1);
   const links = open.length > MOST_CHAINS ? [] : nearestLinks(open);
-  const loops = closed.map(({ label, vertices }) => ({ label, vertices, gaps: [] }));
-  return [...loops, ...followLinks(open, links)];
+  const joined = new Map(followLinks(open, links).map(({ first, ...loop }) => [open[first], loop]));
+  // In the order of the drawing; a loop of several chains stands where the first of them does.
+  return paths.flatMap((path) => {
+    if (path.closed) return [{ label: path.label, vertices: path.vertices, gaps: [] }];
+    return joined.get(path) ?? [];
+  });
 }
 
 /** Which ends belong together: each end once, the nearest pairs first. Ends are numbered two a chain, first and last. */
@@ -81,14 +84,17 @@ function spanOf(points: readonly Point[]): number {
 }
 
 /** Walks along the links from chain to chain until a loop is closed or the links end. */
-function followLinks(chains: readonly DrawnPath[], links: readonly Link[]): JoinedLoop[] {
+function followLinks(
+  chains: readonly DrawnPath[],
+  links: readonly Link[],
+): (JoinedLoop & { readonly first: number })[] {
   const partner = new Map<number, Link & { to: number }>();
   for (const link of links) {
     partner.set(link.from, link);
     partner.set(link.to, { ...link, from: link.to, to: link.from });
   }
   const done = new Set<number>();
-  const loops: JoinedLoop[] = [];
+  const loops: (JoinedLoop & { readonly first: number })[] = [];
   // Chains with a free end first, or a walk would begin in the middle of a line.
   const order = chains.map((_, i) => i).sort((a, b) => Number(isRound(a)) - Number(isRound(b)) || a - b);
   function isRound(chain: number): boolean {
@@ -97,7 +103,10 @@ function followLinks(chains: readonly DrawnPath[], links: readonly Link[]): Join
   for (const first of order) {
     if (done.has(first)) continue;
     const start = partner.has(2 * first) && !partner.has(2 * first + 1) ? 2 * first + 1 : 2 * first;
-    loops.push(walkFrom(chains, partner, start, done));
+    const before = new Set(done);
+    const loop = walkFrom(chains, partner, start, done);
+    const own = [...done].filter((chain) => !before.has(chain));
+    loops.push({ ...loop, first: Math.min(...own) });
   }
   return loops;
 }

@@ -35,7 +35,7 @@ const FORMATS: readonly { readonly format: ExportFormat; readonly label: string;
   {
     format: 'csv',
     label: 'CSV points',
-    what: 'For spreadsheets and programs of your own. One row a point; arcs become points within 0.5 µm.',
+    what: 'For spreadsheets and programs of your own. One row a corner, with the bulge of the arc that follows it.',
   },
 ];
 
@@ -74,6 +74,7 @@ function ExportSheet({ choice, family }: ExportProps) {
 
 function ProfileList({ choice, family }: ExportProps) {
   const session = useSession();
+  const first = (chosenProfiles(family, choice)[0] ?? family.profiles[0])?.id;
   const { x, y } = useMemo(() => trayReach(family), [family]);
   const tick = (id: string, on: boolean) => {
     const ids = new Set(choice.ids);
@@ -101,12 +102,12 @@ function ProfileList({ choice, family }: ExportProps) {
         </span>
       </div>
       <ul className={styles.profiles}>
-        {family.profiles.map((profile, i) => (
+        {family.profiles.map((profile) => (
           <li key={profile.id}>
             <label className={styles.profile}>
               <input
                 type="checkbox"
-                data-first={i === 0 || undefined}
+                data-first={profile.id === first || undefined}
                 checked={choice.ids.has(profile.id)}
                 onChange={(event) => tick(profile.id, event.target.checked)}
               />

@@ -70,7 +70,12 @@ export function makeImportStore(): Store<ImportState> {
 export function beginDrawing(name: string, input: DrawingInput, drawing: DrawingLoops): DrawingImport {
   const ticks = usualTicks(drawing.loops);
   const choices = drawing.loops.map((loop, i): LoopChoice => {
-    return { ticked: ticks[i], ...readLabel(loop.label), name: nameOf(drawing.loops, i, name), lighter: true };
+    return {
+      ticked: ticks[i],
+      ...readLabel(plainLabel(loop.label)),
+      name: nameOf(drawing.loops, i, name),
+      lighter: true,
+    };
   });
   return {
     stage: 'drawing',
@@ -144,16 +149,23 @@ const KIND_WORDS: readonly (readonly [RegExp, ProfileKind])[] = [
 
 /** What a label says of its loop: "Heron keyway" is an opening of the section Heron. */
 function readLabel(label: string): Pick<LoopChoice, 'kind' | 'section'> {
-  const found = KIND_WORDS.find(([word]) => word.test(label.replaceAll('_', ' ')));
+  const found = KIND_WORDS.find(([word]) => word.test(label));
   if (!found) return { kind: 'blank', section: '' };
-  const rest = label.replaceAll('_', ' ').replace(found[0], '').trim();
+  const rest = label.replace(found[0], '').trim();
   return { kind: found[1], section: found[1] === 'tool' || !/^\p{L}[\p{L} ]*$/u.test(rest) ? '' : rest };
+}
+
+/** A label as a person would write it: an id such as heron-blank becomes Heron blank. */
+function plainLabel(label: string): string {
+  const trimmed = label.trim();
+  if (!/^[a-z][a-z0-9]*([-_][a-z0-9]+)*$/.test(trimmed)) return trimmed;
+  return (trimmed[0].toUpperCase() + trimmed.slice(1)).replace(/[-_]/g, ' ');
 }
 
 /** What a loop is called at first: its label, else the file's name; with a number where others are called the same. */
 function nameOf(loops: readonly DrawnLoop[], i: number, fileName: string): string {
-  const label = loops[i].label.trim();
-  const alike = loops.flatMap((loop, k) => (loop.label.trim() === label ? [k] : []));
+  const label = plainLabel(loops[i].label);
+  const alike = loops.flatMap((loop, k) => (plainLabel(loop.label) === label ? [k] : []));
   const stem = (label || fileName.replace(/\.[a-z0-9]{1,5}$/i, '').trim() || 'Section').slice(0, 190);
   return alike.length === 1 ? stem : `${stem} ${alike.indexOf(i) + 1}`;
 }

@@ -70,8 +70,8 @@ describe('a drawing', () => {
     expect(drawing().choices.map(({ ticked, kind, name, section }) => [ticked, kind, name, section])).toEqual([
       [true, 'blank', 'Heron blank', 'Heron'],
       [true, 'opening', 'Snipe keyway', 'Snipe'],
-      [false, 'blank', 'crossing', ''],
-      [false, 'blank', 'gapped', ''],
+      [false, 'blank', 'Crossing', ''],
+      [false, 'blank', 'Gapped', ''],
     ]);
     importing.addLoops();
     expect(now().stage).toBe('none');
@@ -131,6 +131,15 @@ describe('a drawing', () => {
     const frame = '<rect id="border" x="0" y="0" width="40" height="20"/>';
     await take(textFile('framed.svg', svg(frame + blade(2, 'a') + blade(8, 'b'))));
     expect(drawing().choices.map(({ ticked }) => ticked)).toEqual([false, true, true]);
+  });
+
+  test('an id becomes a name as a person writes it', async () => {
+    await take(textFile('ids.svg', svg(blade(2, 'heron-blank') + blade(8, 'all_section_tool') + blade(14, 'R2-D'))));
+    expect(drawing().choices.map(({ name, kind, section }) => [name, kind, section])).toEqual([
+      ['Heron blank', 'blank', 'Heron'],
+      ['All section tool', 'tool', ''],
+      ['R2-D', 'blank', ''],
+    ]);
   });
 
   test('loops without a label are called after the file, with a number', async () => {

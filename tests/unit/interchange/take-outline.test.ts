@@ -58,10 +58,12 @@ describe('loops of a drawing', () => {
     const [loop] = loopsOf(
       closed([
         [1, 1, 1],
-        [3, 1, 1],
+        [3, 1],
+        [3, 4],
+        [1, 4],
       ]),
     );
-    expect([loop.width, loop.height]).toEqual([2 * MM, 2 * MM]);
+    expect([loop.width, loop.height]).toEqual([2 * MM, 4 * MM]);
     expect(Math.min(...loop.vertices.map(({ y }) => y))).toBe(MM);
   });
 
