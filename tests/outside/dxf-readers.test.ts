@@ -11,9 +11,11 @@ import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import type { Point } from '../../src/geom/point.ts';
 import { edgePoints, type Vertex } from '../../src/geom/vertex.ts';
 import type { Drawing, DrawnPath } from '../../src/interchange/drawing.ts';
+import { layerName } from '../../src/interchange/dxf/layer-name.ts';
 import { readDxf } from '../../src/interchange/dxf/read.ts';
 import { writeDxf } from '../../src/interchange/dxf/write.ts';
 import { readFamily } from '../../src/interchange/json/read.ts';
+import { uniqueNames } from '../../src/interchange/unique-names.ts';
 import type { Profile } from '../../src/profile/profile.ts';
 import { DXF_DRAWINGS, dxfDrawingFile } from '../cases/dxf-drawings.ts';
 import { type EzdxfDrawing, readWithEzdxf } from '../kit/read-with-ezdxf.ts';
@@ -124,7 +126,7 @@ describe('what we write', () => {
       const nm = wanted === 'mm' ? 1e6 : 25.4e6;
       expect({ errors, fixes, units }).toEqual({ errors: [], fixes: [], units: wanted === 'mm' ? 4 : 1 });
       expect(polylines.map(({ closed }) => closed)).toEqual(profiles.map(() => true));
-      expect(new Set(polylines.map(({ layer }) => layer.toLowerCase())).size).toBe(profiles.length);
+      expect(polylines.map(({ layer }) => layer)).toEqual(uniqueNames(profiles, layerName));
       for (const [k, { points }] of polylines.entries()) {
         const vertices = points.map(([x, y, bulge]) => ({ x: x * nm, y: y * nm, bulge }));
         expect(fromFirst(vertices)).toEqual(fromFirst(drawnOf(profiles[k])));

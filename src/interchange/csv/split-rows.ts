@@ -57,7 +57,9 @@ function withTabs(line: string): string {
 function findSeparator(text: string): string {
   const lines = text
     .split('\n', LOOKED_AT)
-    .map((line) => line.replace(/"([^"]*)"/g, (_, inner: string) => inner.replace(/[\t;|,]/g, '.')).trim())
+    .map((line) =>
+      line.replace(/(?<=^|[\t;|,]\s*)"([^"]*)"/g, (_, inner: string) => inner.replace(/[\t;|,]/g, '.')).trim(),
+    )
     .filter((line) => line !== '' && !line.startsWith('#'));
   const ofHeader = ['\t', ';', '|', ','].find((mark) => partsHeader(lines[0] ?? '', mark));
   if (ofHeader) return ofHeader;

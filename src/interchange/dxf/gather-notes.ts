@@ -10,6 +10,9 @@ export interface Notes {
 /** Most lines that a note names. */
 const MOST_NAMED = 4;
 
+/** Most notes that are told; a drawing with more is looked at in its own program. */
+const MOST_NOTES = 40;
+
 /** Starts an empty list of notes. */
 export function gatherNotes(): Notes {
   const found = new Map<string, { what: string; cure: string; lines: Set<number> }>();
@@ -20,12 +23,19 @@ export function gatherNotes(): Notes {
       if (line !== null) note.lines.add(line);
       found.set(key, note);
     },
-    list: () =>
-      [...found.values()].map(({ what, cure, lines }) => ({
+    list() {
+      const notes = [...found.values()].map(({ what, cure, lines }) => ({
         path: sayLines([...lines]),
         what: lines.size > 1 ? `${what} (${lines.size} times)` : what,
         cure,
-      })),
+      }));
+      if (notes.length <= MOST_NOTES) return notes;
+      const more = `${notes.length - MOST_NOTES} more things were left out or are doubtful`;
+      return [
+        ...notes.slice(0, MOST_NOTES),
+        { path: 'file', what: more, cure: 'Mend the first ones and read it again.' },
+      ];
+    },
   };
 }
 

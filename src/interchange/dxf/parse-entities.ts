@@ -118,7 +118,7 @@ export function parseEntities({ blocks, entities }: Pick<SortedRecords, 'blocks'
   lines.push('0', 'ENDSEC', '0', 'EOF');
   const parsed = parseString(lines.join('\n')) as Parsed;
   const restored = parsed.blocks.map(({ name, x, y, entities }) => ({
-    name: names[Number(name)],
+    name: unescapeName(names[Number(name)]),
     base: { x, y },
     entities: restore(entities, names),
   }));
@@ -157,7 +157,7 @@ function restore(entities: readonly DxfEntity[], names: readonly string[]): DxfE
   return entities.map((entity) => ({
     ...entity,
     ...(entity.layer !== undefined && { layer: unescapeName(names[Number(entity.layer)]) }),
-    ...(entity.type === 'INSERT' && { block: names[Number(entity.block)] }),
+    ...(entity.type === 'INSERT' && { block: unescapeName(names[Number(entity.block)]) }),
   }));
 }
 

@@ -28,7 +28,8 @@ const OTHER_KINDS: readonly (readonly [RegExp, string, string])[] = [
 ];
 
 /**
- * Parts a DXF text into its pairs of lines, whatever marks the ends of its lines. Comments (group 999) are dropped.
+ * Parts a DXF text into its pairs of lines, whatever marks the ends of its lines. Comments (group 999) and empty lines
+ * before the first pair are dropped.
  *
  * @returns the pairs up to `EOF`, and whether that was there; or one fault with its line.
  * @source DXF reference, "About the DXF format": a group code on one line, its value on the next (from memory).
@@ -39,7 +40,11 @@ export function scanGroups(text: string): GroupsScan {
   if (fault) return { ok: false, faults: [fault] };
   const lines = text.replace(/^\uFEFF/, '').split(/\r\n|\r|\n/);
   const groups: Group[] = [];
-  for (let i = 0; i < lines.length; i += 2) {
+  const first = Math.max(
+    0,
+    lines.findIndex((line) => line.trim() !== ''),
+  );
+  for (let i = first; i < lines.length; i += 2) {
     const code = toCode(lines[i]);
     if (code === null && lines.slice(i).every((line) => line.trim() === '')) break;
     if (code === null) return { ok: false, faults: [codeFault(lines[i], i + 1, groups.length === 0)] };

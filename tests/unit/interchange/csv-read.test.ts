@@ -26,6 +26,13 @@ describe('the corpus of tables', () => {
     expect(CSV_TABLES.map(({ file }) => file).sort()).toEqual(files.sort());
   });
 
+  it('takes inch signs for units, not for quotes', () => {
+    const { paths, nmPerUnit } = read('x,y\n0",0"\n0.08",0"\n0.08",0.32"\n');
+    expect(nmPerUnit).toBe(25.4e6);
+    expect(paths[0].vertices[2]).toEqual({ x: 2_032_000, y: 8_128_000 });
+    expect(read('0" ,0"\n0.08",0"\n0.08",0.32"\n').nmPerUnit).toBe(25.4e6);
+  });
+
   it('takes the unit of the caller before its own', () => {
     expect(read(csvTable('header-inches.csv'), { nmPerUnit: 1e6 }).paths[0].vertices[2]).toEqual({ x: 8e4, y: 3.2e5 });
   });

@@ -89,6 +89,13 @@ describe('entities that are not sound', () => {
     expect(bad(...(pairs as (string | number)[]))).toMatch(message);
   });
 
+  it('tells forty things at most, and how many more there are', () => {
+    const lines = Array.from({ length: 100 }, (_, i) => dxf(0, 'CIRCLE', 10, `x${i}`, 20, 0, 40, 1));
+    const told = notesOf(drawing(...lines, RECTANGLE)).split('\n');
+    expect(told).toHaveLength(41);
+    expect(told[40]).toMatch(/60 more things/);
+  });
+
   it('takes a stray vertex, attributes and ends for what they are', () => {
     const strays = dxf(0, 'VERTEX', 10, 1, 20, 1, 0, 'SEQEND', 0, 'ATTRIB', 1, 'x', 0, 'SEQEND');
     expect(notesOf(drawing(strays, RECTANGLE))).toBe('');
@@ -96,6 +103,7 @@ describe('entities that are not sound', () => {
 
   it('skips comments and empty lines at the end', () => {
     expect(notesOf(`${dxf(999, 'made by hand')}${drawing(RECTANGLE)}\n\n`)).toBe('');
+    expect(notesOf(`\n\r\n${drawing(RECTANGLE)}`)).toBe('');
   });
 });
 
@@ -115,6 +123,12 @@ describe('drawings without end', () => {
     expect(quickly(withBlocks(blocks.join('') + block('B20', RECTANGLE), insert('B0') + RECTANGLE))).toMatch(
       /only its first part was read|nested deeper/,
     );
+  });
+
+  it('knows a block by its name whatever its letters are written as', () => {
+    const text = withBlocks(block('Bl\\U+00E4sse', RECTANGLE), insert('BL\\U+00E4SSE', 41, 2));
+    const read = readDxf(text);
+    expect(read.ok && read.drawing.paths.map(({ label }) => label)).toEqual(['Blässe']);
   });
 
   it('stops where an insert has a milliard of columns', () => {
