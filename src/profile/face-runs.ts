@@ -1,4 +1,4 @@
-import type { Point } from '../geom/point.ts';
+import { boxOf, type Point } from '../geom/point.ts';
 import type { Ring } from '../geom/ring.ts';
 import type { FacePoint } from './groove-shape.ts';
 
@@ -64,11 +64,15 @@ function slabOf(edges: readonly (readonly [Point, Point])[], low: number, high: 
   return { low, high, left: [at(left, low), at(left, high)], right: [at(right, low), at(right, high)] };
 }
 
+/** A face or edge of a blade has at least this share of its height or thickness: what is shorter is a spur on it. */
+const LEAST_SHARE = { upright: 0.02, level: 0.05 } as const;
+
 /**
- * Where a blade's faces, back and upper edge lie in an outline: on each side the middle of what lies within twice the
- * tolerance of the outermost point.
+ * Where a blade's faces, back and upper edge lie in an outline: on each side the middle of the outermost stretch, twice
+ * the tolerance deep, that is long enough to be one.
  */
 export function bladeBox(ring: Ring, slabs: readonly Slab[], tolerance: number): BladeBox {
+  const { minX, minY, maxX, maxY } = boxOf(ring);
   const upright = (side: 'left' | 'right') =>
     slabs.map(({ low, high, [side]: [a, b] }) => ({ at: (a + b) / 2, weight: high - low }));
   const level = ring.map((p, i) => {
@@ -76,11 +80,13 @@ export function bladeBox(ring: Ring, slabs: readonly Slab[], tolerance: number):
     return { at: (p.y + q.y) / 2, weight: Math.abs(q.x - p.x) };
   });
   const reach = 2 * tolerance;
+  const face = LEAST_SHARE.upright * (maxY - minY);
+  const end = LEAST_SHARE.level * (maxX - minX);
   return {
-    left: middleNear(upright('left'), -1, Math.min(...ring.map((p) => p.x)), reach),
-    right: middleNear(upright('right'), 1, Math.max(...ring.map((p) => p.x)), reach),
-    back: middleNear(level, -1, Math.min(...ring.map((p) => p.y)), reach),
-    top: middleNear(level, 1, Math.max(...ring.map((p) => p.y)), reach),
+    left: -outermostMiddle(mirrored(upright('left')), -minX, reach, face),
+    right: outermostMiddle(upright('right'), maxX, reach, face),
+    back: -outermostMiddle(mirrored(level), -minY, reach, end),
+    top: outermostMiddle(level, maxY, reach, end),
   };
 }
 
@@ -89,16 +95,20 @@ interface Weighted {
   readonly weight: number;
 }
 
-/** The weighted median of what lies within `reach` of the outermost place; that place where nothing does. */
-function middleNear(values: readonly Weighted[], outwards: 1 | -1, outermost: number, reach: number): number {
-  const near = values.filter(({ at }) => (outermost - at) * outwards <= reach).sort((a, b) => a.at - b.at);
-  const half = near.reduce((sum, { weight }) => sum + weight, 0) / 2;
-  let sum = 0;
-  for (const { at, weight } of near) {
-    sum += weight;
-    if (sum >= half && half > 0) return at;
+function mirrored(values: readonly Weighted[]): Weighted[] {
+  return values.map(({ at, weight }) => ({ at: -at, weight }));
+}
+
+/** The weighted median of the highest values that span no more than `reach` and weigh at least `least`; else `highest`. */
+function outermostMiddle(values: readonly Weighted[], highest: number, reach: number, least: number): number {
+  const sorted = [...values].sort((a, b) => b.at - a.at);
+  let [weight, to] = [0, 0];
+  for (let from = 0; from < sorted.length; from++) {
+    for (; to < sorted.length && sorted[to].at >= sorted[from].at - reach; to++) weight += sorted[to].weight;
+    if (weight >= least && weight > 0) return medianOf(sorted.slice(from, to));
+    weight -= sorted[from].weight;
   }
-  return outermost;
+  return highest;
 }
 
 /** The stretches of one face that lie deeper than `tolerance`, from the back upwards; what is no larger than noise is left out. */

@@ -79,7 +79,7 @@ export function readGrooves(ring: Ring, tolerance = READING_TOLERANCE): GrooveRe
     return noBlade('its faces are curved', 'Draw it as an outline.');
   const samples = sampleOutline(ring, Math.max(10_000, (box.top - box.back) / 250));
   const { milled, back } = describe(samples, box, faces, tolerance);
-  return judge(ring, samples, milled, { x: Math.round(box.left), y: Math.round(back) }, tolerance);
+  return judge(ring, samples, milled, { x: Math.round(box.left) + 0, y: Math.round(back) + 0 }, tolerance);
 }
 
 function noBlade(what: string, cure: string): GrooveReading {

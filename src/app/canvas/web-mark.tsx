@@ -9,6 +9,8 @@ export interface ShownWeb {
   readonly left: Point;
   readonly right: Point;
   readonly label: string;
+  /** Where the right face is: the dimension stands beside it, clear of the grooves' numbers. */
+  readonly face: number;
   /** Whether it is thinner than the family wants its webs. */
   readonly isThin: boolean;
 }
@@ -64,9 +66,10 @@ interface PlateProps {
   readonly sheet: DrawingSheet;
 }
 
-function Plate({ at, text, web, colour, sheet: { palette, size } }: PlateProps) {
+function Plate({ at, text, web, colour, sheet: { palette, size, view } }: PlateProps) {
   const wide = text.length * 8.6 + 22;
-  const x = Math.min(at.px + 26, size.width - wide - 8);
+  const clear = toPixels(view, { x: web.face, y: 0 }).px + 46;
+  const x = Math.min(Math.max(at.px + 26, clear), size.width - wide - 8);
   const y = Math.max(6, Math.min(size.height - 40, at.py - 14));
   return (
     <Group>

@@ -34,7 +34,13 @@ function marksOf(state: MillState, profile: Profile, units: Units, leastWeb: num
     chosen: chosenGroove(state, profile),
     numbers: milled.grooves.map(({ side, bottom, width }) => ({ side, at: bottom + width / 2 })),
     thickness: milled.thickness,
-    web: web && { left: web.left, right: web.right, label: webLabel(web.thickness, isThin, units), isThin },
+    web: web && {
+      left: web.left,
+      right: web.right,
+      label: webLabel(web.thickness, isThin, units),
+      face: milled.thickness,
+      isThin,
+    },
     readOut: held ? { at: held.at, lines: readOutLines(profile, held, units, draft?.faults[0]?.message) } : null,
     read: null,
   };
