@@ -3,11 +3,12 @@ import type { FileFault } from '../json/file-fault.ts';
 import { type Affine, compose, readTransform } from './affine.ts';
 import { drawParts } from './draw-parts.ts';
 import { addNote, type DrawingNotes } from './drawing-notes.ts';
-import { ownLabel, ownStyle, type SvgElement, sayPlace } from './element.ts';
+import { ownLabel, type SvgElement, sayPlace } from './element.ts';
 import { noteLeftOut } from './left-out.ts';
 import { readViewBox, type Viewport, viewBoxMap } from './measures.ts';
 import { badTransform, type RootFrame } from './root-frame.ts';
 import { isShape, lengthOf, type ShapeRead, shapeParts } from './shape-parts.ts';
+import { firstFitting, isForUs, isHidden, isTakenOut, movedBy, property } from './shown-element.ts';
 
 /** Most points of all paths together; an outline of a family may have 10,000. */
 export const MAX_POINTS = 200_000;
@@ -20,13 +21,6 @@ const MOST_FAULTS = 10;
 
 /** Deepest nesting in all, that of what `use` brings in included. */
 const MAX_NESTING = 400;
-
-/** Properties of a `style` that move or shape an element. They are not followed, so the element is not taken. */
-const MOVING = new Set(
-  'transform translate rotate scale transform-origin transform-box offset offset-path zoom d x y cx cy r rx ry'.split(
-    ' ',
-  ),
-);
 
 /** What the walk has found, and what it may still spend. */
 interface Walk {
@@ -75,8 +69,17 @@ export function walkDrawing(root: SvgElement, frame: RootFrame, notes: DrawingNo
   };
   const place = { map: frame.map, viewport: frame.viewport, label: ownLabel(root), depth: 0, using: [] };
   const hidden = isHidden(root, false);
-  if (ownDisplay(root) !== 'none') visitAll(walk, root.children, { ...place, hidden });
+  noteMovedSheet(notes, root);
+  if (!isTakenOut(root)) visitAll(walk, root.children, { ...place, hidden });
   return walk.faults.length > 0 ? { ok: false, faults: walk.faults } : { ok: true, paths: walk.paths };
+}
+
+/** Width and height in the style of the outermost svg are followed; a place or an origin moves all alike. */
+function noteMovedSheet(notes: DrawingNotes, root: SvgElement): void {
+  const moving = movedBy(root);
+  if (moving === undefined || ['width', 'height', 'x', 'y', 'transform-origin'].includes(moving)) return;
+  const what = () => `the whole drawing is moved by the style ${moving}, which is not followed`;
+  addNote(notes, 'moved sheet', sayPlace(root), what, 'Check its size and which way it is turned.');
 }
 
 /** The first element of each id. */
@@ -104,10 +107,10 @@ function visit(walk: Walk, element: SvgElement, around: Place): void {
   const { name } = element;
   const shape = isShape(name);
   if (!shape && !isContainer(element, around)) {
-    if (ownDisplay(element) !== 'none') noteLeftOut(walk.notes, element);
+    if (!isTakenOut(element)) noteLeftOut(walk.notes, element);
     return;
   }
-  if (ownDisplay(element) === 'none' || !isForUs(element) || isMovedByStyle(walk, element)) return;
+  if (isTakenOut(element) || !isForUs(element) || isMoved(walk, element)) return;
   const transform = readTransform(element.attributes.get('transform') ?? '');
   if (typeof transform === 'string') {
     addFault(walk, badTransform(element, transform));
@@ -151,41 +154,13 @@ function addFault(walk: Walk, fault: FileFault): void {
   if (walk.faults.length < MOST_FAULTS) walk.faults.push(fault);
 }
 
-/** A property as the `style` attribute has it, else the attribute of its name. */
-function property(element: SvgElement, name: string): string {
-  return ownStyle(element).get(name) ?? element.attributes.get(name)?.trim().toLowerCase() ?? '';
-}
-
-function ownDisplay(element: SvgElement): string {
-  return property(element, 'display');
-}
-
-function isHidden(element: SvgElement, around: boolean): boolean {
-  const visibility = property(element, 'visibility');
-  if (visibility === 'visible') return false;
-  return visibility === 'hidden' || visibility === 'collapse' || around;
-}
-
-/** Whether the conditions of an element hold: no extensions are known, the language is English. */
-function isForUs({ attributes }: SvgElement): boolean {
-  const languages = attributes.get('systemLanguage');
-  if (attributes.has('requiredExtensions')) return false;
-  return languages === undefined || languages.split(',').some((language) => /^\s*en\b/i.test(language));
-}
-
-function firstFitting(element: SvgElement): readonly SvgElement[] {
-  const shown = ({ name }: SvgElement) => !['title', 'desc', 'metadata', 'style', 'script', 'defs'].includes(name);
-  return element.children.filter((child) => shown(child) && isForUs(child)).slice(0, 1);
-}
-
-function isMovedByStyle(walk: Walk, element: SvgElement): boolean {
-  const moving = [...ownStyle(element).keys()].find((name) => MOVING.has(name));
-  const origin = element.attributes.has('transform-origin') && element.attributes.has('transform');
-  if (moving === undefined && !origin) return false;
+function isMoved(walk: Walk, element: SvgElement): boolean {
+  const moving = movedBy(element);
+  if (moving === undefined) return false;
   const what = (count: number) =>
-    `${count === 1 ? 'an element is' : `${count} elements are`} moved or shaped by ${moving ?? 'transform-origin'}, and left out`;
+    `${count === 1 ? 'an element is' : `${count} elements are`} moved or shaped by ${moving}, and left out`;
   const cure = 'Apply the move in the drawing program, so that it stands in the coordinates or in a transform.';
-  addNote(walk.notes, `moved ${moving ?? 'origin'}`, sayPlace(element), what, cure);
+  addNote(walk.notes, `moved ${moving}`, sayPlace(element), what, cure);
   return true;
 }
 

@@ -256,6 +256,15 @@ describe('numbers that are none', () => {
     ]);
   });
 
+  test('what a style shapes or moves is left out, unless it stays as it is', () => {
+    const text = sheet(
+      `<rect width="1" height="1" style="width: 5px"/><g style="transform: none; x: auto">${SLOT}</g>`,
+    );
+    expect(notesOf(text)).toEqual(['an element is moved or shaped by width, and left out']);
+    const turned = sheet(SLOT).replace('<svg ', '<svg style="rotate: 5deg" ');
+    expect(notesOf(turned)).toEqual(['the whole drawing is moved by the style rotate, which is not followed']);
+  });
+
   test('half a point at the end of a list is told of', () => {
     const text = sheet('<polygon id="slot" points="0 0 1 0 1 1 7"/>');
     expect(notesOf(text)).toEqual(['ends with half a point, which is left out']);
