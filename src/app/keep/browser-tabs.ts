@@ -10,7 +10,9 @@ export function browserTabs(): Tabs {
   const channel = typeof BroadcastChannel === 'function' ? new BroadcastChannel('sectionary-keep') : null;
   return {
     knowsOthers: navigator.locks !== undefined,
-    hold: (id, waitMs) => requestLock(id, { signal: AbortSignal.timeout(waitMs) }),
+    // Whether it is free is answered without a clock: a busy machine must not make it look taken.
+    hold: async (id, waitMs) =>
+      (await requestLock(id, { ifAvailable: true })) ?? requestLock(id, { signal: AbortSignal.timeout(waitMs) }),
     seize: async (id) => (await requestLock(id, { steal: true })) ?? FREE,
     held: heldWorks,
     send: (message) => channel?.postMessage(message),
@@ -32,9 +34,9 @@ function requestLock(id: string, options: LockOptions): Promise<Hold | null> {
     const held = new Promise<void>((done) => {
       release = done;
     });
-    const hold = () => {
-      resolve({ release, lost });
-      return held;
+    const hold = (lock: Lock | null) => {
+      resolve(lock && { release, lost });
+      return lock ? held : undefined;
     };
     // Rejects where the wait is over or, later, where the right was taken away.
     locks.request(LOCK + id, options, hold).catch(() => {

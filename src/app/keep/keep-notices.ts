@@ -73,7 +73,7 @@ export function tellCopied(session: Session): void {
 
 /** Tells that kept work could not be read, and what is left of it can be saved. */
 export function tellUnreadable(session: Session, name: string, why: string, saveRest: () => void): void {
-  const words = `${why} It was not touched and stays under Recent families; the demo family is open instead.`;
+  const words = `${why} It was not touched and stays under Recent families.`;
   warn(session, PAST_NOTICE, `${name} could not be opened as it was kept`, words, [
     { label: 'Save what is there', press: saveRest },
     putAway(session, PAST_NOTICE),

@@ -231,6 +231,8 @@ export class Keeping {
   }
 
   private deskChanged(): void {
+    // An outline that the pen has begun is work, also on a family that came with the app.
+    if (!this.work && this.session.draw.getState().pen) this.write();
     if (this.deskTimer || !this.work || this.isElsewhere()) return;
     this.deskTimer = this.session.doors.pace.later(DESK_REST_MS, () => this.writeDesk());
   }
@@ -370,7 +372,7 @@ export class Keeping {
     this.work = work;
     this.remember(`work:${work.id}`);
     this.say('writing', { workId: work.id, changed: false, dropped: 0 });
-    work.ready = this.parts.tabs.hold(work.id, WAIT_MS.another).then((hold) => {
+    work.ready = this.parts.tabs.hold(work.id, WAIT_MS.closed).then((hold) => {
       if (hold && this.work === work) this.watch(work, hold);
       else hold?.release();
       return true;

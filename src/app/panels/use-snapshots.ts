@@ -35,12 +35,15 @@ export function useSnapshots(): Snapshots {
   const [all, setAll] = useState<readonly Snapshot[]>([]);
   const [fault, setFault] = useState('');
   const [deleted, setDeleted] = useState<Deleted | null>(null);
+  // The work is looked up each time: the first snapshot of a family that came with the app makes it one.
   const refresh = useCallback(async () => {
-    if (shelf && workId) setAll(await listSnapshots(shelf, workId));
-  }, [shelf, workId]);
+    const id = keepOf(session).getState().workId;
+    if (shelf && id) setAll(await listSnapshots(shelf, id));
+  }, [shelf, session]);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another work has other snapshots
   useEffect(() => {
     refresh().catch(() => setFault('The snapshots cannot be read.'));
-  }, [refresh]);
+  }, [refresh, workId]);
   const attempt = async (work: () => Promise<unknown>) => {
     try {
       await work();

@@ -124,6 +124,16 @@ describe('the family that a window begins with', () => {
   });
 });
 
+test('an outline that the pen has begun on the untouched demo is kept', async () => {
+  const window = await openWindow(shelf, browser);
+  window.session.draw.setState({ pen: [{ x: 1, y: 2 }] });
+  await quiet();
+  expect(statusOf(window)).toBe('kept');
+  await close(window);
+  const { session } = await openWindow(shelf, browser);
+  expect(session.draw.getState().pen).toEqual([{ x: 1, y: 2 }]);
+});
+
 describe('a gesture', () => {
   test('that is broken off loses itself and nothing else', async () => {
     const window = await openWindow(shelf, browser);
