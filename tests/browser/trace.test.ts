@@ -143,7 +143,7 @@ test('the demo scan is opened, scaled, straightened and traced with the pointer,
   await choosePicture(page, scanFile());
   await page.getByText('840 × 800 pixels').waitFor();
   await markScan(page);
-  await openStep(page, /^4 Outline/);
+  await openStep(page, /^4 Automatic outline/);
   await found(page);
   await page.getByText(/2\.0\d × 8\.4\d mm: \d+ corners/).waitFor();
   await takeScreenshots(page, 'draw-trace');
@@ -177,7 +177,7 @@ test('the same by typed numbers alone, as a section of its own', { timeout: 120_
   await typeInto(page, /^Height/, String(SHEET.frame.height));
   await page.getByRole('button', { name: 'Type them' }).click();
   for (const [i, corner] of corners.entries()) await type(String(i + 1), corner);
-  await openStep(page, /^4 Outline/);
+  await openStep(page, /^4 Automatic outline/);
   await found(page);
   await page.getByRole('button', { name: 'As a new section' }).click();
   await page.getByRole('heading', { level: 2, name: 'knot-blank' }).waitFor();
@@ -190,7 +190,7 @@ test('the same by typed numbers alone, as a section of its own', { timeout: 120_
 test('threshold, shade and simplification change the outline as they are moved; a pressed one is picked', async () => {
   const { page } = app;
   await choosePicture(page, scanFile());
-  await openStep(page, /^4 Outline/);
+  await openStep(page, /^4 Automatic outline/);
   await found(page);
   const words = () => page.locator('[data-tracing="done"] ~ p').first().textContent();
   const usual = await words();

@@ -108,7 +108,7 @@ function Picture({ id, underlay }: { id: string; underlay: Underlay }) {
         >
           <PerspectiveStep id={id} underlay={underlay} />
         </Step>
-        <Step id={id} underlay={underlay} step="outline" name="4 Outline by itself" state="">
+        <Step id={id} underlay={underlay} step="outline" name="4 Automatic outline" state="">
           <OutlineStep id={id} underlay={underlay} />
         </Step>
       </div>
