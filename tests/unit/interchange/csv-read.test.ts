@@ -118,9 +118,10 @@ describe('rows that do not fit', () => {
 
 describe('tables without end', () => {
   it('refuses 50 million characters at once', () => {
-    const start = performance.now();
-    expect(faultsOf('0,0\n'.repeat(12_500_000))).toMatch(/longer than 5 million characters/);
-    expect(performance.now() - start).toBeLessThan(1_000);
+    const text = '0,0\n'.repeat(12_500_000);
+    const start = process.cpuUsage();
+    expect(faultsOf(text)).toMatch(/longer than 5 million characters/);
+    expect(process.cpuUsage(start).user / 1e3).toBeLessThan(500);
   });
 
   it('reads a hundred thousand rows, or a row of a hundred thousand cells', () => {

