@@ -52,7 +52,7 @@ const MEMORY_KEY = 'sectionary-tab';
 const DESK_REST_MS = 300;
 
 /** How long to wait for a right that another window has: a window that is just closing gives it up in time. */
-export const WAIT_MS = { another: 400, reload: 2_000, takeOver: 2_000, closed: 2 ** 31 - 1 };
+export const WAIT_MS = { none: 0, another: 400, reload: 2_500, takeOver: 2_000, reloading: 6_000, closed: 2 ** 31 - 1 };
 
 /**
  * Keeps the open family on the shelf: every change that is not in the middle of a gesture, at once. One window at a
@@ -134,7 +134,7 @@ export class Keeping {
     const { tabs } = this.parts;
     if (work.hold || !tabs.knowsOthers) return this.finishTakeOver(work);
     tabs.send({ ask: 'hand-over', id: work.id });
-    await new Promise<void>((resolve) => this.session.doors.pace.later(WAIT_MS.takeOver, resolve));
+    await this.rest(WAIT_MS.takeOver);
     if (this.work !== work || !this.isElsewhere()) return;
     // The other window does not answer: it hangs, or sleeps.
     this.granted(work, await tabs.seize(work.id));
@@ -323,10 +323,24 @@ export class Keeping {
     hold.release();
   }
 
+  /** Waits for the right to the work; a window that is only loaded again has it back before this one takes it. */
   private async waitUntilFree(work: OpenWork): Promise<void> {
-    if (!this.parts.tabs.knowsOthers) return;
-    const hold = await this.parts.tabs.hold(work.id, WAIT_MS.closed);
+    const { tabs } = this.parts;
+    if (!tabs.knowsOthers) return;
+    const isOurs = () => this.work === work && this.isElsewhere();
+    let hold = await tabs.hold(work.id, WAIT_MS.closed);
+    while (hold && isOurs() && !work.takingOver) {
+      hold.release();
+      await this.rest(WAIT_MS.reloading);
+      hold = isOurs() ? await tabs.hold(work.id, WAIT_MS.none) : null;
+      if (hold) break;
+      hold = isOurs() ? await tabs.hold(work.id, WAIT_MS.closed) : null;
+    }
     if (hold) this.granted(work, hold);
+  }
+
+  private rest(ms: number): Promise<void> {
+    return new Promise((resolve) => this.session.doors.pace.later(ms, resolve));
   }
 
   private granted(work: OpenWork, hold: Hold): void {
@@ -381,8 +395,7 @@ export class Keeping {
   }
 
   private newWork(id: string, keptAt: number | null): OpenWork {
-    const { pace } = this.session.doors;
-    const autosave = new Autosave((ms) => new Promise((resolve) => pace.later(ms, resolve)));
+    const autosave = new Autosave((ms) => this.rest(ms));
     return { id, autosave, hold: null, ready: Promise.resolve(true), keptAt, takingOver: false };
   }
 

@@ -47,6 +47,14 @@ const close = async ({ session }: FakeWindow) => {
   await quiet();
 };
 
+/** Lets the windows have what they politely wait for. */
+async function comeToRest(...windows: FakeWindow[]): Promise<void> {
+  for (const window of windows) {
+    window.calm();
+    await quiet();
+  }
+}
+
 describe('the family that a window begins with', () => {
   test('is the demo, which is not kept before it is changed', async () => {
     const window = await openWindow(shelf, browser);
@@ -309,12 +317,25 @@ describe('two windows on one family', () => {
     await rename(third, 'Of the third');
     await rename(first, 'At the end');
     await close(first);
+    await comeToRest(second, third);
     expect([nameIn(second), statusOf(second)]).toEqual(['At the end', 'kept']);
     await close(second);
+    await comeToRest(third);
     expect([statusOf(third), noticesIn(third)]).toEqual(['elsewhere', ['The other tab has been closed']]);
     await press(third, 'Take over here');
     expect([nameIn(third), statusOf(third)]).toEqual(['At the end', 'kept']);
     expect((await listWorks(shelf)).map(({ name }) => name).sort()).toEqual(['At the end', 'Of the third']);
+  });
+
+  test('a first that is only loaded again has its family back, whoever waits for it', async () => {
+    const memory = tabMemory();
+    memory.setItem('sectionary-tab', `work:${keepOf(first.session).getState().workId}`);
+    await close(first);
+    const again = await openWindow(shelf, browser, { memory });
+    await comeToRest(second);
+    expect([statusOf(again), statusOf(second)]).toEqual(['kept', 'elsewhere']);
+    await rename(again, 'After the reload');
+    expect(await listWorks(shelf)).toMatchObject([{ name: 'After the reload' }]);
   });
 
   test('another family in the second is kept as any other, and the first goes on', async () => {
