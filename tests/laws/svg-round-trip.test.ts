@@ -8,6 +8,7 @@ import type { Drawing } from '../../src/interchange/drawing.ts';
 import { readSvg } from '../../src/interchange/svg/read.ts';
 import { writeSvg } from '../../src/interchange/svg/write.ts';
 import type { Profile } from '../../src/profile/profile.ts';
+import { SVG_CASES, svgText } from '../cases/drawings/svg-cases.ts';
 import { drawnBox, edgesOf, pointOnEdge } from '../kit/measure-drawn.ts';
 
 const RUNS = { numRuns: 150 };
@@ -202,5 +203,55 @@ describe('a sheet of several', () => {
   test('without profiles it is an empty sheet, and the reader says so', () => {
     const read = readSvg(writeSvg([], { units: 'mm' }));
     expect(read).toMatchObject({ ok: false, faults: [{ what: 'the drawing shows no line that can be read' }] });
+  });
+});
+
+describe('whatever is put into a drawing', () => {
+  const rubbish = fc.oneof(
+    fc.constantFrom(
+      '<',
+      '>',
+      '"',
+      '&',
+      '/',
+      '-',
+      '.',
+      'e',
+      'NaN',
+      '1e308',
+      '<g>',
+      '</g>',
+      '%',
+      'Z',
+      'A1 1 0 1',
+      ']]>',
+      '<?',
+      ',',
+    ),
+    fc.string({ unit: 'binary', maxLength: 3 }),
+  );
+  const change = fc.record({ at: fc.nat(5_000), cut: fc.nat(6), put: rubbish });
+
+  test('it is read to numbers or refused with words, never thrown', () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...SVG_CASES),
+        fc.array(change, { minLength: 1, maxLength: 4 }),
+        ({ file }, changes) => {
+          const text = changes.reduce((whole, { at, cut, put }) => {
+            const from = at % whole.length;
+            return whole.slice(0, from) + put + whole.slice(from + cut);
+          }, svgText(file));
+          const read = readSvg(text);
+          if (!read.ok) for (const { path, what, cure } of read.faults) expect(path && what && cure).not.toBe('');
+          else
+            for (const { vertices } of read.drawing.paths) {
+              expect(vertices.length).toBeGreaterThan(1);
+              for (const { x, y, bulge = 0 } of vertices) expect(Number.isFinite(x + y + bulge)).toBe(true);
+            }
+        },
+      ),
+      { numRuns: 500 },
+    );
   });
 });

@@ -77,6 +77,7 @@ const COMPLAINTS: readonly (readonly [RegExp, string])[] = [
   [/Attribute (\S+) redefined/, 'the attribute $1 is given twice'],
   [/Only one element can be added/, 'there is a second element after the end of the drawing'],
   [/missing root element/, 'there is no element'],
+  [/starting with "<!"/, 'a declaration after <! that is not known'],
 ];
 
 function refuseXml({ message, line, column }: Complaint, above: number): ParsedXml {
