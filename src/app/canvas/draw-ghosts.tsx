@@ -45,6 +45,9 @@ function GhostLine({ points, blade, strong, sheet }: GhostLineProps) {
   );
 }
 
+/** Above it are the keys that zoom, in pixels. */
+const TOP = 58;
+
 /** Longer names are cut, in letters. */
 const LONGEST = 26;
 
@@ -52,7 +55,7 @@ const LONGEST = 26;
 function GhostName({ name, corner, row, sheet }: { name: string; corner: Point; row: number; sheet: DrawingSheet }) {
   const { palette, view, size } = sheet;
   const { px, py } = toPixels(view, corner);
-  const y = Math.min(size.height - 80, Math.max(8, py)) + row * 24;
+  const y = Math.min(size.height - 80, Math.max(TOP, py)) + row * 24;
   return (
     <Label x={Math.min(size.width - 190, px + 10)} y={y}>
       <Tag fill={palette.paperLit} opacity={0.85} />

@@ -17,7 +17,7 @@ import { penLines } from '../tools/draw/read-out.ts';
 import { gridStep } from '../tools/draw/snap-targets.ts';
 import { type DrawingView, panBy, toDrawing, toPixels } from '../tools/drawing-view.ts';
 import styles from './draw.module.css';
-import { DrawFoot } from './draw-foot.tsx';
+import { DrawFoot, ZoomKeys } from './draw-foot.tsx';
 import type { HandShown } from './draw-hand.ts';
 import { useDrawGestures } from './use-draw-gestures.ts';
 import { useUnderOutline } from './use-draw-ghosts.ts';
@@ -61,41 +61,45 @@ export function DrawDrawing({ family, profile, told, tell }: DrawDrawingProps) {
   const sheet = useMemo(() => (size && view && palette ? { size, view, palette } : null), [size, view, palette]);
   return (
     <>
-      <div
-        ref={frame}
-        role="application"
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: the sheet takes the arrow keys, as its label says
-        tabIndex={0}
-        data-drawing="draw"
-        data-gesture={hand.gesture.kind}
-        data-tool={state.tool}
-        data-under={hand.under.kind}
-        data-sheet={view ? `${view.scale} ${view.x} ${view.y}` : undefined}
-        className={styles.drawing}
-        aria-label={sheetLabel(profile, state, units)}
-      >
-        {sheet && (
-          <DrawStage
-            scene={sceneOf(profile, state, under, hand, cross, units)}
-            units={units}
-            step={gridStep(state.snap, units)}
-            sheet={sheet}
-            underlay={picture && <UnderlayLayer picture={picture} sheet={sheet} />}
-          >
-            {marks && <GrooveHandles marks={marks} sheet={sheet} />}
-            <UnderlayMarks picture={picture} sheet={sheet} />
-          </DrawStage>
-        )}
-        <Told words={told} />
+      <div className={styles.sheet}>
+        <div
+          ref={frame}
+          role="application"
+          // biome-ignore lint/a11y/noNoninteractiveTabindex: the sheet takes the arrow keys, as its label says
+          tabIndex={0}
+          data-drawing="draw"
+          data-gesture={hand.gesture.kind}
+          data-tool={state.tool}
+          data-under={hand.under.kind}
+          data-sheet={view ? `${view.scale} ${view.x} ${view.y}` : undefined}
+          className={styles.drawing}
+          aria-label={sheetLabel(profile, state, units)}
+        >
+          {sheet && (
+            <DrawStage
+              scene={sceneOf(profile, state, under, hand, cross, units)}
+              units={units}
+              step={gridStep(state.snap, units)}
+              sheet={sheet}
+              underlay={picture && <UnderlayLayer picture={picture} sheet={sheet} />}
+            >
+              {marks && <GrooveHandles marks={marks} sheet={sheet} />}
+              <UnderlayMarks picture={picture} sheet={sheet} />
+            </DrawStage>
+          )}
+          <Told words={told} />
+        </div>
+        <ZoomKeys zoom={zoom} fit={fit} />
       </div>
-      <DrawFoot family={family} profile={profile} zoom={zoom} fit={fit} />
+      <DrawFoot family={family} profile={profile} />
     </>
   );
 }
 
 /** What was refused, over the sheet until the next action, and for those who listen what was done last. */
 function Told({ words }: { words: string }) {
-  const refused = useStore(useSession().draw, (s) => s.refused);
+  const { refused, tool, form, chosen, pen } = useStore(useSession().draw, (s) => s);
+  const hint = hintOf(tool, form, chosen.length + (pen?.length ?? 0));
   return (
     <>
       {refused && (
@@ -103,11 +107,20 @@ function Told({ words }: { words: string }) {
           {refused.words}
         </p>
       )}
+      {hint && !refused && <p className={styles.hint}>{hint}</p>}
       <p className="unseen" role="status">
         {words}
       </p>
     </>
   );
+}
+
+/** What the hand can do, while it has done nothing yet. */
+function hintOf(tool: DrawState['tool'], form: DrawState['form'], begun: number): string {
+  if (begun > 0 || (form === 'mill' && tool === 'choose')) return '';
+  if (tool === 'pen')
+    return 'Click to set vertices; press and drag to bow the edge; Shift keeps straight, Ctrl places freely';
+  return 'Drag a vertex or an edge; the diamond bows it, a double click adds a vertex; drag beside it to choose several';
 }
 
 /** The view, moved so far that a place is well on the canvas. */

@@ -37,7 +37,10 @@ export function DrawFitStrip({ family, profile }: { family: Family; profile: Pro
       {picked?.fit && (
         <p className={styles.pair} data-verdict={picked.fit.verdict}>
           <AnswerMark mark={picked.fit.verdict} size={20} />
-          {picked.other.name}: {picked.fit.verdict} {marginText(picked.fit, units)}
+          <span className={styles.pairName}>{picked.other.name}:</span>
+          <span className={styles.pairWords}>
+            {picked.fit.verdict} {marginText(picked.fit, units)}
+          </span>
         </p>
       )}
       <ul

@@ -15,12 +15,10 @@ const ZOOM_STEP = 1.5;
 interface DrawFootProps {
   readonly family: Family;
   readonly profile: Profile;
-  zoom(factor: number): void;
-  fit(): void;
 }
 
-/** The keys under the sheet: what the hand holds, what draws it, what lies under the outline, and the zoom. */
-export function DrawFoot({ family, profile, zoom, fit }: DrawFootProps) {
+/** The keys under the sheet: what the hand holds, what draws it, and what lies under the outline. */
+export function DrawFoot({ family, profile }: DrawFootProps) {
   const session = useSession();
   const tool = useStore(session.draw, (s) => s.tool);
   const form = useStore(session.draw, (s) => s.form);
@@ -46,18 +44,24 @@ export function DrawFoot({ family, profile, zoom, fit }: DrawFootProps) {
       </fieldset>
       {(form === 'outline' || tool === 'pen') && <SnapKeys />}
       <GhostPanel family={family} profile={profile} />
-      <span className="key-row">
-        <FootKey title="Smaller (−)" name="Zoom out" press={() => zoom(1 / ZOOM_STEP)}>
-          −
-        </FootKey>
-        <FootKey title="Larger (+)" name="Zoom in" press={() => zoom(ZOOM_STEP)}>
-          +
-        </FootKey>
-        <FootKey title="The whole section (0)" press={fit}>
-          Fit
-        </FootKey>
-      </span>
     </div>
+  );
+}
+
+/** The zoom, at the upper right corner of the sheet. */
+export function ZoomKeys({ zoom, fit }: { zoom(factor: number): void; fit(): void }) {
+  return (
+    <span className={`key-row ${styles.zoom}`}>
+      <FootKey title="Smaller (−)" name="Zoom out" press={() => zoom(1 / ZOOM_STEP)}>
+        −
+      </FootKey>
+      <FootKey title="Larger (+)" name="Zoom in" press={() => zoom(ZOOM_STEP)}>
+        +
+      </FootKey>
+      <FootKey title="The whole section (0)" press={fit}>
+        Fit
+      </FootKey>
+    </span>
   );
 }
 
