@@ -73,13 +73,16 @@ const LEAST_SHARE = { upright: 0.02, level: 0.05 } as const;
  */
 export function bladeBox(ring: Ring, slabs: readonly Slab[], tolerance: number): BladeBox {
   const { minX, minY, maxX, maxY } = boxOf(ring);
-  const upright = (side: 'left' | 'right') =>
-    slabs.map(({ low, high, [side]: [a, b] }) => ({ at: (a + b) / 2, weight: high - low }));
-  const level = ring.map((p, i) => {
-    const q = ring[(i + 1) % ring.length];
-    return { at: (p.y + q.y) / 2, weight: Math.abs(q.x - p.x) };
-  });
   const reach = 2 * tolerance;
+  // A piece that itself goes further across than that leans: it belongs to no face.
+  const pieceOf = (a: number, b: number, weight: number) =>
+    Math.abs(a - b) <= reach ? [{ at: (a + b) / 2, weight }] : [];
+  const upright = (side: 'left' | 'right') =>
+    slabs.flatMap(({ low, high, [side]: [a, b] }) => pieceOf(a, b, high - low));
+  const level = ring.flatMap((p, i) => {
+    const q = ring[(i + 1) % ring.length];
+    return pieceOf(p.y, q.y, Math.abs(q.x - p.x));
+  });
   const face = LEAST_SHARE.upright * (maxY - minY);
   const end = LEAST_SHARE.level * (maxX - minX);
   return {

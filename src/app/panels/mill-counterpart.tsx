@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { Family } from '../../family/family.ts';
 import type { Profile } from '../../profile/profile.ts';
-import { counterpartOf, makeCounterpart } from '../state/made-section.ts';
+import { counterpartOf, freshName, makeCounterpart } from '../state/made-section.ts';
 import { lengthText } from '../state/mill-words.ts';
 import styles from './mill-panel.module.css';
 import { LengthField } from './mill-size-field.tsx';
@@ -60,7 +60,7 @@ function CounterpartForm({ family, profile, onDone }: CounterpartFormProps) {
       </div>
       <p className={styles.soft}>
         {result.ok
-          ? `Adds “${result.made.name}” with this gap all round. ${result.made.told.join(' ')}`
+          ? `Adds “${freshName(family.profiles, result.made.name)}” with this gap all round. ${result.made.told.join(' ')}`
           : `Cannot be made: ${result.what}. ${result.cure}`}
       </p>
       <button type="button" className="key" disabled={!result.ok} onClick={make}>

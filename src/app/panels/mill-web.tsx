@@ -36,7 +36,7 @@ export function WebReading({ family, profile }: { family: Family; profile: Profi
       </p>
       <div className={styles.sizes}>
         <LengthField
-          name="Least web"
+          name="Least web (0: none)"
           label="Least web of the family, 0 for none"
           value={leastWeb ?? 0}
           units={units}

@@ -36,7 +36,7 @@ export function makeCounterpart(session: Session, profile: Profile, clearance: n
 }
 
 /** A name that no profile has: with a number behind it where it is taken. */
-function freshName(profiles: readonly Profile[], wanted: string): string {
+export function freshName(profiles: readonly Profile[], wanted: string): string {
   const taken = new Set(profiles.map(({ name }) => name));
   for (let n = 1; ; n++) {
     const name = n === 1 ? wanted : `${wanted} (${n})`;

@@ -94,6 +94,24 @@ describe('reading grooves', () => {
     }
   });
 
+  test('a spur that leans like a roof is no face, however tall', () => {
+    const ring = ringOfMm([
+      [0, 0],
+      [2, 0],
+      [2, 4],
+      [2.2, 4.2],
+      [2, 4.4],
+      [2, 8],
+      [0, 8],
+    ]);
+    for (const tolerance of [2, 10, 25]) {
+      const read = readGrooves(ring, tolerance * UM);
+      if (!read.ok) throw new Error(read.what);
+      expect(read.milled).toMatchObject({ thickness: 2 * MM, height: 8 * MM, grooves: [] });
+      expect(read.unexplained).toHaveLength(1);
+    }
+  });
+
   test('an undercut groove is read with the parts that no cutter of this kind leaves', () => {
     const ring = ringOfMm([
       [0, 0],
