@@ -2,7 +2,14 @@ import { useState } from 'react';
 import type { Family, FileUnits } from '../../family/family.ts';
 import type { FileFault } from '../../interchange/json/file-fault.ts';
 import { changeFamilyFields, newFamily, noteOf } from '../state/section-editing.ts';
-import { ChoiceField, LengthField, TextField, useTypedLength, useTypedNumber } from './form-fields.tsx';
+import {
+  ChoiceField,
+  LengthField,
+  TextField,
+  type TypedField,
+  useTypedLength,
+  useTypedNumber,
+} from './form-fields.tsx';
 import { mayReplace } from './may-replace.ts';
 import { FormSheet } from './section-sheets.tsx';
 import { useSession, useStore } from './use-store.ts';
@@ -19,6 +26,11 @@ const NO_CLEARANCE: FileFault = {
   cure: 'Type the gap under which a fit is tight, such as 0.03 mm.',
 };
 
+/** What a family cannot be without. */
+function missing(name: string, clearance: number | null): FileFault[] {
+  return [...(name.trim() === '' ? [NO_NAME] : []), ...(clearance === null || clearance < 0 ? [NO_CLEARANCE] : [])];
+}
+
 /** Running clearance that a new family begins with, nanometres. */
 const FIRST_CLEARANCE = 30_000;
 
@@ -31,10 +43,7 @@ export function NewFamilySheet({ onClose }: { onClose(): void }) {
   const clearance = useTypedLength(FIRST_CLEARANCE, shown);
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
   const submit = () => {
-    const wrong = [
-      ...(name.trim() === '' ? [NO_NAME] : []),
-      ...(clearance.nm === null || clearance.nm < 0 ? [NO_CLEARANCE] : []),
-    ];
+    const wrong = missing(name, clearance.nm);
     setFaults(wrong);
     if (wrong.length > 0 || !mayReplace(session)) return;
     if (newFamily(session, name.trim(), units, clearance.nm ?? 0)) session.selection.setState({ view: 'draw' });
@@ -44,14 +53,7 @@ export function NewFamilySheet({ onClose }: { onClose(): void }) {
     <FormSheet title="New family" doIt="Begin family" faults={faults} onSubmit={submit} onClose={onClose}>
       <TextField label="Name" value={name} onChange={setName} autoFocus />
       <ChoiceField label="Units of its file" value={units} choices={UNITS} onChange={setUnits} />
-      <LengthField
-        label="Running clearance"
-        text={clearance.text}
-        units={shown}
-        fault={clearance.fault}
-        hint="A fit with less all round is tight"
-        onChange={clearance.set}
-      />
+      <ClearanceField clearance={clearance} units={shown} />
     </FormSheet>
   );
 }
@@ -69,7 +71,7 @@ export function FamilySheet({ family, onClose }: { family: Family; onClose(): vo
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
   const submit = () => {
     if (tolerance.fault || tilt.fault) return;
-    const wrong = [...(name.trim() === '' ? [NO_NAME] : []), ...(clearance.nm === null ? [NO_CLEARANCE] : [])];
+    const wrong = missing(name, clearance.nm);
     const refused =
       wrong.length > 0
         ? wrong
@@ -80,22 +82,15 @@ export function FamilySheet({ family, onClose }: { family: Family; onClose(): vo
             tiltLimitDeg: tilt.value,
             note: note.trim() === '' ? null : note,
           });
-    if (refused) setFaults(refused);
-    else onClose();
+    setFaults(refused ?? []);
+    if (!refused) onClose();
   };
   return (
     <FormSheet title="The family" doIt="Change" faults={faults} onSubmit={submit} onClose={onClose}>
       <div data-wide="">
         <TextField label="Name" value={name} onChange={setName} autoFocus />
       </div>
-      <LengthField
-        label="Running clearance"
-        text={clearance.text}
-        units={units}
-        fault={clearance.fault}
-        hint="A fit with less all round is tight"
-        onChange={clearance.set}
-      />
+      <ClearanceField clearance={clearance} units={units} />
       <LengthField
         label="Tolerance, to either side"
         text={tolerance.text}
@@ -117,5 +112,18 @@ export function FamilySheet({ family, onClose }: { family: Family; onClose(): vo
         <TextField label="Note" value={note} lines={3} onChange={setNote} />
       </div>
     </FormSheet>
+  );
+}
+
+function ClearanceField({ clearance, units }: { clearance: TypedField; units: FileUnits }) {
+  return (
+    <LengthField
+      label="Running clearance"
+      text={clearance.text}
+      units={units}
+      fault={clearance.fault}
+      hint="A fit with less all round is tight"
+      onChange={clearance.set}
+    />
   );
 }

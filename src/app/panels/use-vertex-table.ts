@@ -1,4 +1,4 @@
-import { type RefObject, useEffect, useLayoutEffect, useRef, useState } from 'react';
+import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
 import type { Session } from '../state/session.ts';
 import type { CellPlace } from './vertex-table-keys.ts';
 
@@ -93,7 +93,7 @@ function useFollowChoice(
   set: (change: Partial<TableState>) => void,
 ): void {
   const before = useRef(chosen);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (before.current === chosen) return;
     before.current = chosen;
     const last = chosen.at(-1);

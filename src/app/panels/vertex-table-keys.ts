@@ -59,6 +59,9 @@ export function tableStep(
     if (to.row !== from.row || pressed.shift) chooseVertices(session, pressed.shift ? span(anchor, to.row) : [to.row]);
     return { kind: 'go', to };
   }
+  // At once, not when the choice is heard of: the next key may be typed before that.
+  if (pressed.key === 'Insert' && insertVertex(session, from.row))
+    return { kind: 'go', to: { row: from.row + 1, column: Math.max(0, from.column) } };
   return editStep(from, pressed) ?? (actStep(session, from, pressed) ? { kind: 'done' } : null);
 }
 
@@ -99,7 +102,6 @@ function actStep(session: Session, { row }: CellPlace, { key, command }: TableKe
   if (command && key.toLowerCase() === 'a') chooseAll(session);
   else if (command) return false;
   else if (key === ' ') toggleVertex(session, row);
-  else if (key === 'Insert') insertVertex(session, row);
   else if (key === 'Delete' || key === 'Backspace') {
     const chosen = chosenNow(session);
     deleteVertices(session, chosen.length > 0 ? chosen : [row]);
