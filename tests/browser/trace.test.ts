@@ -203,7 +203,11 @@ test('threshold, shade and simplification change the outline as they are moved; 
   const made = await onPicture(page, LAID, { x: 200, y: 400 });
   await page.mouse.click(made.x, made.y);
   await page.getByRole('button', { name: /inside/, pressed: true }).waitFor();
+  // Light is the sheet itself, which the picture's edge cuts off.
   await page.getByRole('button', { name: 'Light', exact: true }).click();
+  await page.getByRole('button', { name: /cut off/ }).waitFor();
+  const outside = await onPicture(page, LAID, { x: 30, y: 30 });
+  await page.mouse.click(outside.x, outside.y);
   await page.getByText(/cuts this outline off/).waitFor();
   await typeInto(page, /^Threshold/, '0');
   await page.getByRole('button', { name: 'Dark', exact: true }).click();

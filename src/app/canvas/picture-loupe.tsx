@@ -7,15 +7,16 @@ import { type DrawingContext, Shape } from './konva-parts.ts';
 const RADIUS = 84;
 const ENLARGED = 8;
 
-/** Free space between the loupe and the edges of the sheet. */
+/** Free space between the loupe and the edges of the sheet; at the upper edge stand the keys for zooming. */
 const MARGIN = 16;
+const UPPER_MARGIN = 60;
 
 /** A loupe in a corner of the sheet: the picture's own pixels round a mark that is in hand, with a cross on the mark. */
 export function Loupe({ image, mark, sheet }: { image: UnderlayImage; mark: PlacedMark; sheet: DrawingSheet }) {
   const { size, palette } = sheet;
   // In the corner that is furthest from the hand.
   const x = mark.pixel.px > size.width / 2 ? MARGIN + RADIUS : size.width - MARGIN - RADIUS;
-  const y = mark.pixel.py > size.height / 2 ? MARGIN + RADIUS : size.height - MARGIN - RADIUS;
+  const y = mark.pixel.py > size.height / 2 ? UPPER_MARGIN + RADIUS : size.height - MARGIN - RADIUS;
   const draw = (context: DrawingContext) => {
     context.save();
     circle(context, x, y);

@@ -76,7 +76,7 @@ export function MarkTable({ id, step, underlay }: MarksProps) {
     <table className={styles.marks}>
       <thead>
         <tr>
-          <th scope="col">px</th>
+          <td />
           <th scope="col">from left</th>
           <th scope="col">from top</th>
         </tr>

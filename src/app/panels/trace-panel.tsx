@@ -2,7 +2,14 @@ import { type ReactNode, useId, useRef } from 'react';
 import type { Profile } from '../../profile/profile.ts';
 import { readingText, sizeText, type Units } from '../state/length-text.ts';
 import type { Session } from '../state/session.ts';
-import { fadePicture, keepPicture, openStep, removePicture, stopKeeping } from '../state/underlay-editing.ts';
+import {
+  fadePicture,
+  keepPicture,
+  openStep,
+  pictureIn,
+  removePicture,
+  stopKeeping,
+} from '../state/underlay-editing.ts';
 import { type TraceStep, type Underlay, underlaysOf } from '../state/underlay-state.ts';
 import { Slider } from './conditions-slider.tsx';
 import { openPicture } from './open-picture.ts';
@@ -29,14 +36,29 @@ export function TracePanel({ profile }: { profile: Profile }) {
         </p>
       )}
       {reading === profile.id && <p role="status">Reading the picture …</p>}
-      {underlay ? <Picture id={profile.id} underlay={underlay} /> : <NoPicture id={profile.id} />}
+      {underlay ? (
+        <Picture id={profile.id} underlay={underlay} />
+      ) : (
+        <NoPicture id={profile.id} failed={trouble?.id === profile.id} />
+      )}
     </section>
   );
 }
 
-function NoPicture({ id }: { id: string }) {
+function NoPicture({ id, failed }: { id: string; failed: boolean }) {
+  const session = useSession();
+  const file = useStore(session.documents, (s) => s.document?.file);
+  // The file keeps one that could not be read.
+  const lost = failed && file !== undefined && pictureIn(file, id) !== undefined;
   return (
     <>
+      {lost && (
+        <span className={styles.keys}>
+          <button type="button" className="key" onClick={() => stopKeeping(session, id)}>
+            Take the picture out of the file
+          </button>
+        </span>
+      )}
       <PickKey id={id} label="Trace a picture…" />
       <p className={readings.note}>A photograph or scan: PNG, JPEG or WebP. It may be dropped or pasted too.</p>
     </>

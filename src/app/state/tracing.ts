@@ -58,7 +58,10 @@ export function traceNow(session: Session, id: string): void {
   runner.job.result.then(
     (found) => landed(session, id, found),
     (reason) => {
-      const trouble = reason instanceof JobCancelled ? 'It was stopped.' : String(reason?.message ?? reason);
+      // What was put away meanwhile needs no word.
+      const away = underlayOf(session, id)?.step !== 'outline';
+      const stopped = away ? null : 'It was stopped.';
+      const trouble = reason instanceof JobCancelled ? stopped : String(reason?.message ?? reason);
       noteTracing(session, id, { running: false, trouble });
       goOn(session);
     },
