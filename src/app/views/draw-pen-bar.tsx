@@ -1,7 +1,10 @@
-import { type FormEvent, useId, useState } from 'react';
+import { type FormEvent, useEffect, useId, useState } from 'react';
+import { AnswerMark } from '../panels/answer-mark.tsx';
 import { useSession, useStore } from '../panels/use-store.ts';
 import type { PenTarget } from '../state/draw-state.ts';
+import { marginText } from '../state/pair-words.ts';
 import { closePen, discardPen, putPenAway, setPenVertex, takeBackPenVertex } from '../state/pen-editing.ts';
+import { judgePen, type PenFits } from '../state/pen-fits.ts';
 import type { Session } from '../state/session.ts';
 import { readPlace } from '../tools/draw/typed-place.ts';
 import styles from './draw.module.css';
@@ -25,6 +28,7 @@ export function DrawPenBar({ tell }: { tell(words: string): void }) {
             {fault}
           </span>
         )}
+        {fault === '' && <PenFitLine />}
       </div>
       <PlaceField fault={fault} setFault={setFault} tell={tell} />
       <span className="key-row">
@@ -64,6 +68,29 @@ export function DrawPenBar({ tell }: { tell(words: string): void }) {
         </button>
       </span>
     </section>
+  );
+}
+
+/** What the outline would go into if it were closed as it stands; nothing where it would not be sound. */
+function PenFitLine() {
+  const session = useSession();
+  const units = useStore(session.settings, (s) => s.units);
+  const pen = useStore(session.draw, (s) => s.pen);
+  const penFor = useStore(session.draw, (s) => s.penFor);
+  const [fits, setFits] = useState<PenFits | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another vertex is what it waits for
+  useEffect(() => judgePen(session, setFits), [session, pen, penFor]);
+  if (!fits || fits.of === 0) return null;
+  const { picked, goesIn, of, kind } = fits;
+  const whole =
+    kind === 'opening' ? `Closed now it takes ${goesIn} of ${of}` : `Closed now it goes into ${goesIn} of ${of}`;
+  return (
+    <span
+      className={styles.penFit}
+      title={picked ? `${picked.name}: ${picked.fit.verdict} ${marginText(picked.fit, units)}` : ''}
+    >
+      {picked && <AnswerMark mark={picked.fit.verdict} size={18} />} {whole}
+    </span>
   );
 }
 
