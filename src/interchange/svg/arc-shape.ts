@@ -44,7 +44,7 @@ interface ArcFrame {
  * @accuracy chords between the points lie within {@link CURVE_CHORD_ERROR} of the image.
  * @source Scalable Vector Graphics (SVG) 1.1, second edition, W3C 2011, appendix F.6 (radii that are zero or too
  *   small); the construction on the chord is our own.
- * @check tests/unit/interchange/svg-pieces.test.ts, tests/outside/svg-against-browser.test.ts
+ * @check tests/unit/interchange/svg-pieces.test.ts, tests/browser/svg-against-browser.test.ts
  */
 export function arcShape(from: Point, part: ArcPart, map: Affine): ArcShape {
   const [, rx, ry, , , , x, y] = part;

@@ -52,7 +52,7 @@ interface Pen {
  *   the curve and lie within {@link CURVE_CHORD_ERROR} of it. A closing point within 1 um of the first is the first.
  * @source the number of chords of a Bezier curve: G. Wang, The subdivision method for finding the intersection
  *   between two Bezier curves or surfaces, Zhejiang University Journal, 1984; from memory.
- * @check tests/unit/interchange/svg-pieces.test.ts, tests/outside/svg-against-browser.test.ts
+ * @check tests/unit/interchange/svg-pieces.test.ts, tests/browser/svg-against-browser.test.ts
  */
 export function drawParts(parts: readonly PathPart[], map: Affine, mostPoints: number): Drawn {
   const origin = { x: 0, y: 0 };

@@ -81,7 +81,7 @@ const ASPECT = /^\s*(?:defer\s+)?(none|x(Min|Mid|Max)Y(Min|Mid|Max))(?:\s+(meet|
  * @param aspect the value of `preserveAspectRatio`; one that is not understood counts as `xMidYMid meet`.
  * @param box must have a width and a height.
  * @source Scalable Vector Graphics (SVG) 2, W3C Candidate Recommendation 2018, section 8.2 (the computation).
- * @check tests/unit/interchange/svg-pieces.test.ts, tests/outside/svg-against-browser.test.ts
+ * @check tests/unit/interchange/svg-pieces.test.ts, tests/browser/svg-against-browser.test.ts
  */
 export function viewBoxMap(box: ViewBox, width: number, height: number, aspect: string): Affine {
   const [, align = '', alignX = 'Mid', alignY = 'Mid', fit = 'meet'] = ASPECT.exec(aspect) ?? [];

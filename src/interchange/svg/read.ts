@@ -17,7 +17,7 @@ import { walkDrawing } from './walk-drawing.ts';
  * @accuracy straight lines and circular arcs as exact as 64-bit numbers; other curves within 500 nm of their chords,
  *   after all scaling. A closing point within 1 um of the first counts as the first.
  * @source Scalable Vector Graphics (SVG) 1.1, second edition, W3C 2011; SVG 2, W3C Candidate Recommendation 2018.
- * @check tests/unit/interchange/svg-corpus.test.ts, svg-hostile.test.ts; tests/outside/svg-against-browser.test.ts
+ * @check tests/unit/interchange/svg-corpus.test.ts, svg-hostile.test.ts; tests/browser/svg-against-browser.test.ts
  */
 export function readSvg(text: string, options: DrawingOptions = {}): DrawingRead {
   const parsed = parseXml(text);

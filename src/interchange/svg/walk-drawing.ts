@@ -60,7 +60,7 @@ export type Walked =
  *
  * @param root the outermost svg.
  * @param notes what is left out is added here.
- * @check tests/unit/interchange/svg-corpus.test.ts, tests/outside/svg-against-browser.test.ts
+ * @check tests/unit/interchange/svg-corpus.test.ts, tests/browser/svg-against-browser.test.ts
  */
 export function walkDrawing(root: SvgElement, frame: RootFrame, notes: DrawingNotes): Walked {
   const walk: Walk = {

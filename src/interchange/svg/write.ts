@@ -50,7 +50,7 @@ interface Placed {
  * @returns the text of the file; without profiles, of an empty sheet.
  * @accuracy vertices to the whole nanometre; an arc that is written as two has its middle rounded to one.
  * @source Scalable Vector Graphics (SVG) 1.1, second edition, W3C 2011.
- * @check tests/laws/svg-round-trip.test.ts, tests/outside/svg-against-browser.test.ts
+ * @check tests/laws/svg-round-trip.test.ts, tests/browser/svg-against-browser.test.ts
  */
 export function writeSvg(profiles: readonly Profile[], options: SvgWriting): string {
   const { units, gap = DEFAULT_GAP } = options;

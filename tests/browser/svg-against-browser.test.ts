@@ -57,7 +57,7 @@ let page: Page;
 beforeAll(async () => {
   page = await (await browserOfThisFile()).newPage({ viewport: { width: 1000, height: 1000 } });
   await page.setContent('<!doctype html><html><body style="margin:0"></body></html>');
-}, 120_000);
+});
 
 afterAll(() => page.close());
 
