@@ -1,4 +1,5 @@
 import type { FileUnits } from '../family/family.ts';
+import { millVertices } from '../profile/mill-outline.ts';
 import type { Profile } from '../profile/profile.ts';
 import { writePoints } from './csv/write.ts';
 import { writeDxf } from './dxf/write.ts';
@@ -31,12 +32,18 @@ const WRITERS: Readonly<Record<ExportFormat, (profiles: readonly Profile[], unit
   csv: (profiles, units) => writePoints(profiles, { units }),
 };
 
+/** A milled profile with the roundings of its description as arcs, where its ring has chords. */
+function withArcs(profile: Profile): Profile {
+  return profile.milled && !profile.drawn ? { ...profile, drawn: millVertices(profile.milled) } : profile;
+}
+
 /**
- * Profiles as a file for other programs, at true size, arcs as arcs.
+ * Profiles as a file for other programs, at true size, arcs as arcs: also the roundings of a milled one, whose ring lies
+ * within 1 um of them.
  *
  * @param units of the numbers in the file, which says them.
  * @check tests/unit/interchange/export-profiles.test.ts
  */
 export function exportProfiles(profiles: readonly Profile[], format: ExportFormat, units: FileUnits): ExportedFile {
-  return { text: WRITERS[format](profiles, units), mime: MIMES[format], extension: format };
+  return { text: WRITERS[format](profiles.map(withArcs), units), mime: MIMES[format], extension: format };
 }
