@@ -23,43 +23,10 @@ interface MillFieldProps {
  * A size in the table of grooves: taken with Enter or on leaving the field, counted up and down by the arrow keys. What
  * cannot be read stays and is named; what cannot be milled is taken as wanted, and its fault stands below.
  */
-export function MillField({ name, label, unit, text, fault, read, stepped, onTake }: MillFieldProps) {
+export function MillField(props: MillFieldProps) {
+  const { name, label, unit, text, fault } = props;
   const id = useId();
-  const [draft, setDraft] = useState<string | null>(null);
-  const [refusal, setRefusal] = useState('');
-  const [before, setBefore] = useState(text);
-  if (text !== before) {
-    // Set from elsewhere: what was typed is of the past.
-    setBefore(text);
-    setDraft(null);
-    setRefusal('');
-  }
-  const take = () => {
-    if (draft === null || draft.trim() === text) {
-      setDraft(null);
-      setRefusal('');
-      return;
-    }
-    const typed = read(draft);
-    setRefusal(typed.ok ? '' : typed.words);
-    if (!typed.ok) return;
-    setDraft(null);
-    onTake(typed.value);
-  };
-  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
-    if (event.key === 'Enter') take();
-    if (event.key === 'Escape' && draft !== null) {
-      event.stopPropagation();
-      setDraft(null);
-      setRefusal('');
-    }
-    const steps = { ArrowUp: 1, ArrowDown: -1 }[event.key] ?? 0;
-    if (steps === 0) return;
-    event.preventDefault();
-    setDraft(null);
-    setRefusal('');
-    onTake(stepped(steps * (event.shiftKey ? 10 : 1) * (event.altKey ? 0.1 : 1)));
-  };
+  const { draft, refusal, type, take, onKeyDown } = useTyped(props);
   const words = refusal || fault;
   return (
     <label className={styles.field}>
@@ -72,7 +39,7 @@ export function MillField({ name, label, unit, text, fault, read, stepped, onTak
         aria-invalid={words !== ''}
         aria-describedby={words ? id : undefined}
         value={draft ?? text}
-        onChange={(event) => setDraft(event.target.value)}
+        onChange={(event) => type(event.target.value)}
         onKeyDown={onKeyDown}
         onBlur={take}
       />
@@ -83,4 +50,44 @@ export function MillField({ name, label, unit, text, fault, read, stepped, onTak
       )}
     </label>
   );
+}
+
+/** What is typed into a field and not taken yet, and why it was refused. */
+function useTyped({ text, read, stepped, onTake }: MillFieldProps) {
+  const [draft, setDraft] = useState<string | null>(null);
+  const [refusal, setRefusal] = useState('');
+  const [before, setBefore] = useState(text);
+  const forget = () => {
+    setDraft(null);
+    setRefusal('');
+  };
+  if (text !== before) {
+    // Set from elsewhere: what was typed is of the past.
+    setBefore(text);
+    forget();
+  }
+  const take = () => {
+    if (draft === null || draft.trim() === text) {
+      forget();
+      return;
+    }
+    const typed = read(draft);
+    setRefusal(typed.ok ? '' : typed.words);
+    if (!typed.ok) return;
+    setDraft(null);
+    onTake(typed.value);
+  };
+  const onKeyDown = (event: KeyboardEvent<HTMLInputElement>) => {
+    if (event.key === 'Enter') take();
+    if (event.key === 'Escape' && draft !== null) {
+      event.stopPropagation();
+      forget();
+    }
+    const steps = { ArrowUp: 1, ArrowDown: -1 }[event.key] ?? 0;
+    if (steps === 0) return;
+    event.preventDefault();
+    forget();
+    onTake(stepped(steps * (event.shiftKey ? 10 : 1) * (event.altKey ? 0.1 : 1)));
+  };
+  return { draft, refusal, type: setDraft, take, onKeyDown };
 }

@@ -45,9 +45,8 @@ export function DrawDrawing({ family, profile, told, tell }: DrawDrawingProps) {
   const under = useUnderOutline(family, profile);
   const picture = useShownPicture(profile.id);
   const face = under.face?.face ?? null;
-  const box = pictureBox(picture);
   const opened = picture?.opened ?? 0;
-  const sheetView = useDrawView({ profile, ghosts: under.ghosts, face, box, opened }, size);
+  const sheetView = useDrawView({ profile, ghosts: under.ghosts, face, box: pictureBox(picture), opened }, size);
   const { view, setView, zoom, fit } = sheetView;
   const handSheet = useMemo(() => (view ? { view, ghosts: under.ghosts } : null), [view, under.ghosts]);
   const onPointer = useCallback(() => setCross(null), []);
