@@ -68,11 +68,13 @@ interface Measured {
  * twice told once, and which lies in which. Nothing is chosen here: a loop with gaps, inside another or with very many
  * corners says so and the user decides.
  *
+ * @param apart whether each path stands in a frame of its own, as in a table of points: then none lies in another, and
+ *   only what is called the same can be the same.
  * @accuracy whole nanometres; a lighter outline stays within {@link LIGHTER_WITHIN} of the loop.
  * @check tests/unit/interchange/take-outline.test.ts
  */
-export function takeOutlines(drawing: Drawing): DrawnLoops {
-  const steps = takingOutlines(drawing);
+export function takeOutlines(drawing: Drawing, apart = false): DrawnLoops {
+  const steps = takingOutlines(drawing, apart);
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
@@ -80,7 +82,10 @@ export function takeOutlines(drawing: Drawing): DrawnLoops {
 }
 
 /** {@link takeOutlines} in steps, so that it can be given up on the way. */
-export function* takingOutlines(drawing: Drawing): Generator<{ done: number; total: number }, DrawnLoops, void> {
+export function* takingOutlines(
+  drawing: Drawing,
+  apart: boolean,
+): Generator<{ done: number; total: number }, DrawnLoops, void> {
   const sound = drawing.paths.filter(isFinitePath);
   const joined = joinChains(sound).filter(({ vertices }) => vertices.length > 0);
   const worth = joined.filter(enclosesSomething);
@@ -89,9 +94,9 @@ export function* takingOutlines(drawing: Drawing): Generator<{ done: number; tot
     measured.push(measure(loop));
     yield { done: i + 1, total: worth.length };
   }
-  const once = dropRepeats(measured);
+  const once = dropRepeats(measured, apart);
   yield { done: worth.length, total: worth.length };
-  const loops = once.map(({ loop, ring }) => ({ ...loop, inside: ring ? holderOf(once, ring) : null }));
+  const loops = once.map(({ loop, ring }) => ({ ...loop, inside: ring && !apart ? holderOf(once, ring) : null }));
   const notes = leftOut(drawing.paths.length - sound.length, joined.length - worth.length, worth.length);
   const openOnes = sound.filter(({ closed }) => !closed).length;
   return { loops, notes: openOnes > MOST_CHAINS ? [...notes, tooManyChains(openOnes)] : notes };
@@ -156,10 +161,10 @@ function moved<P extends Point>(point: P, by: Point): P {
 }
 
 /** Of loops that are the same within 1 um only the first, which counts the others. */
-function dropRepeats(measured: readonly Measured[]): Measured[] {
+function dropRepeats(measured: readonly Measured[], apart: boolean): Measured[] {
   const kept: Measured[] = [];
   for (const next of measured) {
-    const first = kept.findIndex((other) => areSame(other, next));
+    const first = kept.findIndex((other) => areSame(other, next) && !(apart && other.loop.label !== next.loop.label));
     if (first < 0) kept.push(next);
     else {
       const { loop, ...rest } = kept[first];

@@ -22,6 +22,8 @@ export interface DrawingLoops {
   readonly loops: readonly DrawnLoop[];
   readonly nmPerUnit: number;
   readonly unitsStated: boolean;
+  /** Whether each loop stands in a frame of its own, so that places say nothing. */
+  readonly apart: boolean;
   readonly notes: readonly FileFault[];
 }
 
@@ -43,11 +45,12 @@ export const readDrawing: Job<DrawingInput, LoopsRead> = async ({ format, text, 
   const read = READERS[format](text, nmPerUnit === undefined ? {} : { nmPerUnit });
   if (!read.ok) return read;
   const { drawing } = read;
-  const { loops, notes } = await runInSlices(takingOutlines(drawing), context);
+  const apart = format === 'points';
+  const { loops, notes } = await runInSlices(takingOutlines(drawing, apart), context);
   const all = [...drawing.notes, ...notes];
   if (loops.length === 0) return { ok: false, faults: [nothingClosed(format), ...all] };
   const { nmPerUnit: scale, unitsStated } = drawing;
-  return { ok: true, drawing: { loops, nmPerUnit: scale, unitsStated, notes: all } };
+  return { ok: true, drawing: { loops, nmPerUnit: scale, unitsStated, apart, notes: all } };
 };
 
 function nothingClosed(format: DrawingFormat): FileFault {

@@ -77,7 +77,7 @@ async function drop(page: Page, text: string, name: string): Promise<void> {
     [text, name],
   );
   await page.dispatchEvent('main', 'dragover', { dataTransfer: data });
-  await page.getByText('Drop to open this family').waitFor();
+  await page.getByText('Drop to open or import').waitFor();
   await page.dispatchEvent('main', 'drop', { dataTransfer: data });
 }
 
@@ -94,9 +94,10 @@ test('a family opened through the menu is judged and takes the wall', async () =
   expect(await headline(page)).toBe('t strip enters 1 and is tight in 1 of 2 keyways');
 });
 
-test('a file can be dropped anywhere on the window', async () => {
+test('a file can be dropped anywhere on the window, which asks whether to open it', async () => {
   const { page } = app;
   await drop(page, family([opening('a'), tool('t')], { name: 'Dropped family' }), 'dropped.json');
+  await page.getByRole('dialog').getByRole('button', { name: 'Open it' }).click();
   await page.getByText('Dropped family').waitFor();
   await judged(page);
   expect(await enteredOnTheWall(page)).toEqual(['a keyway']);

@@ -1,6 +1,5 @@
 import { useMemo, useState } from 'react';
 import type { Family } from '../../family/family.ts';
-import { boxOf } from '../../geom/point.ts';
 import type { ExportFormat } from '../../interchange/export-profiles.ts';
 import type { Profile } from '../../profile/profile.ts';
 import {
@@ -11,7 +10,8 @@ import {
   exportFileName,
   exportOf,
 } from '../state/export-state.ts';
-import { sizeText, type Units } from '../state/length-text.ts';
+import type { Units } from '../state/length-text.ts';
+import { profileFacts } from '../state/profile-facts.ts';
 import { trayReach } from '../state/tray-reach.ts';
 import styles from './export-dialog.module.css';
 import { copyText, saveExported } from './export-file.ts';
@@ -115,7 +115,7 @@ function ProfileList({ choice, family }: ExportProps) {
               <span className={styles.name}>
                 {profile.name}
                 <small>
-                  {KIND_WORDS[profile.kind]}, {sizeOf(profile, choice.units)}, {shapeOf(profile)}
+                  {factLine(profile, choice.units)}, {shapeOf(profile)}
                 </small>
               </span>
             </label>
@@ -126,11 +126,10 @@ function ProfileList({ choice, family }: ExportProps) {
   );
 }
 
-const KIND_WORDS = { opening: 'keyway', blank: 'blank', tool: 'tool' } as const;
-
-function sizeOf({ ring }: Profile, units: Units): string {
-  const { minX, minY, maxX, maxY } = boxOf(ring);
-  return sizeText(maxX - minX, maxY - minY, units);
+/** Its kind and its size. */
+function factLine(profile: Profile, units: Units): string {
+  const [{ term, value }] = profileFacts(profile, units);
+  return `${term}, ${value}`;
 }
 
 function shapeOf({ drawn, ring }: Profile): string {
@@ -187,24 +186,27 @@ function UnitsQuestion({ choice }: { choice: ExportChoice }) {
 
 function ExportKeys({ choice, family }: ExportProps) {
   const session = useSession();
-  const [said, setSaid] = useState('');
+  // What was said of one choice says nothing of the next.
+  const [said, setSaid] = useState({ choice, words: '' });
+  const say = (words: string) => setSaid({ choice, words });
+  const words = said.choice === choice ? said.words : '';
   const profiles = chosenProfiles(family, choice);
   const none = profiles.length === 0;
   const make = () => session.doors.interchange.exportProfiles(profiles, choice.format, choice.units);
   const name = exportFileName(family, profiles, choice.format);
   const save = async () => {
     const saved = await saveExported(make(), name);
-    setSaid({ saved: `${name} is saved.`, downloaded: `${name} is in your downloads.`, 'given up': '' }[saved]);
+    say({ saved: `${name} is saved.`, downloaded: `${name} is in your downloads.`, 'given up': '' }[saved]);
   };
   const copy = async () => {
     const copied = await copyText(make().text);
-    setSaid(copied ? 'It is in the clipboard.' : 'The browser did not allow it; save it as a file instead.');
+    say(copied ? 'It is in the clipboard.' : 'The browser did not allow it; save it as a file instead.');
   };
   const label = choice.format.toUpperCase();
   return (
     <>
       <p role="status" className={styles.said}>
-        {said || (none ? 'Nothing is ticked.' : `${name}: ${countWords(profiles.length, 'section')}`)}
+        {words || (none ? 'Nothing is ticked.' : `${name}: ${countWords(profiles.length, 'section')}`)}
       </p>
       <button type="button" className="key" onClick={() => endExport(session)}>
         Close

@@ -1,10 +1,11 @@
 import { memo, useEffect, useId, useRef } from 'react';
+import type { DrawnLoop } from '../../interchange/take-outline.ts';
 import type { ProfileKind } from '../../profile/profile.ts';
 import { type DrawingImport, isSound, type LoopChoice } from '../state/import-state.ts';
 import type { Importing, IncomingFile } from '../state/importing.ts';
 import { sizeText, type Units } from '../state/length-text.ts';
+import { loopPath } from '../tools/loops-view.ts';
 import styles from './import-loops.module.css';
-import { loopPath } from './import-picture.tsx';
 import { KINDS, KindQuestion } from './import-questions.tsx';
 import { countWords, loopWords } from './import-words.ts';
 
@@ -118,21 +119,29 @@ function DrawnLoopRow({ i, now, units, importing, sectionsId }: LoopRowProps) {
       </div>
       {ticked && (
         <div className={styles.fields}>
-          {loop.lighter && (
-            <label className={styles.lighter}>
-              <input
-                type="checkbox"
-                checked={choice.lighter}
-                onChange={(event) => change({ lighter: event.target.checked })}
-              />
-              Fewer corners: {loop.lighter.length.toLocaleString('en')} in place of{' '}
-              {loop.vertices.length.toLocaleString('en')}, at most 0.5 µm off
-            </label>
-          )}
+          <LighterTick loop={loop} on={choice.lighter} change={change} />
           {now.replacing === null && <HeadFields i={i} choice={choice} change={change} sectionsId={sectionsId} />}
         </div>
       )}
     </li>
+  );
+}
+
+interface LighterTickProps {
+  readonly loop: DrawnLoop;
+  readonly on: boolean;
+  change(next: Partial<LoopChoice>): void;
+}
+
+/** Offers the outline with fewer corners where there is one. */
+function LighterTick({ loop: { lighter, vertices }, on, change }: LighterTickProps) {
+  if (!lighter) return null;
+  return (
+    <label className={styles.lighter}>
+      <input type="checkbox" checked={on} onChange={(event) => change({ lighter: event.target.checked })} />
+      Fewer corners: {lighter.length.toLocaleString('en')} in place of {vertices.length.toLocaleString('en')}, at most
+      0.5 µm off
+    </label>
   );
 }
 

@@ -1,8 +1,8 @@
-import { NM_PER_INCH, NM_PER_MM } from '../../geom/point.ts';
 import type { ProfileKind } from '../../profile/profile.ts';
 import { DRAWING_UNITS, type DrawingImport, likelyScales } from '../state/import-state.ts';
 import type { Importing, IncomingFile } from '../state/importing.ts';
 import type { Units } from '../state/length-text.ts';
+import { NM_OF_UNIT } from '../tools/ruler-steps.ts';
 import { NumberField } from './conditions-number.tsx';
 import styles from './import-questions.module.css';
 import { scaleWords } from './import-words.ts';
@@ -36,7 +36,7 @@ export function ImportQuestions(props: QuestionsProps) {
 function ScaleDoubt({ now, units, importing }: QuestionsProps) {
   const { height } = now.drawing.loops[now.pointed];
   const likely = likelyScales(now.drawing);
-  const doubtful = height < 2.5 * NM_PER_MM || height > 20 * NM_PER_MM;
+  const doubtful = height < 2.5 * NM_OF_UNIT.mm || height > 20 * NM_OF_UNIT.mm;
   if (likely.length === 0 && !(doubtful && now.drawing.loops.length === 1)) return null;
   return (
     <div className={styles.doubt} role="status">
@@ -54,7 +54,7 @@ function ScaleDoubt({ now, units, importing }: QuestionsProps) {
 }
 
 function heightIn(nm: number, units: Units): string {
-  const value = nm / (units === 'in' ? NM_PER_INCH : NM_PER_MM);
+  const value = nm / NM_OF_UNIT[units];
   return `${Number(value.toPrecision(4))} ${units}`;
 }
 
@@ -63,7 +63,7 @@ function ScaleQuestion({ now, units, importing }: QuestionsProps) {
   const set = now.input.nmPerUnit;
   const byHand = set !== undefined;
   const known = DRAWING_UNITS.find(({ nm }) => byHand && Math.abs(nm - set) < nm * 1e-9);
-  const per = units === 'in' ? NM_PER_INCH : NM_PER_MM;
+  const per = NM_OF_UNIT[units];
   const { height } = loops[now.pointed];
   const own = unitsStated && !byHand ? ` (${scaleWords(nmPerUnit)})` : '';
   const value = known?.name ?? (byHand ? 'typed' : 'own');
@@ -96,7 +96,7 @@ function ScaleQuestion({ now, units, importing }: QuestionsProps) {
           decimals={3}
           room={7}
           least={Number((100_000 / per).toFixed(4))}
-          most={Math.floor((47 * NM_PER_MM * 100) / per) / 100}
+          most={Math.floor((47 * NM_OF_UNIT.mm * 100) / per) / 100}
           step={units === 'in' ? 0.005 : 0.1}
           onChange={(typed) => importing.setScale((nmPerUnit * typed * per) / height)}
         />

@@ -1,8 +1,8 @@
 import type { OutlineFaultKind } from '../../geom/check-outline.ts';
-import { NM_PER_INCH, NM_PER_MM } from '../../geom/point.ts';
 import type { DrawnLoop } from '../../interchange/take-outline.ts';
 import { DRAWING_UNITS } from '../state/import-state.ts';
 import { gapText, type Units } from '../state/length-text.ts';
+import { NM_OF_UNIT } from '../tools/ruler-steps.ts';
 
 /** What is to be known of a loop before it is taken, each in a sentence; `bad` where it cannot be taken at all. */
 export interface LoopWord {
@@ -49,13 +49,13 @@ function gapWords(gaps: readonly number[], units: Units): string {
 }
 
 function coordinate(nm: number, units: Units): string {
-  return units === 'in' ? `${(nm / NM_PER_INCH).toFixed(3)} in` : `${(nm / NM_PER_MM).toFixed(2)} mm`;
+  return units === 'in' ? `${(nm / NM_OF_UNIT.in).toFixed(3)} in` : `${(nm / NM_OF_UNIT.mm).toFixed(2)} mm`;
 }
 
 /** Nanometres in a unit, in words: "1 unit is 1 millimetre". */
 export function scaleWords(nmPerUnit: number): string {
   const known = DRAWING_UNITS.find(({ nm }) => Math.abs(nm - nmPerUnit) < nm * 1e-9);
-  return known ? known.name : `1 unit is ${Number((nmPerUnit / NM_PER_MM).toPrecision(6))} mm`;
+  return known ? known.name : `1 unit is ${Number((nmPerUnit / NM_OF_UNIT.mm).toPrecision(6))} mm`;
 }
 
 /** "1 section", "3 sections". */

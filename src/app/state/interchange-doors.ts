@@ -8,7 +8,6 @@ import type { Sniffed } from '../../interchange/sniff-format.ts';
 import type { DrawnLoop } from '../../interchange/take-outline.ts';
 import type { DrawingInput, LoopsRead } from '../../jobs/read-drawing.ts';
 import type { Profile } from '../../profile/profile.ts';
-import type { JobOnItsWay } from './doors.ts';
 import type { Units } from './length-text.ts';
 
 /** The operations that bring drawings in and take them out; main.tsx names the real ones. */
@@ -16,7 +15,7 @@ export interface InterchangeDoors {
   /** What a file is, by its first bytes. */
   sniffFormat(name: string, bytes: Uint8Array): Sniffed;
   /** The loops of a drawing, in another thread that ends with it or is ended. */
-  readDrawing(input: DrawingInput): JobOnItsWay<LoopsRead>;
+  readDrawing(input: DrawingInput): { readonly result: Promise<LoopsRead>; cancel(): void };
   /** The outline that is taken of a loop, nanometres. */
   placeLoop(loop: DrawnLoop, placing: Placing): Vertex[];
   /** What adding the sections of one family to another comes to. */

@@ -117,6 +117,26 @@ describe('loops of a drawing', () => {
     expect(loopsOf(frame, closed(BLADE, 'blade'), hole).map(({ inside }) => inside)).toEqual([null, 0, 1]);
   });
 
+  test('what stands in frames of its own lies in no other, and is the same only under the same name', () => {
+    const small = closed(
+      [
+        [0.5, 1],
+        [1.5, 1],
+        [1, 2],
+      ],
+      'small',
+    );
+    const { loops } = takeOutlines(
+      drawing(closed(BLADE, 'five'), closed(BLADE, 'six'), closed(BLADE, 'six'), small),
+      true,
+    );
+    expect(loops.map(({ label, inside, repeats }) => [label, inside, repeats])).toEqual([
+      ['five', null, 0],
+      ['six', null, 1],
+      ['small', null, 0],
+    ]);
+  });
+
   test('a crossing loop is shown with the place of its crossing and is not sound', () => {
     const [loop] = loopsOf(
       closed([
