@@ -21,7 +21,7 @@ export function DrawReadOut({ at, lines, sheet }: { at: Point; lines: readonly s
     <Label x={Math.max(RULER.left + 4, x)} y={Math.max(6, y)}>
       <Tag fill={palette.paperLit} stroke={palette.ink} strokeWidth={1.5} opacity={0.95} />
       <Text
-        text={lines.join('\n')}
+        text={lines.map((line) => `${line}\u00a0`).join('\n')}
         padding={7}
         wrap="none"
         lineHeight={LINE_TALL / 15}
