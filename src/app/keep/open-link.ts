@@ -1,5 +1,5 @@
 import { readLink } from '../../interchange/link/read.ts';
-import { openText, refuseFile } from '../state/document-state.ts';
+import { openText } from '../state/document-state.ts';
 import type { Session } from '../state/session.ts';
 
 /** What a family is called that came by a link, until it is saved. */
@@ -14,7 +14,7 @@ const FILE_NAME = 'shared-family.json';
 export function openLink({ documents, doors }: Session, fragment: string): boolean {
   const read = readLink(fragment);
   if (!read.ok) {
-    refuseFile(documents, 'The link', read.faults[0].what, read.faults[0].cure);
+    documents.setState({ refusal: { fileName: 'The link', faults: read.faults } });
     return false;
   }
   if (!openText(documents, doors, read.text, FILE_NAME)) return false;

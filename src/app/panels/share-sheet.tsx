@@ -36,14 +36,16 @@ export function ShareSheet({ onClose }: { onClose(): void }) {
         {written && !written.ok && (
           <p className={styles.fault} role="alert">
             This family is too large for a link: it would have{' '}
-            {written.length === null ? `more than ${written.most}` : written.length} characters, and programs cut links
-            above {written.most}. Save it as a file and pass that on.
+            {written.length === null ? 'far' : `${count(written.length)} characters,`} more than the{' '}
+            {count(written.most)} that a link may have. Save it as a file and pass that on.
           </p>
         )}
       </div>
     </ModalSheet>
   );
 }
+
+const count = (n: number) => n.toLocaleString('en-GB');
 
 function Link({ fragment }: { fragment: string }) {
   const field = useRef<HTMLTextAreaElement>(null);
