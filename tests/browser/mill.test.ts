@@ -1,7 +1,7 @@
 // Five square grooves and a keyway made for them by hand with a gap of 0.05 mm: thickness and height 0.1 mm more, each
 // ward 0.1 mm higher than its groove and 0.1 mm narrower. So the blank goes in with a clearance of 0.050 mm, no more.
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { counts, dragOver, openInDraw, savedFamily, sheet, told } from './draw-page.ts';
@@ -51,6 +51,9 @@ beforeEach(async () => {
   app = await openApp();
 });
 
+// Each step waits for what it shows; many steps on a busy machine take their time.
+vi.setConfig({ testTimeout: 240_000 });
+
 afterEach(async () => {
   expect(app.problems).toEqual([]);
   await app.close();
@@ -69,6 +72,11 @@ async function typeIn(page: Page, name: string, text: string): Promise<void> {
   await page.keyboard.press('Control+a');
   await page.keyboard.type(text);
   await page.keyboard.press('Enter');
+}
+
+/** Waits until the line over the sheet says that the pair goes together with so much clearance. */
+async function margin(page: Page, other: string, words: string): Promise<void> {
+  await page.locator('p[data-verdict="enters"]').filter({ hasText: other }).filter({ hasText: words }).waitFor();
 }
 
 /** Presses a key of the form by keyboard alone. */
@@ -104,7 +112,7 @@ test('a five-groove blank is milled from a plain blade by keyboard and pointer, 
   await dragOver(page, [1.4, 4.6], [1.5, 4.6]);
   expect(await field(page, 'Groove 5 depth, mm').inputValue()).toBe('0.50');
   await counts(page, 'Goes into 1 of 1 keyway');
-  await page.getByText('Teal keyway: enters +0.050 mm').first().waitFor();
+  await margin(page, 'Teal keyway', '+0.050 mm');
   expect(await savedMilled(page, 'teal-blank')).toEqual(blank(GROOVES).milled);
   // A drag is one step: the depth is as it came.
   await page.keyboard.press('Control+z');
@@ -122,7 +130,7 @@ test('the keyway of the blank is made by a clearance, picked, judged with it, an
   await page.getByRole('button', { name: 'Add the keyway' }).click();
   await page.getByRole('heading', { level: 1, name: 'Teal keyway (2)' }).waitFor();
   await counts(page, 'Takes 1 of 1 blank');
-  await page.getByText('Teal blank: enters +0.050 mm').first().waitFor();
+  await margin(page, 'Teal blank', '+0.050 mm');
   expect(await savedMilled(page, 'teal-keyway-2')).toEqual(KEYWAY.milled);
   await page.keyboard.press('Control+z');
   await page.getByRole('option', { name: 'Teal keyway (2)' }).waitFor({ state: 'detached' });
