@@ -58,7 +58,7 @@ function DrawHead({ family, profile }: { family: Family; profile: Profile }) {
         {profile.name}
       </h2>
       <p className={own.said}>
-        {SEEN[profile.kind]}; {sizeText(maxX - minX, maxY - minY, units)}
+        {SEEN[profile.kind]}; {sizeText(maxX - minX, maxY - minY, units).replaceAll(' ', '\u00a0')}
       </p>
       <p role="status" className={own.told}>
         {told}
