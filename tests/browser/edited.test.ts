@@ -96,7 +96,7 @@ test('saving saves the edit, and then nothing would be lost', async () => {
   expect(await isEnabled()).toEqual([true, false]);
 });
 
-test('the window asks before edits are lost: on leaving, and when another family is opened', async () => {
+test('the window asks before edits are lost that are kept nowhere: on leaving, and when another family is opened', async () => {
   const { page } = app;
   const asked: string[] = [];
   page.on('dialog', async (dialog) => {
@@ -107,6 +107,15 @@ test('the window asks before edits are lost: on leaving, and when another family
     await page.getByRole('button', { name: 'Family ▾' }).click();
     await page.getByRole('button', { name: /^First lesson/ }).click();
   };
+  // A disk that takes nothing any more.
+  await page.evaluate(() => {
+    IDBObjectStore.prototype.put = () => {
+      throw new DOMException('The disk is full.', 'QuotaExceededError');
+    };
+  });
+  await page.keyboard.press('Control+z');
+  await page.keyboard.press('Control+y');
+  await page.locator('[data-kept="full"]').waitFor();
   await openDemo();
   expect(asked).toEqual(['confirm']);
   expect(await answersOnTheWall(page)).toEqual(AS_EDITED);
