@@ -1,16 +1,15 @@
 import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright-core';
-import { openFamily } from './compare-page.ts';
-import { judged, textOf } from './wall-page.ts';
 
 /** The sheet of the Draw view. */
 export const sheet = (page: Page): Locator => page.getByRole('application', { name: /^Sheet of/ });
 
 /** Opens a family and one of its sections in the Draw view. */
 export async function openInDraw(page: Page, family: object, list: string, section: string): Promise<void> {
-  await openFamily(page, family);
-  await page.getByRole('option', { name: section }).waitFor();
-  await judged(page);
+  const text = JSON.stringify({ format: 'sectionary-family', version: 1, units: 'mm', ...family });
+  await page
+    .getByLabel('Family file', { exact: true })
+    .setInputFiles({ name: 'test.json', mimeType: 'application/json', buffer: Buffer.from(text) });
   await page.getByRole('listbox', { name: list }).getByRole('option', { name: section }).click();
   await page.getByRole('button', { name: 'Draw', exact: true }).click();
   await sheet(page).waitFor();
@@ -68,9 +67,6 @@ export async function savedFamily(page: Page): Promise<SavedFamily> {
   await sheet(page).focus();
   return saved;
 }
-
-/** What the outline in hand goes into: "Goes into 1 of 1 keyway". */
-export const count = (page: Page): Promise<string> => textOf(page.getByRole('status').filter({ hasText: / of \d/ }));
 
 /** Waits until the count over the sheet says so. */
 export async function counts(page: Page, words: string): Promise<void> {
