@@ -48,7 +48,7 @@ function CounterpartForm({ family, profile, onDone }: CounterpartFormProps) {
   };
   return (
     <>
-      <div className={styles.sizes}>
+      <div className={styles.sizes} data-units={units}>
         <LengthField
           name="Clearance"
           label="Clearance all round"

@@ -109,7 +109,7 @@ function GrooveFields({ profile, milled, index, faults }: GrooveListProps & { in
   const word = grooveWord(profile.kind);
   return (
     <div className={styles.open}>
-      <div className={styles.sizes}>
+      <div className={styles.sizes} data-units={units}>
         {FIELDS.filter(([field]) => !(field === 'bottom' && reachesBack(groove))).map(([field, name]) => {
           const Field = field === 'flank' ? AngleField : LengthField;
           return (

@@ -80,7 +80,7 @@ function BladeFields({ profile, milled, faults }: Omit<MilledFormProps, 'family'
   const session = useSession();
   const units = useStore(session.settings, (s) => s.units);
   return (
-    <div className={styles.sizes}>
+    <div className={styles.sizes} data-units={units}>
       {BLADE_FIELDS.map(([field, name]) => (
         <LengthField
           key={field}

@@ -39,7 +39,7 @@ export function ReadGrooves({ profile }: { profile: Profile }) {
         Read as grooves
       </h2>
       <p className={styles.soft}>{profile.name} is drawn by its outline. It can be read as a milled blade.</p>
-      <div className={styles.sizes}>
+      <div className={styles.sizes} data-units={units}>
         <LengthField
           name="Tolerance"
           label="How far the outline may be off"

@@ -34,7 +34,7 @@ export function WebReading({ family, profile }: { family: Family; profile: Profi
         {lengthText(thick, units)} at its thinnest, {height} above the back
         {isThin && `; the least is ${lengthText(leastWeb, units)}`}.
       </p>
-      <div className={styles.sizes}>
+      <div className={styles.sizes} data-units={units}>
         <LengthField
           name="Least web (0: none)"
           label="Least web of the family, 0 for none"
