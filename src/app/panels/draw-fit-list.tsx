@@ -4,6 +4,7 @@ import type { Fit } from '../../fit/fit.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { readingText } from '../state/length-text.ts';
 import { MEASURING, marginText, NOT_MEASURED, VERDICT_WORDS } from '../state/pair-words.ts';
+import own from './draw-readings.module.css';
 import styles from './readings.module.css';
 import { useHalted } from './use-family.ts';
 import { useSession, useStore } from './use-store.ts';
@@ -37,13 +38,13 @@ export function DrawFitList({ family, profile }: { family: Family; profile: Prof
           <li key={other.id}>
             <button
               type="button"
-              className={styles.pair}
+              className={`${styles.pair} ${own.pair}`}
               aria-pressed={other.id === otherId}
               title={`Lay ${other.name} under it`}
               onClick={() => selection.setState(isOpening ? { entrantId: other.id } : { openingId: other.id })}
             >
               <VerdictMark verdict={fit?.verdict ?? null} size={18} />
-              <span className={styles.grow}>{other.name}</span>
+              <span className={styles.grow}>{isOpening ? other.name : (other.section ?? other.name)}</span>
               <span>{fit ? `${VERDICT_WORDS[fit.verdict]} ${marginText(fit, units, pending, readingText)}` : '…'}</span>
             </button>
           </li>

@@ -25,7 +25,6 @@ export function VertexTable({ profile }: { profile: Profile }) {
       <h3 id={`${id}-title`} className={styles.title}>
         {count} vertices, in {units}
       </h3>
-      <VertexGrid profile={profile} chosen={chosen} hand={hand} id={id} />
       {fault && fault.words !== '' && (
         <p id={`${id}-fault`} role="alert" className={styles.fault}>
           Row {fault.row + 1}: {fault.words}
@@ -34,6 +33,7 @@ export function VertexTable({ profile }: { profile: Profile }) {
       <p role="status" className={styles.told}>
         {told}
       </p>
+      <VertexGrid profile={profile} chosen={chosen} hand={hand} id={id} />
       {profile.milled && (
         <p className={styles.note}>
           It is described by its grooves. A change here makes it a drawn outline; undo brings the grooves back.
