@@ -3,7 +3,7 @@
 
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { readFamily } from '../../src/interchange/json/read.ts';
 import {
   makePictureFrame,
@@ -14,7 +14,7 @@ import {
 } from '../../src/trace/picture-scale.ts';
 import type { FourPoints } from '../../src/trace/plane-map.ts';
 import { graveAxeFindings } from '../kit/axe.ts';
-import { SCAN, SHEET, scanMarks, scannedOutline } from '../kit/demo-scan.ts';
+import { encodeGrey, SCAN, SHEET, scanMarks, scannedOutline } from '../kit/demo-scan.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { alignedDistance } from '../kit/outline-distance.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
@@ -24,8 +24,13 @@ import { judged, pickEntrant } from './wall-page.ts';
 
 let app: OpenedApp;
 
+// A picture is a lot of work for a machine that does other things beside it.
+vi.setConfig({ testTimeout: 180_000 });
+const poll = <Value>(read: () => Value) => expect.poll(read, { timeout: 60_000 });
+
 beforeEach(async () => {
   app = await openApp();
+  app.page.setDefaultTimeout(60_000);
   await judged(app.page);
   await pickEntrant(app.page, 'Rail blank');
   await app.page.getByRole('button', { name: 'Draw', exact: true }).click();
@@ -64,7 +69,7 @@ const step = (page: Page, name: RegExp) => page.getByRole('button', { name });
 async function openStep(page: Page, name: RegExp): Promise<void> {
   const key = step(page, name);
   if ((await key.getAttribute('aria-expanded')) !== 'true') await key.click();
-  await expect.poll(() => key.getAttribute('aria-expanded')).toBe('true');
+  await poll(() => key.getAttribute('aria-expanded')).toBe('true');
 }
 
 /** Where a point of the picture is on the screen, by the marks told so far. */
@@ -84,7 +89,7 @@ async function pressOn(page: Page, marks: PictureMarks, at: PicturePoint): Promi
   for (let turn = 0; turn < 4; turn++) {
     const before = await scaleOf(page);
     await page.mouse.wheel(0, -300);
-    await expect.poll(() => scaleOf(page)).toBeGreaterThan(before * 1.5);
+    await poll(() => scaleOf(page)).toBeGreaterThan(before * 1.5);
   }
   const near = await onPicture(page, marks, at);
   await page.mouse.move(near.x, near.y);
@@ -136,9 +141,7 @@ async function outlineInFile(page: Page, id: string) {
   return profile.ring;
 }
 
-test('the demo scan is opened, scaled, straightened and traced with the pointer, to 0.03 mm of the true outline', {
-  timeout: 180_000,
-}, async () => {
+test('the demo scan is opened, scaled, straightened and traced with the pointer, to 0.03 mm of the true outline', async () => {
   const { page } = app;
   await choosePicture(page, scanFile());
   await page.getByText('840 × 800 pixels').waitFor();
@@ -160,7 +163,7 @@ test('the demo scan is opened, scaled, straightened and traced with the pointer,
   expect(await outlineInFile(page, 'rail-blank')).toEqual(traced);
 });
 
-test('the same by typed numbers alone, as a section of its own', { timeout: 120_000 }, async () => {
+test('the same by typed numbers alone, as a section of its own', async () => {
   const { page } = app;
   await choosePicture(page, scanFile());
   const { bar, corners } = scanMarks();
@@ -196,7 +199,7 @@ test('threshold, shade and simplification change the outline as they are moved; 
   const usual = await words();
   await page.getByRole('slider', { name: 'Simplify by at most' }).focus();
   for (let i = 0; i < 4; i++) await page.keyboard.press('PageUp');
-  await expect.poll(words).not.toBe(usual);
+  await poll(words).not.toBe(usual);
   const cornersIn = async () => Number(/(\d+) corners/.exec((await words()) ?? '')?.[1]);
   expect(await cornersIn()).toBeLessThan(Number(/(\d+) corners/.exec(usual ?? '')?.[1]));
   // The frame is a wide outline too: a press between it and the blank picks its inside.
@@ -215,9 +218,7 @@ test('threshold, shade and simplification change the outline as they are moved; 
   expect(await page.getByRole('button', { name: 'Use as outline' }).isDisabled()).toBe(true);
 });
 
-test('the picture is kept in the file only when that is ticked, and lies there as it did when the file is opened', {
-  timeout: 120_000,
-}, async () => {
+test('the picture is kept in the file only when that is ticked, and lies there as it did when the file is opened', async () => {
   const { page } = app;
   await choosePicture(page, scanFile());
   await openStep(page, /^2 Straighten/);
@@ -234,14 +235,14 @@ test('the picture is kept in the file only when that is ticked, and lies there a
   expect(kept?.image).toBe(`data:image/png;base64,${readFileSync(SCAN.file).toString('base64')}`);
   expect(kept?.turnDeg).toBe(-3.4);
   await page.keyboard.press('Control+z');
-  await expect.poll(() => tick.isChecked()).toBe(false);
+  await poll(() => tick.isChecked()).toBe(false);
   await page.keyboard.press('Control+Shift+z');
-  await expect.poll(() => tick.isChecked()).toBe(true);
+  await poll(() => tick.isChecked()).toBe(true);
   // A change of a kept picture is a step of its own.
   await typeInto(page, /^Turn to the left/, '5');
   expect((await picture())?.turnDeg).toBe(5);
   await page.keyboard.press('Control+z');
-  await expect.poll(() => numberIn(page, /^Turn to the left/)).toBe(-3.4);
+  await poll(() => numberIn(page, /^Turn to the left/)).toBe(-3.4);
   const text = JSON.stringify(await savedFamily(page));
   await page.getByRole('button', { name: 'Family ▾' }).click();
   const [chooser] = await Promise.all([
@@ -285,6 +286,17 @@ function bomb(): Buffer {
   return head;
 }
 
+test('a picture of 12,000 pixels is worked on at a smaller scale, and that is said', async () => {
+  const { page } = app;
+  const [width, height] = [12_000, 1_200];
+  const grey = new Uint8Array(width * height).fill(255);
+  for (let y = 300; y < 900; y++) grey.fill(0, y * width + 4_000, y * width + 8_000);
+  await choosePicture(page, { name: 'wide.png', mimeType: 'image/png', buffer: encodeGrey(grey, width, height) });
+  await page.getByText('It has 12000 × 1200 pixels and is worked on at 8192 × 819').waitFor();
+  await openStep(page, /^4 Automatic outline/);
+  await found(page);
+});
+
 test('marks that tell nothing are refused with a cure, and the picture stays where it was', async () => {
   const { page } = app;
   await choosePicture(page, scanFile());
@@ -316,10 +328,10 @@ test('Escape gives up the setting of marks, then a drag of one; the panel is cle
   await page.mouse.move(at.x, at.y);
   await page.mouse.down();
   await page.mouse.move(at.x + 40, at.y + 10, { steps: 4 });
-  await expect.poll(() => numberIn(page, /^A from left/)).toBeGreaterThan(before + 5);
+  await poll(() => numberIn(page, /^A from left/)).toBeGreaterThan(before + 5);
   await takeScreenshots(page, 'draw-trace-loupe');
   await page.keyboard.press('Escape');
-  await expect.poll(() => numberIn(page, /^A from left/)).toBe(before);
+  await poll(() => numberIn(page, /^A from left/)).toBe(before);
   await page.mouse.up();
   expect(await numberIn(page, /^A from left/)).toBe(before);
   expect(bar).toHaveLength(2);

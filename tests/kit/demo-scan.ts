@@ -169,9 +169,8 @@ function blur(light: Float64Array, width: number, height: number): Float64Array 
   return along(rows, height, width, (i) => Math.floor(i / width));
 }
 
-/** The picture as a PNG file of 8-bit grey. */
-export function encodeScan(grey: Uint8Array): Buffer {
-  const { width, height } = SCAN;
+/** Stored grey values, row by row from the top, as a PNG file. */
+export function encodeGrey(grey: Uint8Array, width: number, height: number): Buffer {
   const png = new PNG({ width, height, colorType: 0, inputColorType: 0, inputHasAlpha: false, bitDepth: 8 });
   png.data = Buffer.from(grey);
   return PNG.sync.write(png, { colorType: 0, inputColorType: 0, inputHasAlpha: false, bitDepth: 8, deflateLevel: 9 });

@@ -11,7 +11,7 @@ import { makePictureFrame, NO_MARKS, type PictureFrame, type PictureMarks } from
 import { suggestThreshold } from '../../src/trace/suggest-threshold.ts';
 import type { TracedLoop, TraceSettings } from '../../src/trace/trace-picture.ts';
 import { randomNumbers } from '../cases/random-numbers.ts';
-import { decodePng, drawScan, encodeScan, SCAN, SHEET, scanMarks, scannedOutline } from '../kit/demo-scan.ts';
+import { decodePng, drawScan, encodeGrey, SCAN, SHEET, scanMarks, scannedOutline } from '../kit/demo-scan.ts';
 import { alignedDistance } from '../kit/outline-distance.ts';
 import { traced } from '../kit/traced.ts';
 
@@ -64,7 +64,7 @@ test('the kept file is what the scene draws (where it is missing it is written: 
   const drawn = drawScan();
   if (!existsSync(SCAN.file)) {
     mkdirSync(dirname(SCAN.file), { recursive: true });
-    writeFileSync(SCAN.file, encodeScan(drawn));
+    writeFileSync(SCAN.file, encodeGrey(drawn, SCAN.width, SCAN.height));
     throw new Error(`${SCAN.file} was written.`);
   }
   const { width, height, rgba } = decodePng(readFileSync(SCAN.file));

@@ -33,18 +33,18 @@ export function OutlineStep({ id, underlay }: StepProps) {
   useEffect(() => () => dropTrace(session, id), [session, id]);
   return (
     <>
-      <HandFields id={id} underlay={underlay} />
+      <ThresholdFields id={id} underlay={underlay} />
+      <OutlineFields id={id} underlay={underlay} />
       <Found id={id} underlay={underlay} />
       <UseKeys id={id} underlay={underlay} />
     </>
   );
 }
 
-function HandFields({ id, underlay }: StepProps) {
+/** How dark is told from light. */
+function ThresholdFields({ id, underlay }: StepProps) {
   const session = useSession();
-  const units = useStore(session.settings, (s) => s.units);
-  const { grey, shade, blur, sharpen } = underlay.hand;
-  const { unit, per, decimals, step } = SMALL_LENGTHS[units];
+  const { grey, shade, blur } = underlay.hand;
   const key = (value: 'dark' | 'light', label: string) => (
     <button
       type="button"
@@ -83,6 +83,17 @@ function HandFields({ id, underlay }: StepProps) {
         most={6}
         onChange={(value) => setHand(session, id, { blur: value })}
       />
+    </>
+  );
+}
+
+/** How an outline is made of the line between dark and light. */
+function OutlineFields({ id, underlay }: StepProps) {
+  const session = useSession();
+  const units = useStore(session.settings, (s) => s.units);
+  const { unit, per, decimals, step } = SMALL_LENGTHS[units];
+  return (
+    <>
       <Slider
         name="Simplify"
         label="Simplify by at most"
@@ -97,7 +108,7 @@ function HandFields({ id, underlay }: StepProps) {
       <label className={styles.tick}>
         <input
           type="checkbox"
-          checked={sharpen}
+          checked={underlay.hand.sharpen}
           onChange={(event) => setHand(session, id, { sharpen: event.target.checked })}
         />
         <span>Let straight edges meet in sharp corners</span>
