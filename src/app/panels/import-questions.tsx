@@ -34,7 +34,8 @@ export function ImportQuestions(props: QuestionsProps) {
 
 /** Offers the scales at which the loops would be as tall as a blade, where they are far from it. */
 function ScaleDoubt({ now, units, importing }: QuestionsProps) {
-  const { height } = now.drawing.loops[now.pointed];
+  const loop = now.drawing.loops[now.pointed];
+  const height = Math.max(loop.width, loop.height);
   const likely = likelyScales(now.drawing);
   const doubtful = height < 2.5 * NM_OF_UNIT.mm || height > 20 * NM_OF_UNIT.mm;
   if (likely.length === 0 && !(doubtful && now.drawing.loops.length === 1)) return null;
@@ -64,7 +65,8 @@ function ScaleQuestion({ now, units, importing }: QuestionsProps) {
   const byHand = set !== undefined;
   const known = DRAWING_UNITS.find(({ nm }) => byHand && Math.abs(nm - set) < nm * 1e-9);
   const per = NM_OF_UNIT[units];
-  const { height } = loops[now.pointed];
+  // As it is seen: a quarter turn lays it down or sets it up.
+  const height = now.placing.quarters % 2 === 0 ? loops[now.pointed].height : loops[now.pointed].width;
   const own = unitsStated && !byHand ? ` (${scaleWords(nmPerUnit)})` : '';
   const value = known?.name ?? (byHand ? 'typed' : 'own');
   const change = (name: string) => {

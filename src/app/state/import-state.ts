@@ -203,7 +203,8 @@ export interface LikelyScale extends DrawingUnit {
 
 /** The units at which the loop of middle height would be as tall as a blade; none where it is about as tall already. */
 export function likelyScales({ loops, nmPerUnit }: DrawingLoops): LikelyScale[] {
-  const heights = loops.map(({ height }) => height).sort((a, b) => a - b);
+  // The longer side: a section may be drawn lying down.
+  const heights = loops.map(({ width, height }) => Math.max(width, height)).sort((a, b) => a - b);
   const middle = heights[Math.floor(heights.length / 2)] ?? 0;
   if (middle >= DOUBTFUL_HEIGHT.least && middle <= DOUBTFUL_HEIGHT.most) return [];
   return DRAWING_UNITS.map((unit) => ({ ...unit, height: Math.round((middle / nmPerUnit) * unit.nm) })).filter(

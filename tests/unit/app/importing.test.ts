@@ -127,6 +127,11 @@ describe('a drawing', () => {
     expect(drawing().choices[0].ticked).toBe(true);
   });
 
+  test('a section that is drawn lying down is not doubted', async () => {
+    await take(textFile('lying.svg', svg('<rect x="2" y="2" width="8" height="2"/>')));
+    expect(likelyScales(drawing().drawing)).toEqual([]);
+  });
+
   test('a border is not taken for a section, what it holds is', async () => {
     const frame = '<rect id="border" x="0" y="0" width="40" height="20"/>';
     await take(textFile('framed.svg', svg(frame + blade(2, 'a') + blade(8, 'b'))));
