@@ -18,6 +18,8 @@ export function Loupe({ image, mark, sheet }: { image: UnderlayImage; mark: Plac
   const x = mark.pixel.px > size.width / 2 ? MARGIN + RADIUS : size.width - MARGIN - RADIUS;
   const y = mark.pixel.py > size.height / 2 ? UPPER_MARGIN + RADIUS : size.height - MARGIN - RADIUS;
   const draw = (context: DrawingContext) => {
+    // One that was put away in the meantime has no pixels left.
+    if (image.bitmap.width === 0) return;
     context.save();
     circle(context, x, y);
     context.setAttr('fillStyle', palette.paperLit);

@@ -80,6 +80,8 @@ function drawStraight(context: DrawingContext, { canvas, box }: StraightPicture,
 
 /** Draws the bitmap through its frame, which is a turn, a scale and a move. */
 function drawAsItIs(context: DrawingContext, { image, frame }: ShownPicture, { view }: DrawingSheet): void {
+  // One that was put away in the meantime has no pixels left.
+  if (image.bitmap.width === 0) return;
   const [a, b, c, d, e, f, , , w] = frame.toProfile;
   const k = view.scale / w;
   context.transform(a * k, -d * k, b * k, -e * k, view.x + c * k, view.y - f * k);
