@@ -2,6 +2,7 @@ import type { FileUnits } from '../../family/family.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { addProfile, freshId, replaceProfile, toFileLength } from './edit-profiles.ts';
 import { sayLength, toNanometres } from './file-units.ts';
+import { readPicture, writePicture } from './picture-file.ts';
 import type { FamilyDocument } from './read.ts';
 import type { FamilyFile, MilledFile, ProfileFile } from './schema.ts';
 
@@ -86,12 +87,13 @@ function isSame(a: Profile, b: Profile): boolean {
 function inUnits(profile: ProfileFile, from: FileUnits, to: FileUnits): ProfileFile {
   if (from === to) return profile;
   const length = (value: number) => toFileLength(toNanometres(value, from), to);
-  const { outline, milled, tolerance } = profile;
+  const { outline, milled, tolerance, picture } = profile;
   return {
     ...profile,
     ...(tolerance === undefined ? {} : { tolerance: length(tolerance) }),
     ...(outline ? { outline: outline.map(([x, y, bulge]) => pointIn(length(x), length(y), bulge)) } : {}),
     ...(milled ? { milled: milledIn(milled, length) } : {}),
+    ...(picture ? { picture: writePicture(readPicture(picture, from), to, picture) } : {}),
   };
 }
 

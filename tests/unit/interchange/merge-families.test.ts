@@ -137,6 +137,29 @@ test('the other way, millimetres into inches, a milled blade and a tolerance com
   );
 });
 
+test('the lengths of a kept picture are converted too', () => {
+  const picture = {
+    image: 'data:image/png;base64,iVBORw0KGgo=',
+    scale: { from: [0, 0], to: [10, 0], distance: 25.4 },
+    middle: [2.54, 5.08],
+    shelf: 3,
+  };
+  const ours = documentOf(
+    [
+      blank('heron', {
+        outline: [
+          [0, 0],
+          [0.08, 0],
+          [0.08, 0.3],
+        ],
+      }),
+    ],
+    { units: 'in', runningClearance: 0.001 },
+  );
+  const merged = mergeFamilies(ours, documentOf([blank('rail', { picture })]));
+  expect(merged.profiles[1].picture).toMatchObject({ scale: { distance: 1 }, middle: [0.1, 0.2], shelf: 3 });
+});
+
 test('a merge leaves both families as they were', () => {
   const theirs = documentOf([blank('snipe', { outline: THIN })]);
   const before = JSON.stringify([OURS, theirs]);
