@@ -74,8 +74,10 @@ async function imageOf(blob: Blob, name: string): Promise<UnderlayImage> {
   refuseUnlessGood(kind);
   const whole = await createImageBitmap(blob);
   if (whole.width < 16 || whole.height < 16) throw new PictureRefused('has hardly any pixels', 'Choose a larger one.');
+  // Read before the picture is put away for a smaller one, which leaves it without a size.
+  const { width, height } = whole;
   const size = workedOn(whole);
-  const scaled = size.width !== whole.width;
+  const scaled = size.width !== width;
   const bitmap = scaled ? await smaller(whole, size) : whole;
   const canvas = drawn(bitmap);
   const pixels = canvas.context.getImageData(0, 0, size.width, size.height);
@@ -85,7 +87,7 @@ async function imageOf(blob: Blob, name: string): Promise<UnderlayImage> {
     ...{ name, size, bitmap, light: lightOfPixels(pixels.data, size.width, size.height) },
     data: keep.size <= LARGEST_KEPT ? await addressOf(keep) : null,
     note: scaled
-      ? `It has ${whole.width} × ${whole.height} pixels and is worked on at ${size.width} × ${size.height}. Crop it to the section for more.`
+      ? `It has ${width} × ${height} pixels and is worked on at ${size.width} × ${size.height}. Crop it to the section for more.`
       : '',
   };
 }
