@@ -31,17 +31,13 @@ export const DrawGrid = memo(function DrawGrid({ units, step, sheet }: DrawGridP
     strokeAxes(context, sheet);
     if (step && step * view.scale >= DOT_SPACING) paintDots(context, sheet, step);
   };
-  return (
-    <Group>
-      <Shape sceneFunc={paint} listening={false} />
-      <RulerNumbers major={major} units={units} sheet={sheet} />
-    </Group>
-  );
+  return <Shape sceneFunc={paint} listening={false} />;
 });
 
-/** The numbers of the strong lines, on strips at the left and at the foot. */
-function RulerNumbers({ major, units, sheet }: { major: number; units: Units; sheet: DrawingSheet }) {
-  const { size, palette } = sheet;
+/** The numbers of the strong lines, on strips at the left and at the foot, over whatever is drawn there. */
+export const DrawRuler = memo(function DrawRuler({ units, sheet }: { units: Units; sheet: DrawingSheet }) {
+  const { view, size, palette } = sheet;
+  const { major } = rulerSteps(view.scale, NM_OF_UNIT[units], NUMBER_SPACING);
   const foot = size.height - RULER.foot;
   const decimals = Math.max(0, Math.ceil(-Math.log10(major / NM_OF_UNIT[units]) - 1e-9));
   const xs = linesBetween(sheet, major, 'x').filter(({ px }) => px > RULER.left + 14 && px < size.width - 18);
@@ -72,7 +68,7 @@ function RulerNumbers({ major, units, sheet }: { major: number; units: Units; sh
       <Text {...upright} fontStyle="bold" y={6} text={units} />
     </Group>
   );
-}
+});
 
 function lettering(fill: string) {
   return { fontFamily: TYPE, fontSize: 15, fill };

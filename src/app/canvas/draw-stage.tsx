@@ -9,7 +9,7 @@ import type { Snapped } from '../tools/draw/snap-point.ts';
 import type { UnderPointer } from '../tools/draw/under-pointer.ts';
 import { toPixels } from '../tools/drawing-view.ts';
 import { DrawGhosts } from './draw-ghosts.tsx';
-import { DrawGrid } from './draw-grid.tsx';
+import { DrawGrid, DrawRuler } from './draw-grid.tsx';
 import { DrawHandles, DrawOutline } from './draw-outline.tsx';
 import { DrawPen, type PenScene } from './draw-pen.tsx';
 import { DrawReadOut, PickBox, SnapMark } from './draw-read-out.tsx';
@@ -69,6 +69,7 @@ export function DrawStage({ scene, units, step, sheet, underlay, children }: Dra
           {box && <PickBox {...box} sheet={sheet} />}
           {snapped && <SnapMark snapped={snapped} sheet={sheet} />}
           {children}
+          <DrawRuler units={units} sheet={sheet} />
           {readOut && <DrawReadOut {...readOut} sheet={sheet} />}
         </Layer>
       </Stage>
