@@ -3,6 +3,7 @@ import type { FileFault } from '../../interchange/json/file-fault.ts';
 import type { FamilyFile } from '../../interchange/json/schema.ts';
 import type { DocumentState } from './document-state.ts';
 import type { Doors } from './doors.ts';
+import { isSameFamily } from './same-family.ts';
 import type { Store } from './store.ts';
 
 /**
@@ -66,12 +67,16 @@ export function commitFamily(
   return faults;
 }
 
-/** Ends the gesture: what it changed becomes one step of undo, and nothing is left to redo. */
+/**
+ * Ends the gesture: what it changed becomes one step of undo, and nothing is left to redo. A gesture that ends where it
+ * began is none: the document is the one from before it, and what was undone can still be done again.
+ */
 export function endEdit(store: Store<DocumentState>): void {
   const { document, editedFrom, past } = store.getState();
-  if (editedFrom && editedFrom !== document)
-    store.setState({ past: [...past, editedFrom], future: [], editedFrom: null, editFault: null });
-  else store.setState({ editedFrom: null, editFault: null });
+  const ended = { editedFrom: null, editFault: null } as const;
+  if (!editedFrom || !document) store.setState(ended);
+  else if (isSameFamily(editedFrom, document)) store.setState({ ...ended, document: editedFrom });
+  else store.setState({ ...ended, past: [...past, editedFrom], future: [] });
 }
 
 /** Gives the gesture up: the document is as it was before it. */

@@ -82,6 +82,23 @@ test('an undo in the middle of a gesture takes the gesture back, and loses nothi
   expect(ringOf('heron-blank')[0].x).toBe(x + 3000);
 });
 
+test('a gesture that ends where it began is no step, and what was undone can still be done again', () => {
+  edit(1000);
+  undo(documents);
+  previewOutline(documents, doors, 'heron-keyway', shifted('heron-keyway', 0));
+  endEdit(documents);
+  // A milled profile became a drawn one: that is a change, although nothing moved.
+  expect(documents.getState().past).toHaveLength(1);
+  undo(documents);
+  const before = documents.getState();
+  previewOutline(documents, doors, 'strip-06', shifted('strip-06', 4000));
+  previewOutline(documents, doors, 'strip-06', shifted('strip-06', -4000));
+  endEdit(documents);
+  expect(documents.getState()).toMatchObject({ document: before.document, past: [], editedFrom: null });
+  expect(documents.getState().future).toEqual(before.future);
+  expect(before.future).toHaveLength(1);
+});
+
 test('a gesture that is given up leaves no step behind', () => {
   const before = documents.getState().document;
   previewOutline(documents, doors, 'heron-blank', shifted('heron-blank', 1000));
