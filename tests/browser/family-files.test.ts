@@ -173,7 +173,10 @@ test('the saved file is the opened one, field for field, unknown fields too', as
 });
 
 test('a family can be saved to a place of choice; a closed dialog saves nothing, a place that fails falls back', async () => {
+  await app.close();
+  app = await openApp({ fileDialogs: true });
   const { page } = app;
+  await judged(page);
   /** Stands in for the browser's own dialog, which no test can operate. */
   const answerDialog = (answer: 'write' | 'close' | 'fail') =>
     page.evaluate((how) => {
@@ -186,7 +189,8 @@ test('a family can be saved to a place of choice; a closed dialog saves nothing,
             if (how === 'fail') throw new DOMException('read-only', 'NoModificationAllowedError');
             written.push(text);
           };
-          return { createWritable: async () => ({ write, close: async () => {} }) };
+          const getFile = async () => new File(written, 'picked.json');
+          return { name: 'picked.json', getFile, createWritable: async () => ({ write, close: async () => {} }) };
         },
       });
     }, answer);
