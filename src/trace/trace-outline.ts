@@ -1,4 +1,4 @@
-import { boxOf, type Point, translatePoints } from '../geom/point.ts';
+import { boxOf, MAX_COORDINATE, type Point, translatePoints } from '../geom/point.ts';
 import { squaredDistance } from '../geom/segment-distance.ts';
 import { signedArea } from '../geom/signed-area.ts';
 import { simplifyOutline } from '../geom/simplify.ts';
@@ -56,6 +56,8 @@ export function outlineOf(contour: Contour, toProfile: PlaneMap, settings: Outli
     return { ok: false, what: 'it reaches beyond the horizon of the perspective', cure: 'Mark a larger rectangle.' };
   const mapped = contour.points.map((point) => mapPoint(toProfile, point));
   const box = boxOf(mapped);
+  if (Math.max(box.maxX - box.minX, box.maxY - box.minY) > MAX_COORDINATE)
+    return { ok: false, what: 'it is larger than 47 mm, more than any section', cure: 'Set the scale first.' };
   const at = { x: Math.round(box.minX) + 0, y: Math.round(box.minY) + 0 };
   const traced = fromTip(translatePoints(mapped, { x: -at.x, y: -at.y }));
   const pixel = magnificationAt(toProfile, contour.points[0]);

@@ -294,7 +294,8 @@ test('a picture of 12,000 pixels is worked on at a smaller scale, and that is sa
   await choosePicture(page, { name: 'wide.png', mimeType: 'image/png', buffer: encodeGrey(grey, width, height) });
   await page.getByText('It has 12000 × 1200 pixels and is worked on at 8192 × 819').waitFor();
   await openStep(page, /^4 Automatic outline/);
-  await found(page);
+  // Without a scale it is taken as 25 mm high, and what is in it is far too long.
+  await page.getByRole('alert').filter({ hasText: 'it is larger than 47 mm' }).waitFor();
 });
 
 test('marks that tell nothing are refused with a cure, and the picture stays where it was', async () => {

@@ -145,6 +145,13 @@ describe('the outlines of a picture', () => {
     expect(nearest).toBeGreaterThan(1.4 * PIXEL);
   });
 
+  test('what would be larger than any section is not made an outline, and that is said at once', () => {
+    const map: PlaneMap = [1e6, 0, 0, 0, -1e6, 0, 0, 0, 1];
+    const found = traced(sheet(80, 60, [box(10, 5, 20, 48)]), map, { ...SETTINGS, leastArea: 1e12 });
+    expect(found.loops).toEqual([]);
+    expect(found.faults[0]).toEqual({ what: expect.stringMatching(/larger than 47 mm/), cure: 'Set the scale first.' });
+  });
+
   test('beyond the horizon of the perspective there is no outline, with words', () => {
     const map: PlaneMap = [PIXEL, 0, 0, 0, -PIXEL, 0, 0, -0.05, 1];
     const found = traced(sheet(60, 60, [box(10, 10, 20, 40)]), map, SETTINGS);
