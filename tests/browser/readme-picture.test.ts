@@ -3,8 +3,8 @@ import { openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
 import { judged } from './wall-page.ts';
 
-// profiles-demo/wall.png is a copy of the larger of these two.
-test('the picture in the README can be taken again', async () => {
+// profiles-demo/wall.png and draw.png are copies of the larger of each two.
+test('the picture of the Wall in the README can be taken again', async () => {
   const app = await openApp();
   await app.page.getByRole('option', { name: /Causeway group blank/ }).click();
   await app.page.getByRole('heading', { level: 1, name: /Causeway group blank/ }).waitFor();
@@ -15,6 +15,19 @@ test('the picture in the README can be taken again', async () => {
   await judged(app.page);
   await app.page.getByRole('button', { name: /^Guard margin/ }).waitFor();
   await takeScreenshots(app.page, 'readme-wall');
+  expect(app.problems).toEqual([]);
+  await app.close();
+});
+
+test('the picture of Draw in the README can be taken again', async () => {
+  const app = await openApp({ address: '#draw' });
+  await app.page.getByRole('option', { name: /Curlew blank/ }).click();
+  await app.page
+    .getByRole('heading', { name: /Curlew blank/ })
+    .first()
+    .waitFor();
+  await app.page.locator('[data-judging="done"]').waitFor({ state: 'attached' });
+  await takeScreenshots(app.page, 'readme-draw');
   expect(app.problems).toEqual([]);
   await app.close();
 });

@@ -17,6 +17,7 @@ import {
   pressHand,
   releaseHand,
 } from './draw-hand.ts';
+import { ofFirst } from './first-pointer.ts';
 import { SIDE_HANDS, type SideHand } from './side-hands.ts';
 
 /** What the pointer on the sheet needs to know and may do, as it is at the moment. */
@@ -51,11 +52,11 @@ export class SheetPointer {
   /** Begins to hear; returns how to stop. */
   listen(): () => void {
     const listeners: [string, EventListener][] = [
-      ['pointerdown', (event) => this.press(event as PointerEvent)],
-      ['pointermove', (event) => this.move(event as PointerEvent)],
-      ['pointerup', () => this.release()],
-      ['pointercancel', () => this.giveUp()],
-      ['pointerleave', () => this.leave()],
+      ['pointerdown', ofFirst((event) => this.press(event))],
+      ['pointermove', ofFirst((event) => this.move(event))],
+      ['pointerup', ofFirst(() => this.release())],
+      ['pointercancel', ofFirst(() => this.giveUp())],
+      ['pointerleave', ofFirst(() => this.leave())],
       ['dblclick', (event) => this.double(event as MouseEvent)],
       ['wheel', (event) => this.turn(event as WheelEvent)],
     ];

@@ -14,6 +14,7 @@ import { type Gesture, type GestureStep, IDLE, type Press } from '../tools/compa
 import { beginGesture } from '../tools/compare/idle.ts';
 import { panTo } from '../tools/compare/panning.ts';
 import { type DrawingView, type PixelPoint, wheelFactor, zoomAbout } from '../tools/drawing-view.ts';
+import { ofFirst } from './first-pointer.ts';
 import { useSpaceHeld } from './use-space-held.ts';
 
 interface CompareGestures {
@@ -70,10 +71,10 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
       if (at) show(zoomAbout(at, pixelOf(event, element), wheelFactor(event.deltaY, event.deltaMode)));
     };
     return listenAll(element, {
-      pointerdown: onDown,
-      pointermove: onMove,
-      pointerup: onUp,
-      pointercancel: onUp,
+      pointerdown: ofFirst(onDown),
+      pointermove: ofFirst(onMove),
+      pointerup: ofFirst(onUp),
+      pointercancel: ofFirst(onUp),
       wheel: onWheel,
     });
   }, [frame, session]);

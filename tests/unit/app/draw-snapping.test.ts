@@ -106,7 +106,7 @@ test('a ghost of the other kind lies as the pair fits best, one of the same kind
   const keyway = make(
     'keyway',
     'opening',
-    BAR.map(({ x, y }) => ({ x: x + 100, y })).with(0, { x: 100, y: 0, bulge: 0.1 }),
+    BAR.map(({ x, y }): Vertex => ({ x: x + 100, y })).with(0, { x: 100, y: 0, bulge: 0.1 }),
   );
   const placement = { x: 50_000, y: -20_000, tilt: 0 };
   expect(ghostOf(keyway, blank, placement, true).vertices[2]).toEqual({ x: 2_050_000, y: 5_980_000 });
