@@ -1,19 +1,19 @@
 import { useRef, useState } from 'react';
 import { keepOf } from '../keep/keep-state.ts';
 import { openText } from '../state/document-state.ts';
-import { beginExport } from '../state/export-state.ts';
+import { beginExport } from '../state/exchange/export-state.ts';
 import { SAMPLE_FAMILIES, type SampleFamily } from '../state/sample-families.ts';
 import type { Session } from '../state/session.ts';
+import { pickImports } from './exchange/import-files.ts';
+import { pasteFromClipboard } from './exchange/import-paste.ts';
+import { mayReplace } from './exchange/may-replace.ts';
+import { ACCEPTED, openFile, pickFile } from './exchange/open-file.ts';
+import { canSaveAs, saveAs, saveFamily, savesTo } from './exchange/save-file.ts';
 import styles from './family-menu.module.css';
 import { HangingPanel } from './hanging-panel.tsx';
-import { pickImports } from './import-files.ts';
-import { pasteFromClipboard } from './import-paste.ts';
-import { mayReplace } from './may-replace.ts';
-import { ACCEPTED, openFile, pickFile } from './open-file.ts';
-import { RecentSheet } from './recent-sheet.tsx';
-import { canSaveAs, saveAs, saveFamily, savesTo } from './save-file.ts';
-import { ShareSheet } from './share-sheet.tsx';
-import { SnapshotsSheet } from './snapshots-sheet.tsx';
+import { RecentSheet } from './keep/recent-sheet.tsx';
+import { ShareSheet } from './keep/share-sheet.tsx';
+import { SnapshotsSheet } from './keep/snapshots-sheet.tsx';
 import { useSession, useStore } from './use-store.ts';
 
 /** What the menu opens over the window. */

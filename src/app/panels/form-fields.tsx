@@ -1,8 +1,8 @@
 import { type ReactNode, useId, useState } from 'react';
 import type { Units } from '../state/length-text.ts';
 import { readLength } from '../tools/draw/typed-length.ts';
+import { exactLength } from './draw/vertex-entry.ts';
 import styles from './form-fields.module.css';
-import { exactLength } from './vertex-entry.ts';
 
 interface TextFieldProps {
   readonly label: string;

@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { Profile } from '../../profile/profile.ts';
 import { middleOf } from '../state/plug-face.ts';
-import { outlinePath } from './outline-path.ts';
+import { outlinePath } from './draw/outline-path.ts';
 import styles from './section-thumb.module.css';
 
 interface SectionThumbProps {

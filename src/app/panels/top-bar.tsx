@@ -2,7 +2,7 @@ import { isEdited } from '../state/document-state.ts';
 import type { ViewName } from '../state/selection-state.ts';
 import { FamilyMenu } from './family-menu.tsx';
 import { HistoryKeys } from './history-keys.tsx';
-import { KeepStatusWords } from './keep-status.tsx';
+import { KeepStatusWords } from './keep/keep-status.tsx';
 import { NotesPanel } from './notes-panel.tsx';
 import { ThemeKey, UnitsKeys } from './settings-keys.tsx';
 import styles from './top-bar.module.css';

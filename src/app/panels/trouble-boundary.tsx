@@ -1,6 +1,6 @@
 import { Component, type ContextType, type ReactNode } from 'react';
+import { downloadFamily } from './exchange/save-file.ts';
 import styles from './notices.module.css';
-import { downloadFamily } from './save-file.ts';
 import { SessionContext } from './use-store.ts';
 
 /** Catches what a picture could not be drawn for, says so, and lets the family be saved: a blank window would lose it. */

@@ -14,7 +14,7 @@ import { shownPlacement } from '../state/hand-state.ts';
 import { handSentence } from '../state/hand-words.ts';
 import type { Units } from '../state/length-text.ts';
 import { bandWriter, lengthWriter } from '../state/pair-sentence.ts';
-import { alteredWords } from './compare-words.ts';
+import { alteredWords } from './compare/compare-words.ts';
 import { useFamily, usePickedPair, usePickedRow } from './use-family.ts';
 import { useSession, useStore } from './use-store.ts';
 

@@ -23,8 +23,8 @@ import type { PairsInput, PairsPart } from '../../jobs/judge-pairs.ts';
 import type { TraceInput } from '../../jobs/trace-picture.ts';
 import type { PictureTrace } from '../../trace/trace-picture.ts';
 import type { BandShapes } from '../pair-now.ts';
-import type { NewHead } from './draw-state.ts';
-import type { InterchangeDoors } from './interchange-doors.ts';
+import type { NewHead } from './draw/draw-state.ts';
+import type { InterchangeDoors } from './exchange/interchange-doors.ts';
 import type { Pace } from './pace.ts';
 
 /** What the reader of family files answers. */

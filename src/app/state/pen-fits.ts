@@ -5,7 +5,7 @@ import type { Ring } from '../../geom/ring.ts';
 import { makeDrawn } from '../../geom/vertex.ts';
 import type { Profile, ProfileKind } from '../../profile/profile.ts';
 import { conditionsFor } from './conditions-state.ts';
-import type { DrawState } from './draw-state.ts';
+import type { DrawState } from './draw/draw-state.ts';
 import type { Session } from './session.ts';
 
 /** What the outline that the pen has begun would go into if it were closed now, or what would go into it. */

@@ -1,11 +1,11 @@
 import type { Family } from '../../family/family.ts';
-import { CompareReadings } from '../panels/compare-readings.tsx';
-import { DrawReadings } from '../panels/draw-readings.tsx';
-import { DropZone } from '../panels/drop-zone.tsx';
+import { CompareReadings } from '../panels/compare/compare-readings.tsx';
+import { DrawReadings } from '../panels/draw/draw-readings.tsx';
 import { EmptyNotice } from '../panels/empty-notice.tsx';
-import { ExportDialog } from '../panels/export-dialog.tsx';
+import { DropZone } from '../panels/exchange/drop-zone.tsx';
+import { ExportDialog } from '../panels/exchange/export-dialog.tsx';
+import { ImportDialog } from '../panels/exchange/import-dialog.tsx';
 import { FaultNotice } from '../panels/fault-notice.tsx';
-import { ImportDialog } from '../panels/import-dialog.tsx';
 import { JudgingNotice } from '../panels/judging-notice.tsx';
 import { NoticeList } from '../panels/notice-list.tsx';
 import { TopBar } from '../panels/top-bar.tsx';
@@ -14,16 +14,16 @@ import { TroubleBoundary } from '../panels/trouble-boundary.tsx';
 import { useDark } from '../panels/use-dark.ts';
 import { useFamily } from '../panels/use-family.ts';
 import { useSession, useStore } from '../panels/use-store.ts';
-import { WallReadings } from '../panels/wall-readings.tsx';
+import { WallReadings } from '../panels/wall/wall-readings.tsx';
 import styles from './app-frame.module.css';
-import { Compare } from './compare.tsx';
-import { Draw } from './draw.tsx';
+import { Compare } from './compare/compare.tsx';
+import { Draw } from './draw/draw.tsx';
 import { useEditKeys } from './use-edit-keys.ts';
 import { useSaveKeys } from './use-save-keys.ts';
 import { useUnsaved } from './use-unsaved.ts';
 import { useViewFocus } from './use-view-focus.ts';
 import { useViewHash } from './use-view-hash.ts';
-import { Wall } from './wall.tsx';
+import { Wall } from './wall/wall.tsx';
 
 /** The one window: the strip on top, the tray at the left, the view in the middle, the readings at the right. */
 export function AppFrame() {

@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import { saveFamily } from '../panels/save-file.ts';
+import { saveFamily } from '../panels/exchange/save-file.ts';
 import { useSession } from '../panels/use-store.ts';
 
 /** Ctrl or Cmd with S saves the family, in place of the browser's own saving of the page. */

@@ -6,7 +6,7 @@ import {
   degreesText,
   faultWords,
   threeWaySentence,
-} from '../../../src/app/panels/compare-words.ts';
+} from '../../../src/app/panels/compare/compare-words.ts';
 import type { Contact, Fit } from '../../../src/fit/fit.ts';
 import { partName } from '../../../src/fit/fit-sentence.ts';
 

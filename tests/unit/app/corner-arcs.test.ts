@@ -7,11 +7,11 @@ import {
   moveCorner,
   putCorner,
   walkCorners,
-} from '../../../src/app/panels/corner-editing.ts';
-import { shownCorners } from '../../../src/app/panels/corner-places.ts';
-import { cornersOf } from '../../../src/app/panels/corner-state.ts';
+} from '../../../src/app/panels/compare/corner-editing.ts';
+import { shownCorners } from '../../../src/app/panels/compare/corner-places.ts';
+import { cornersOf } from '../../../src/app/panels/compare/corner-state.ts';
 import { openText } from '../../../src/app/state/document-state.ts';
-import { editedVertices } from '../../../src/app/state/draw-state.ts';
+import { editedVertices } from '../../../src/app/state/draw/draw-state.ts';
 import { undo } from '../../../src/app/state/edit-document.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { fakeDoors } from './fake-doors.ts';

@@ -18,7 +18,7 @@ import {
   toggleVertex,
   verticesInHand,
   walkVertices,
-} from '../../../src/app/state/draw-editing.ts';
+} from '../../../src/app/state/draw/draw-editing.ts';
 import { redo, undo } from '../../../src/app/state/edit-document.ts';
 import { pickProfile } from '../../../src/app/state/selection-state.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';

@@ -1,6 +1,5 @@
 import { beforeEach, expect, test } from 'vitest';
 import { openText } from '../../../src/app/state/document-state.ts';
-import { undo } from '../../../src/app/state/edit-document.ts';
 import {
   bowPenEdge,
   closePen,
@@ -9,7 +8,8 @@ import {
   setPenVertex,
   takeBackPenVertex,
   takePen,
-} from '../../../src/app/state/pen-editing.ts';
+} from '../../../src/app/state/draw/pen-editing.ts';
+import { undo } from '../../../src/app/state/edit-document.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { closesPen, crossStep, penBow, penCrossings } from '../../../src/app/tools/draw/pen.ts';
 import { fakeDoors } from './fake-doors.ts';

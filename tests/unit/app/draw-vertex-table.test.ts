@@ -1,10 +1,10 @@
 import { beforeEach, describe, expect, test } from 'vitest';
-import { spacedRows } from '../../../src/app/panels/use-vertex-table.ts';
-import { copyRows, pasteRows } from '../../../src/app/panels/vertex-clipboard.ts';
-import { lengthOf, shownLength, takeEntry } from '../../../src/app/panels/vertex-entry.ts';
-import { cellAfterTab, type TableKey, tableStep } from '../../../src/app/panels/vertex-table-keys.ts';
+import { spacedRows } from '../../../src/app/panels/draw/use-vertex-table.ts';
+import { copyRows, pasteRows } from '../../../src/app/panels/draw/vertex-clipboard.ts';
+import { lengthOf, shownLength, takeEntry } from '../../../src/app/panels/draw/vertex-entry.ts';
+import { cellAfterTab, type TableKey, tableStep } from '../../../src/app/panels/draw/vertex-table-keys.ts';
 import { openText } from '../../../src/app/state/document-state.ts';
-import { chooseVertices, chosenNow, verticesInHand } from '../../../src/app/state/draw-editing.ts';
+import { chooseVertices, chosenNow, verticesInHand } from '../../../src/app/state/draw/draw-editing.ts';
 import { undo } from '../../../src/app/state/edit-document.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { fakeDoors } from './fake-doors.ts';

@@ -7,10 +7,9 @@ import {
   grooveCursor,
   nudgeGroove,
   pressGroove,
-} from '../../../src/app/panels/mill-dragging.ts';
+} from '../../../src/app/panels/mill/mill-dragging.ts';
 import { openText } from '../../../src/app/state/document-state.ts';
-import { undo } from '../../../src/app/state/edit-document.ts';
-import { leaveAsDrawn, makeCounterpart, readAsGrooves, takeGrooves } from '../../../src/app/state/made-section.ts';
+import { leaveAsDrawn, makeCounterpart, readAsGrooves, takeGrooves } from '../../../src/app/state/draw/made-section.ts';
 import {
   addNewGroove,
   addNewStep,
@@ -24,8 +23,9 @@ import {
   setLeastWeb,
   takeOutGroove,
   turnGroove,
-} from '../../../src/app/state/mill-editing.ts';
-import { millOf } from '../../../src/app/state/mill-state.ts';
+} from '../../../src/app/state/draw/mill-editing.ts';
+import { millOf } from '../../../src/app/state/draw/mill-state.ts';
+import { undo } from '../../../src/app/state/edit-document.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { millHandles } from '../../../src/app/tools/draw/groove-under-pointer.ts';
 import { toPixels } from '../../../src/app/tools/drawing-view.ts';

@@ -1,6 +1,6 @@
 import { beforeEach, expect, test } from 'vitest';
 import { openText } from '../../../src/app/state/document-state.ts';
-import { setPenVertex, takePen } from '../../../src/app/state/pen-editing.ts';
+import { setPenVertex, takePen } from '../../../src/app/state/draw/pen-editing.ts';
 import { judgePen, type PenFits } from '../../../src/app/state/pen-fits.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { type FakeDoors, fakeDoors } from './fake-doors.ts';

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { beforeEach, expect, test } from 'vitest';
 import { openText } from '../../../src/app/state/document-state.ts';
-import { undo } from '../../../src/app/state/edit-document.ts';
 import {
   addSection,
   changeFamilyFields,
@@ -12,7 +11,8 @@ import {
   newFamily,
   noteOf,
   plainBlade,
-} from '../../../src/app/state/section-editing.ts';
+} from '../../../src/app/state/draw/section-editing.ts';
+import { undo } from '../../../src/app/state/edit-document.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { fakeDoors } from './fake-doors.ts';
 

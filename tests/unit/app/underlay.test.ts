@@ -1,8 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { beforeEach, describe, expect, test } from 'vitest';
 import { openText } from '../../../src/app/state/document-state.ts';
-import { redo, undo } from '../../../src/app/state/edit-document.ts';
-import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import {
   newProfileOfPicture,
   outlineOfPicture,
@@ -11,7 +9,7 @@ import {
   setHand,
   toleranceOf,
   traceNow,
-} from '../../../src/app/state/tracing.ts';
+} from '../../../src/app/state/draw/tracing.ts';
 import {
   clearMarks,
   followFile,
@@ -22,8 +20,10 @@ import {
   showPicture,
   stopKeeping,
   tell,
-} from '../../../src/app/state/underlay-editing.ts';
-import { type UnderlayImage, underlayOf, underlaysOf } from '../../../src/app/state/underlay-state.ts';
+} from '../../../src/app/state/draw/underlay-editing.ts';
+import { type UnderlayImage, underlayOf, underlaysOf } from '../../../src/app/state/draw/underlay-state.ts';
+import { redo, undo } from '../../../src/app/state/edit-document.ts';
+import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { boxOf } from '../../../src/geom/point.ts';
 import type { TraceInput } from '../../../src/jobs/trace-picture.ts';
 import { WHITE } from '../../../src/trace/gray-picture.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { wallLayout } from '../../../src/app/views/wall-layout.ts';
+import { wallLayout } from '../../../src/app/views/wall/wall-layout.ts';
 
 /** About a blade of 2.1 x 8.5 mm. */
 const face = { radius: 5.1, half: 3.2 };

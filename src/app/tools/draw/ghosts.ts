@@ -2,7 +2,7 @@ import type { Placement } from '../../../fit/fit.ts';
 import { boxOf, type Point } from '../../../geom/point.ts';
 import { type Vertex, vertexAt } from '../../../geom/vertex.ts';
 import type { Profile, ProfileKind } from '../../../profile/profile.ts';
-import { editedVertices } from '../../state/draw-state.ts';
+import { editedVertices } from '../../state/draw/draw-state.ts';
 import { placed, unplaced } from '../placed-points.ts';
 
 /** Another outline that lies under the edited one. */

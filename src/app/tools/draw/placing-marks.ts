@@ -1,6 +1,6 @@
 import type { Point } from '../../../geom/point.ts';
 import { type PictureFrame, type PicturePoint, toPicturePlane, toProfilePlane } from '../../../trace/picture-scale.ts';
-import { MARK_NAMES, type MarkName, type Told, type TraceStep } from '../../state/underlay-state.ts';
+import { MARK_NAMES, type MarkName, type Told, type TraceStep } from '../../state/draw/underlay-state.ts';
 import { type DrawingView, type PixelPoint, toDrawing, toPixels } from '../drawing-view.ts';
 
 /** A mark on the sheet: its name, its place in the picture, and its pixel on the canvas. */

@@ -1,0 +1,98 @@
+import { type FormEvent, type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react';
+import type { Vertex } from '../../../geom/vertex.ts';
+import type { ChangeFault, OutlineChange } from '../../../profile/outline-change.ts';
+import { beginOutlineEdit, finishOutline, giveUpOutline, moveOutline } from '../../state/draw/draw-editing.ts';
+import type { Session } from '../../state/session.ts';
+import { useSession, useStore } from '../use-store.ts';
+import styles from './outline-actions.module.css';
+
+/** What a form comes to: an outline and what is said of it, or why there is none; null where a field is still empty. */
+export type Wanted =
+  | { readonly vertices: readonly Vertex[]; readonly words: string; readonly info?: string }
+  | { readonly fault: string }
+  | null;
+
+/** The outcome of an operation as a form shows it. */
+export function wantedOf(change: OutlineChange, words: string): Wanted {
+  return change.ok ? { vertices: change.vertices, words } : { fault: faultSentence(change.fault) };
+}
+
+/** A fault of an operation as a sentence or two. */
+export function faultSentence({ what, cure }: ChangeFault): string {
+  return `${what}. ${cure}`;
+}
+
+interface OutlineFormProps {
+  readonly title: string;
+  readonly wanted: Wanted;
+  readonly doIt: string;
+  readonly children: ReactNode;
+  onDone(words: string): void;
+  onClose(): void;
+}
+
+/**
+ * The fields of one operation. What they come to is seen on the sheet at once and taken with Enter or its key, as one
+ * step of undo; Escape and Cancel leave the outline as it was.
+ */
+export function OutlineForm({ title, wanted, doIt, children, onDone, onClose }: OutlineFormProps) {
+  const session = useSession();
+  const refused = useStore(session.draw, (s) => s.refused !== null);
+  const form = useRef<HTMLFormElement>(null);
+  usePreview(session, wanted);
+  useEffect(() => form.current?.querySelector<HTMLElement>('input, select')?.focus(), []);
+  const ready = wanted !== null && 'vertices' in wanted && !refused;
+  const submit = (event: FormEvent) => {
+    event.preventDefault();
+    if (!ready) return;
+    finishOutline(session);
+    onDone(wanted.words);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key !== 'Escape') return;
+    event.preventDefault();
+    onClose();
+  };
+  return (
+    <form ref={form} className={styles.form} aria-label={title} onSubmit={submit} onKeyDown={onKeyDown} noValidate>
+      {children}
+      {wanted && 'info' in wanted && wanted.info && (
+        <p role="status" className={styles.info}>
+          {wanted.info}
+        </p>
+      )}
+      {wanted && 'fault' in wanted && (
+        <p role="alert" className={styles.fault}>
+          {wanted.fault}
+        </p>
+      )}
+      <div className={styles.formKeys}>
+        <button type="submit" className="key" disabled={!ready}>
+          {doIt}
+        </button>
+        <button type="button" className="key" onClick={onClose}>
+          Cancel
+        </button>
+      </div>
+    </form>
+  );
+}
+
+/** Shows on the sheet what is wanted, as an edit under way; it is given up when the form goes away. */
+function usePreview(session: Session, wanted: Wanted): void {
+  const vertices = wanted && 'vertices' in wanted ? wanted.vertices : null;
+  useEffect(() => {
+    if (!vertices) {
+      giveUpOutline(session);
+      return;
+    }
+    if (!session.draw.getState().edit) beginOutlineEdit(session);
+    moveOutline(session, vertices, []);
+  }, [session, vertices]);
+  useEffect(
+    () => () => {
+      giveUpOutline(session);
+    },
+    [session],
+  );
+}

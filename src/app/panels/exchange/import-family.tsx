@@ -1,0 +1,168 @@
+import type { Family } from '../../../family/family.ts';
+import type { MergeChoice, MergeRow, MergeStanding } from '../../../interchange/json/merge-families.ts';
+import type { FamilyImport } from '../../state/exchange/import-state.ts';
+import type { Importing, IncomingFile } from '../../state/exchange/importing.ts';
+import { ModalSheet } from '../modal-sheet.tsx';
+import styles from './import-dialog.module.css';
+import { FaultList } from './import-drawing.tsx';
+import { countWords } from './import-words.ts';
+
+interface ImportFamilyProps {
+  readonly now: FamilyImport;
+  readonly family: Family;
+  readonly importing: Importing<IncomingFile>;
+}
+
+/** Another family while one is open: open it instead, or add its sections, each clash asked about. */
+export function ImportFamily(props: ImportFamilyProps) {
+  return props.now.merging ? <MergeSheet {...props} /> : <AskSheet {...props} />;
+}
+
+function AskSheet({ now, family, importing }: ImportFamilyProps) {
+  const theirs = now.from.family;
+  return (
+    <ModalSheet
+      title={`${now.name} is another family`}
+      onClose={() => importing.cancel()}
+      foot={
+        <>
+          <button type="button" className="key" onClick={() => importing.cancel()}>
+            Cancel
+          </button>
+          <button type="button" className="key" onClick={() => importing.beginMerge()}>
+            Add its sections …
+          </button>
+          <button type="button" data-first className={`key ${styles.main}`} onClick={() => importing.openInstead()}>
+            Open it
+          </button>
+        </>
+      }
+    >
+      <div className={styles.family}>
+        <p>
+          It holds <b>{theirs.name}</b> with {countWords(theirs.profiles.length, 'section')}. Open it in place of{' '}
+          <b>{family.name}</b>, or add its sections to {family.name}?
+        </p>
+      </div>
+    </ModalSheet>
+  );
+}
+
+const STANDING_WORDS: Readonly<Record<MergeStanding, string>> = {
+  new: 'new',
+  same: 'there already',
+  clash: 'clash',
+};
+
+const KIND_WORDS = { opening: 'keyway', blank: 'blank', tool: 'tool' } as const;
+
+function MergeSheet({ now, family, importing }: ImportFamilyProps) {
+  const theirs = now.from.family;
+  const kept = [...now.choices.values()];
+  const added = kept.filter((choice) => choice === 'add').length;
+  const replaced = kept.filter((choice) => choice === 'replace').length;
+  return (
+    <ModalSheet
+      large
+      title={`Add the sections of ${theirs.name} to ${family.name}`}
+      onClose={() => importing.cancel()}
+      foot={
+        <>
+          <p role="status" className={styles.count}>
+            {mergeLine(added, replaced)}
+          </p>
+          <button type="button" className="key" onClick={() => importing.cancel()}>
+            Cancel
+          </button>
+          <button
+            type="button"
+            className={`key ${styles.main}`}
+            disabled={added + replaced === 0}
+            onClick={() => importing.mergeSections()}
+          >
+            Add to {family.name.length > 30 ? 'the open family' : family.name}
+          </button>
+        </>
+      }
+    >
+      <div className={styles.family}>
+        {now.plan.differences.length > 0 && (
+          <ul className={styles.differences} aria-label="Differences of the two families">
+            {now.plan.differences.map((words) => (
+              <li key={words}>{words}</li>
+            ))}
+          </ul>
+        )}
+        {/* biome-ignore lint/a11y/noNoninteractiveTabindex: a table that scrolls must take the keyboard */}
+        <section className={styles.scroll} data-first tabIndex={0} aria-label="Sections of the other family">
+          <table className={styles.table}>
+            <thead>
+              <tr>
+                <th scope="col">Section</th>
+                <th scope="col">In {family.name}</th>
+                <th scope="col">What to do</th>
+              </tr>
+            </thead>
+            <tbody>
+              {now.plan.rows.map((row) => (
+                <SectionRow key={row.id} row={row} now={now} family={family} importing={importing} />
+              ))}
+            </tbody>
+          </table>
+        </section>
+      </div>
+      <FaultList faults={now.faults} />
+    </ModalSheet>
+  );
+}
+
+function mergeLine(added: number, replaced: number): string {
+  if (added + replaced === 0) return 'Nothing will be added.';
+  const parts: string[] = [];
+  if (added > 0) parts.push(`${countWords(added, 'section')} will be added`);
+  if (replaced > 0) parts.push(`${replaced} replaced`);
+  return `${parts.join(', ')}.`;
+}
+
+function SectionRow({ row, now, family, importing }: ImportFamilyProps & { readonly row: MergeRow }) {
+  const { id, name, kind, standing, namesake } = row;
+  const choice = now.choices.get(id) ?? row.usual;
+  const ours = family.profiles.find((profile) => profile.id === (standing === 'new' ? namesake : id));
+  return (
+    <tr>
+      <th scope="row">
+        {name}
+        <small>
+          {KIND_WORDS[kind]}, id {id}
+        </small>
+      </th>
+      <td>
+        <span className={styles.standing} data-standing={standing}>
+          {STANDING_WORDS[standing]}
+        </span>
+        <small>{standingWords(row, ours?.name ?? '')}</small>
+      </td>
+      <td>
+        <select
+          className={styles.select}
+          aria-label={`What to do with ${name}, id ${id}`}
+          value={choice}
+          onChange={(event) => importing.chooseSection(id, event.target.value as MergeChoice)}
+        >
+          <option value="add">{standing === 'new' ? 'Add it' : 'Keep both (new id)'}</option>
+          {standing !== 'new' && <option value="replace">Replace ours</option>}
+          <option value="skip">Leave it out</option>
+        </select>
+      </td>
+    </tr>
+  );
+}
+
+/** How a section of theirs stands to ours, in words. */
+function standingWords({ standing, namesake, name }: MergeRow, ours: string): string {
+  const words: string[] = [];
+  if (standing === 'same') words.push(ours === name ? 'same id, same shape' : `same id, same shape, named ${ours}`);
+  if (standing === 'clash') words.push(`same id, another shape, named ${ours}`);
+  if (namesake !== null) words.push(`the name is also that of ${namesake}`);
+  return words.join('; ');
+}

@@ -1,0 +1,222 @@
+import { entrantsOf, type FileUnits, openingsOf } from '../../../family/family.ts';
+import { NM_PER_INCH, NM_PER_MM } from '../../../geom/point.ts';
+import type { Vertex } from '../../../geom/vertex.ts';
+import type { FileFault } from '../../../interchange/json/file-fault.ts';
+import type { FamilyFile, ProfileFile } from '../../../interchange/json/schema.ts';
+import type { Profile, ProfileKind } from '../../../profile/profile.ts';
+import { openText } from '../document-state.ts';
+import { commitFamily } from '../edit-document.ts';
+import { pickProfile } from '../selection-state.ts';
+import type { Session } from '../session.ts';
+import type { NewHead } from './draw-state.ts';
+import { editedVertices } from './draw-state.ts';
+
+/** What became of an edit of the family: null where it was taken, else what is wrong with it. */
+export type EditAnswer = readonly FileFault[] | null;
+
+const NM_OF_FILE: Readonly<Record<FileUnits, number>> = { mm: NM_PER_MM, in: NM_PER_INCH };
+
+/** What can be said of a section apart from its shape; lengths in nanometres, null where nothing is said. */
+export interface SectionFields {
+  readonly kind: ProfileKind;
+  readonly name: string;
+  readonly section: string | null;
+  readonly chambers: number | null;
+  readonly tolerance: number | null;
+  readonly note: string | null;
+}
+
+/** What can be said of a family apart from its sections; lengths in nanometres, null where nothing is said. */
+export interface FamilyFields {
+  readonly name: string;
+  readonly runningClearance: number;
+  readonly tolerance: number | null;
+  readonly tiltLimitDeg: number | null;
+  readonly note: string | null;
+}
+
+/** Adds a drawn section and picks it, as one step of undo. */
+export function addSection(session: Session, head: NewHead, vertices: readonly Vertex[]): EditAnswer {
+  const { documents, doors, selection } = session;
+  const { document } = documents.getState();
+  if (!document) return null;
+  const { file, id } = doors.addDrawn(document.file, head, vertices);
+  const faults = commitFamily(documents, doors, file);
+  if (!faults) pickProfile(selection, { id, kind: head.kind });
+  return faults;
+}
+
+/** Adds a copy of a section after it, with every field that it has, and picks it. */
+export function duplicateSection(session: Session, { id, kind, name, ...profile }: Profile): EditAnswer {
+  const { documents, doors, selection } = session;
+  const { document } = documents.getState();
+  const source = document?.file.profiles.find((entry) => entry.id === id);
+  if (!document || !source) return null;
+  const head: NewHead = { kind, name: copyName(document.file, name), afterId: id };
+  const added = doors.addDrawn(document.file, head, editedVertices({ id, kind, name, ...profile }));
+  const copy: ProfileFile = { ...source, id: added.id, name: head.name };
+  const file = withProfile(added.file, added.id, () => copy);
+  const faults = commitFamily(documents, doors, file);
+  if (!faults) pickProfile(selection, { id: added.id, kind });
+  return faults;
+}
+
+/** A name that no section of the family has: "Heron blank, copy", then "Heron blank, copy 2". */
+function copyName({ profiles }: FamilyFile, name: string): string {
+  const stem = name.replace(/, copy( \d+)?$/, '');
+  const taken = new Set(profiles.map((entry) => entry.name));
+  for (let n = 1; ; n++) {
+    const wanted = `${stem}, copy${n === 1 ? '' : ` ${n}`}`;
+    if (!taken.has(wanted)) return wanted;
+  }
+}
+
+/** Says of a section what was typed, as one step of undo; fields that were not asked for stay. */
+export function changeSection(session: Session, id: string, fields: SectionFields): EditAnswer {
+  const { documents, doors, selection } = session;
+  const { document } = documents.getState();
+  if (!document) return null;
+  const { units } = document.file;
+  const file = withProfile(document.file, id, (entry) =>
+    withFields(entry, {
+      kind: fields.kind,
+      name: fields.name,
+      section: fields.section,
+      chambers: fields.chambers,
+      tolerance: fields.tolerance === null ? null : fileLength(fields.tolerance, units),
+      note: fields.note,
+    }),
+  );
+  const faults = commitFamily(documents, doors, file);
+  if (!faults) pickProfile(selection, { id, kind: fields.kind });
+  return faults;
+}
+
+/** The remark that the file holds of a section or, without an id, of the family. */
+export function noteOf({ documents }: Session, id?: string): string {
+  const file = documents.getState().document?.file;
+  const note = id === undefined ? file?.note : file?.profiles.find((entry) => entry.id === id)?.note;
+  return note ?? '';
+}
+
+/**
+ * Moves a section up or down among those of the tray's list that it stands in, as one step of undo.
+ *
+ * @param steps -1 up, 1 down.
+ * @returns null where it was moved or cannot be moved further.
+ */
+export function moveSection(session: Session, id: string, steps: -1 | 1): EditAnswer {
+  const { documents, doors } = session;
+  const { document } = documents.getState();
+  const neighbour = document && neighbourOf(session, id, steps);
+  if (!document || !neighbour) return null;
+  const { profiles } = document.file;
+  const [from, to] = [id, neighbour.id].map((wanted) => profiles.findIndex((entry) => entry.id === wanted));
+  const moved = profiles.with(from, profiles[to]).with(to, profiles[from]);
+  return commitFamily(documents, doors, { ...document.file, profiles: moved });
+}
+
+/** The section that stands before or after another in its list of the tray; null at the list's end. */
+export function neighbourOf({ documents }: Session, id: string, steps: -1 | 1): Profile | null {
+  const family = documents.getState().document?.family;
+  if (!family) return null;
+  const list = [openingsOf(family), entrantsOf(family)].find((some) => some.some((profile) => profile.id === id)) ?? [];
+  return list[list.findIndex((profile) => profile.id === id) + steps] ?? null;
+}
+
+/** Takes a section out of the family, as one step of undo; its neighbour is picked. The last one stays. */
+export function deleteSection(session: Session, { id, kind }: Pick<Profile, 'id' | 'kind'>): EditAnswer {
+  const { documents, doors, selection } = session;
+  const { document } = documents.getState();
+  if (!document || document.file.profiles.length < 2) return null;
+  const next = neighbourOf(session, id, 1) ?? neighbourOf(session, id, -1);
+  const profiles = document.file.profiles.filter((entry) => entry.id !== id);
+  if (next) pickProfile(selection, { id: next.id, kind });
+  return commitFamily(documents, doors, { ...document.file, profiles });
+}
+
+/** Says of the family what was typed, as one step of undo. */
+export function changeFamilyFields(session: Session, fields: FamilyFields): EditAnswer {
+  const { documents, doors } = session;
+  const { document } = documents.getState();
+  if (!document) return null;
+  const { file } = document;
+  const next = withFields(file, {
+    name: fields.name,
+    runningClearance: fileLength(fields.runningClearance, file.units),
+    tolerance: fields.tolerance === null ? null : fileLength(fields.tolerance, file.units),
+    tiltLimitDeg: fields.tiltLimitDeg,
+    note: fields.note,
+  });
+  return commitFamily(documents, doors, next);
+}
+
+/** The size of what a new family begins with, nanometres: a common thickness and height of a small blade. */
+const FIRST_BLADE = { width: 2_000_000, height: 8_000_000 };
+
+/** Opens a new family with one plain blank and the keyway that it goes into with the running clearance. */
+export function newFamily(session: Session, name: string, units: FileUnits, runningClearance: number): boolean {
+  const { width, height } = FIRST_BLADE;
+  const outline = (vertices: readonly Vertex[]): [number, number][] =>
+    vertices.map(({ x, y }) => [fileLength(x, units), fileLength(y, units)]);
+  const gap = 2 * runningClearance;
+  const file: FamilyFile = {
+    format: 'sectionary-family',
+    version: 1,
+    name,
+    units,
+    runningClearance: fileLength(runningClearance, units),
+    profiles: [
+      {
+        id: 'first-keyway',
+        kind: 'opening',
+        section: 'First',
+        name: 'First keyway',
+        outline: outline(plainBlade(width + gap, height + gap)),
+      },
+      {
+        id: 'first-blank',
+        kind: 'blank',
+        section: 'First',
+        name: 'First blank',
+        outline: outline(plainBlade(width, height)),
+      },
+    ],
+  };
+  return openText(session.documents, session.doors, session.doors.writeFamily(file), fileNameOf(name));
+}
+
+/** A plain blade or slot: a rectangle with its back on y = 0 and its left face on x = 0; nanometres. */
+export function plainBlade(width: number, height: number): Vertex[] {
+  return [
+    { x: 0, y: 0 },
+    { x: width, y: 0 },
+    { x: width, y: height },
+    { x: 0, y: height },
+  ];
+}
+
+function fileNameOf(name: string): string {
+  const plain = name
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '');
+  return `${plain || 'family'}.json`;
+}
+
+/** A length as a file writes it: whole nanometres come back from nine decimals. */
+function fileLength(nm: number, units: FileUnits): number {
+  return Number((nm / NM_OF_FILE[units]).toFixed(9));
+}
+
+function withProfile(file: FamilyFile, id: string, change: (entry: ProfileFile) => ProfileFile): FamilyFile {
+  return { ...file, profiles: file.profiles.map((entry) => (entry.id === id ? change(entry) : entry)) };
+}
+
+/** A value with some fields set, those that are null left out; a field that stays keeps its place and its digits. */
+function withFields<T extends object>(value: T, fields: Readonly<Record<string, string | number | null>>): T {
+  const set = Object.entries(fields);
+  const gone = new Set(set.filter(([, field]) => field === null).map(([name]) => name));
+  const kept = Object.entries({ ...value, ...fields }).filter(([name]) => !gone.has(name));
+  return Object.fromEntries(kept) as T;
+}

@@ -1,0 +1,115 @@
+import { useEffect, useMemo, useRef } from 'react';
+import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
+import type { KnownFits } from '../../../family/known-fits.ts';
+import type { Fit } from '../../../fit/fit.ts';
+import type { Profile } from '../../../profile/profile.ts';
+import { AnswerMark } from '../../panels/answer-mark.tsx';
+import { useSession, useStore } from '../../panels/use-store.ts';
+import { marginText, pairLine } from '../../state/pair-words.ts';
+import type { Session } from '../../state/session.ts';
+import styles from './draw.module.css';
+
+/** One pair of the edited profile. */
+interface PairNow {
+  readonly other: Profile;
+  /** The last fit that is known, also while the one for the present outline is on its way. */
+  readonly fit: Fit | undefined;
+  readonly settled: boolean;
+}
+
+/**
+ * What the edited outline goes into, or what goes into it, while it is edited: a count, a mark for each of the others,
+ * and the margin in the one that lies under it. A mark picks its section as the counterpart.
+ */
+export function DrawFitStrip({ family, profile }: { family: Family; profile: Profile }) {
+  const session = useSession();
+  const pairs = usePairs(family, profile);
+  const units = useStore(session.settings, (s) => s.units);
+  const otherId = useStore(session.selection, (s) => (profile.kind === 'opening' ? s.entrantId : s.openingId));
+  if (pairs.length === 0)
+    return <p className={styles.count}>No {profile.kind === 'opening' ? 'blanks' : 'keyways'} to try it with.</p>;
+  const picked = pairs.find(({ other }) => other.id === otherId);
+  return (
+    <div className={styles.strip}>
+      <p className={styles.count} role="status">
+        {countText(profile, pairs)}
+      </p>
+      {picked?.fit && (
+        <p className={styles.pair} data-verdict={picked.fit.verdict}>
+          <AnswerMark mark={picked.fit.verdict} size={20} />
+          <span className={styles.pairName}>{picked.other.name}:</span>
+          <span className={styles.pairWords}>
+            {picked.fit.verdict} {marginText(picked.fit, units)}
+          </span>
+        </p>
+      )}
+      <ul
+        className={styles.marks}
+        aria-label={profile.kind === 'opening' ? 'Blanks that were tried in it' : 'Keyways that it was tried in'}
+      >
+        {pairs.map(({ other, fit, settled }) => (
+          <li key={other.id}>
+            <button
+              type="button"
+              className={styles.mark}
+              aria-pressed={other.id === otherId}
+              data-settled={settled}
+              title={lineOf(profile, other, fit, units)}
+              onClick={() => pickCounterpart(session, profile, other)}
+            >
+              <AnswerMark mark={fit?.verdict ?? null} size={18} />
+              <span aria-hidden="true">{shortName(other)}</span>
+              <span className="unseen">{lineOf(profile, other, fit, units)}</span>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </div>
+  );
+}
+
+/** The pairs of the edited profile in chart order; what is being judged anew keeps its last answer meanwhile. */
+function usePairs(family: Family, profile: Profile): readonly PairNow[] {
+  const { results } = useSession();
+  const fits = useStore(results, (s) => s.fits);
+  const last = useRef<{ id: string; known: ReadonlyMap<string, Fit> }>({ id: profile.id, known: new Map() });
+  const pairs = useMemo(() => {
+    const others = profile.kind === 'opening' ? entrantsOf(family) : openingsOf(family);
+    const before = last.current.id === profile.id ? last.current.known : new Map<string, Fit>();
+    return others.map((other): PairNow => {
+      const fit = fits ? fitOf(fits, profile, other) : undefined;
+      return { other, fit: fit ?? before.get(other.id), settled: fit !== undefined };
+    });
+  }, [family, profile, fits]);
+  useEffect(() => {
+    const known = new Map(pairs.flatMap(({ other, fit }) => (fit ? [[other.id, fit] as const] : [])));
+    last.current = { id: profile.id, known };
+  }, [pairs, profile.id]);
+  return pairs;
+}
+
+function fitOf({ profiles, openings, fits }: KnownFits, profile: Profile, other: Profile): Fit | undefined {
+  const [blade, keyway] = profile.kind === 'opening' ? [other, profile] : [profile, other];
+  return fits[profiles.indexOf(blade.id)]?.[openings.indexOf(keyway.id)];
+}
+
+function countText({ kind }: Profile, pairs: readonly PairNow[]): string {
+  const goesIn = pairs.filter(({ fit }) => fit && fit.verdict !== 'blocked').length;
+  if (kind === 'opening')
+    return `Takes ${goesIn} of ${pairs.length} ${pairs.length === 1 ? 'blank' : 'blanks and tools'}`;
+  return `Goes into ${goesIn} of ${pairs.length} ${pairs.length === 1 ? 'keyway' : 'keyways'}`;
+}
+
+function lineOf(profile: Profile, other: Profile, fit: Fit | undefined, units: 'mm' | 'in'): string {
+  const [blade, keyway] = profile.kind === 'opening' ? [other, profile] : [profile, other];
+  return pairLine(blade.name, keyway.name, fit, units);
+}
+
+/** A name without the word for what all in the strip are. */
+function shortName({ name, section, kind }: Profile): string {
+  return kind === 'opening' && section ? section : name.replace(/ (keyway|blank)$/i, '');
+}
+
+function pickCounterpart({ selection }: Session, profile: Profile, other: Profile): void {
+  selection.setState(profile.kind === 'opening' ? { entrantId: other.id } : { openingId: other.id });
+}
