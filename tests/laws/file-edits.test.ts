@@ -34,8 +34,8 @@ const jsonPair = fc
       ];
     if (shape === 2)
       return [
-        { a, shared },
-        { shared, a },
+        { a, shared, gone: b },
+        { shared, come: b, a },
       ];
     if (shape === 3)
       return [
@@ -115,10 +115,24 @@ test('a drag in many steps is merged into the one step from where it began to wh
   expect(whole).toEqual([{ kind: 'splice', path: [], at: 2, removed: [[2, 8]], added: [[2.49, 8]] }]);
 });
 
+test('fields that come, go or change places cost no more than themselves', () => {
+  const image = 'x'.repeat(10_000);
+  const plain = { id: 'a', picture: { image, middle: [0, 0], opacity: 1 }, note: 'n' };
+  const { picture, ...rest } = plain;
+  const moved = { ...rest, picture: { image, scale: { distance: 1 }, opacity: 0.5, remark: '' } };
+  const edit = diffFiles([plain], [moved]);
+  expect(JSON.stringify(edit).length).toBeLessThan(1_000);
+  expect(textOf(applyEdit([plain], edit))).toBe(textOf([moved]));
+  expect(textOf(applyEdit([moved], invertEdit(edit)))).toBe(textOf([plain]));
+});
+
 test('an edit that was made for another file is a mistake of the caller', () => {
   const edit = diffFiles({ a: { b: [1, 2, 3] } }, { a: { b: [1, 2, 4] } });
   expect(() => applyEdit({ a: 1 }, edit)).toThrow(RangeError);
   expect(() => applyEdit({ a: { b: [1] } }, edit)).toThrow(RangeError);
+  const fields = diffFiles({ a: 1 }, { a: 1, b: 2 });
+  expect(() => applyEdit({ c: 1 }, fields)).toThrow(RangeError);
+  expect(() => applyEdit([1], fields)).toThrow(RangeError);
 });
 
 /** The random changes that a user may make to a family: each gives another file and leaves the given one whole. */

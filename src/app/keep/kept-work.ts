@@ -13,6 +13,15 @@ export const KEPT_VERSION = 1;
  */
 export const MOST_HISTORY = 1_000_000;
 
+/**
+ * Most that a history may hold of long texts, which are pictures, in characters. They are counted apart: a step that
+ * brings a picture in would else leave no room for all the small ones before it.
+ */
+export const MOST_PICTURES = 20_000_000;
+
+/** A text of more characters counts as a picture. */
+const LONG_TEXT = 20_000;
+
 /** Where the document that a file holds stands: so many steps from the oldest kept one, an edit away, or nowhere. */
 export type KeptSaved = { readonly at: number } | { readonly edit: FileEdit } | null;
 
@@ -30,10 +39,15 @@ export interface KeptWork {
   readonly dropped: number;
 }
 
-interface Step {
+interface Step extends StepSize {
   readonly before: FamilyDocument;
   readonly edit: FileEdit;
+}
+
+/** What a step takes, in characters: written as JSON without its long texts, and those. */
+interface StepSize {
   readonly length: number;
+  readonly pictures: number;
 }
 
 /** The step that led to a document; found once, since documents are values. */
@@ -43,9 +57,24 @@ function stepBetween(before: FamilyDocument, after: FamilyDocument): Step {
   const known = steps.get(after);
   if (known?.before === before) return known;
   const edit = diffFiles(before.file, after.file);
-  const made = { before, edit, length: JSON.stringify(edit).length };
+  const made = { before, edit, ...sizeOf(edit) };
   steps.set(after, made);
   return made;
+}
+
+function sizeOf(edit: FileEdit): StepSize {
+  let pictures = 0;
+  const { length } = JSON.stringify(edit, (_name, value: unknown) => {
+    if (typeof value !== 'string' || value.length <= LONG_TEXT) return value;
+    pictures += value.length;
+    return '';
+  });
+  return { length, pictures };
+}
+
+function sumOf(all: readonly StepSize[]): StepSize {
+  const sum = (size: keyof StepSize) => all.reduce((total, step) => total + step[size], 0);
+  return { length: sum('length'), pictures: sum('pictures') };
 }
 
 /** The part of a window's state that is kept; a gesture under way is not in it, nor what it has changed so far. */
@@ -66,7 +95,8 @@ export function workState(state: DocumentState): WorkState | null {
 export function packWork(state: WorkState, mostHistory = MOST_HISTORY): KeptWork {
   const { document, fileName, saved } = state;
   const ahead = stepsAlong([document, ...state.future.toReversed()]);
-  const room = mostHistory - ahead.reduce((sum, step) => sum + step.length, 0);
+  const used = sumOf(ahead);
+  const room = { length: mostHistory - used.length, pictures: MOST_PICTURES - used.pictures };
   const behind = fittingSteps(stepsAlong([...state.past, document]), room);
   const dropped = state.past.length - behind.length;
   const line = [...state.past.slice(dropped), document, ...state.future.toReversed()];
@@ -86,11 +116,12 @@ function stepsAlong(line: readonly FamilyDocument[]): Step[] {
 }
 
 /** As many of the latest steps as there is room for. */
-function fittingSteps(all: readonly Step[], room: number): readonly Step[] {
-  let used = 0;
+function fittingSteps(all: readonly Step[], room: StepSize): readonly Step[] {
+  const used = { length: 0, pictures: 0 };
   const tooMany = all.findLastIndex((step) => {
-    used += step.length;
-    return used > room;
+    used.length += step.length;
+    used.pictures += step.pictures;
+    return used.length > room.length || used.pictures > room.pictures;
   });
   return all.slice(tooMany + 1);
 }

@@ -4,9 +4,22 @@ export type FileValue = unknown;
 /** Where in a file something changes: names of fields and places in lists, from the outside in. */
 export type EditPath = readonly (string | number)[];
 
-/** One change: the value at a place is another one, or a run of a list's entries gives way to others. */
+/**
+ * One change: the value at a place is another one, an object has other fields or has them in another order (those that
+ * stay keep their values), or a run of a list's entries gives way to others.
+ */
 export type FileStep =
   | { readonly kind: 'set'; readonly path: EditPath; readonly before: FileValue; readonly after: FileValue }
+  | {
+      readonly kind: 'fields';
+      readonly path: EditPath;
+      /** The names of all fields in their order, before and after. */
+      readonly before: readonly string[];
+      readonly after: readonly string[];
+      /** The fields that go and those that come, with their values. */
+      readonly removed: FieldValues;
+      readonly added: FieldValues;
+    }
   | {
       readonly kind: 'splice';
       readonly path: EditPath;
@@ -15,6 +28,9 @@ export type FileStep =
       readonly added: readonly FileValue[];
     };
 
+/** Values of fields as pairs of name and value, so that no name has a meaning of its own. */
+type FieldValues = readonly (readonly [name: string, value: FileValue])[];
+
 /** What leads from one file to another, as a value that can be kept, undone and put together; done first to last. */
 export type FileEdit = readonly FileStep[];
 
@@ -22,9 +38,10 @@ export type FileEdit = readonly FileStep[];
  * The edit that turns one file into another. Parts that both share are not looked into, so that the edit of a
  * document that was made from the other costs what was changed.
  *
- * An object whose fields differ or stand in another order is set whole, so that the order of fields is exact. In a
- * list the entries that are alike at both ends stay; what lies between is replaced, or looked into where it is as
- * many objects as before.
+ * Of an object with other fields, or with fields in another order, those that stay are looked into and only the others
+ * are written down: a mark that is set on a picture does not cost the picture. The order of fields is exact. In a list
+ * the entries that are alike at both ends stay; what lies between is replaced, or looked into where it is as many
+ * objects as before.
  *
  * @returns steps in the order to do them; none where both files are written the same.
  * @check tests/laws/file-edits.test.ts
@@ -38,9 +55,23 @@ export function diffFiles(before: FileValue, after: FileValue): FileEdit {
 function diffInto(steps: FileStep[], path: EditPath, before: FileValue, after: FileValue): void {
   if (Object.is(before, after)) return;
   if (Array.isArray(before) && Array.isArray(after)) diffLists(steps, path, before, after);
-  else if (isRecord(before) && isRecord(after) && sameFields(before, after)) {
-    for (const key of Object.keys(after)) diffInto(steps, [...path, key], before[key], after[key]);
+  else if (isRecord(before) && isRecord(after) && shareFields(before, after)) {
+    if (!sameFields(before, after)) steps.push(fieldsStep(path, before, after));
+    for (const key of Object.keys(after))
+      if (Object.hasOwn(before, key)) diffInto(steps, [...path, key], before[key], after[key]);
   } else steps.push({ kind: 'set', path, before, after });
+}
+
+function fieldsStep(path: EditPath, before: Record<string, FileValue>, after: Record<string, FileValue>): FileStep {
+  const only = (one: Record<string, FileValue>, other: Record<string, FileValue>) =>
+    Object.entries(one).filter(([name]) => !Object.hasOwn(other, name));
+  const names = { before: Object.keys(before), after: Object.keys(after) };
+  return { kind: 'fields', path, ...names, removed: only(before, after), added: only(after, before) };
+}
+
+/** Whether two objects have a field in common, or none has any. */
+function shareFields(a: Record<string, FileValue>, b: Record<string, FileValue>): boolean {
+  return sameFields(a, b) || Object.keys(a).some((name) => Object.hasOwn(b, name));
 }
 
 function diffLists(steps: FileStep[], path: EditPath, before: readonly FileValue[], after: readonly FileValue[]): void {
@@ -94,9 +125,18 @@ function stepInto(value: FileValue, path: EditPath, step: FileStep): FileValue {
 
 function doStep(value: FileValue, step: FileStep): FileValue {
   if (step.kind === 'set') return step.after;
+  if (step.kind === 'fields') return giveFields(value, step);
   const { at, removed, added } = step;
   if (!Array.isArray(value) || at + removed.length > value.length) throw notThere(step);
   return [...value.slice(0, at), ...added, ...value.slice(at + removed.length)];
+}
+
+/** An object with the fields that it has after a step; they are made anew in their order. */
+function giveFields(value: FileValue, step: FileStep & { kind: 'fields' }): FileValue {
+  const { before, after, added } = step;
+  if (!isRecord(value) || !isSame(Object.keys(value), before)) throw notThere(step);
+  const come = new Map(added);
+  return Object.fromEntries(after.map((name) => [name, come.has(name) ? come.get(name) : value[name]]));
 }
 
 function notThere({ path }: FileStep): RangeError {
@@ -111,6 +151,10 @@ function notThere({ path }: FileStep): RangeError {
 export function invertEdit(edit: FileEdit): FileEdit {
   return edit.toReversed().map((step) => {
     if (step.kind === 'set') return { ...step, before: step.after, after: step.before };
+    if (step.kind === 'fields') {
+      const { before, after, removed, added } = step;
+      return { ...step, before: after, after: before, removed: added, added: removed };
+    }
     return { ...step, removed: step.added, added: step.removed };
   });
 }

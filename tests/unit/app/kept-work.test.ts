@@ -9,7 +9,7 @@ import {
   openText,
 } from '../../../src/app/state/document-state.ts';
 import { commitFamily, endEdit, previewFamily, redo, undo } from '../../../src/app/state/edit-document.ts';
-import type { FamilyFile } from '../../../src/interchange/json/schema.ts';
+import type { FamilyFile, ProfileFile } from '../../../src/interchange/json/schema.ts';
 import { randomNumbers } from '../../cases/random-numbers.ts';
 import { fakeDoors } from './fake-doors.ts';
 
@@ -109,6 +109,24 @@ describe('kept work', () => {
     for (let i = 0; i < 9; i++) undo(other);
     expect(other.getState().document?.file.profiles[0].name).toBe('Name 14');
     expect(packWork(present(), 0)).toMatchObject({ past: [], dropped: 20 });
+  });
+
+  test('keeps its history where a picture of any size is kept, marked and taken out again', () => {
+    const image = `data:image/png;base64,iVBORw0KGgo${'A'.repeat(5_000_000)}`;
+    const [first, ...others] = file().profiles;
+    const withPicture = (picture: object) => commit({ profiles: [{ ...first, picture } as ProfileFile, ...others] });
+    for (let i = 0; i < 20; i++) rename(3, `Name ${i}`);
+    withPicture({ image, middle: [0, 0], opacity: 1 });
+    for (let i = 1; i < 10; i++)
+      withPicture({ image, scale: { from: [0, 0], to: [i, 9], distance: 1 }, middle: [0, 0], opacity: 1 });
+    withPicture({ image, middle: [0, 0], opacity: 1 });
+    commit({ profiles: [first, ...others] });
+    const work = stored(packWork(present()));
+    expect([work.past.length, work.dropped]).toEqual([32, 0]);
+    const { other, historyLost } = reopened(work);
+    expect(historyLost).toBe(false);
+    for (let i = 0; i < 32; i++) undo(other);
+    expect(doors.writeFamily(other.getState().document?.file as FamilyFile)).toBe(doors.writeFamily(JSON.parse(DEMO)));
   });
 
   test('that is damaged is refused with a reason, or opens without its history', () => {
