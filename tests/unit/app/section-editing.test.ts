@@ -12,7 +12,7 @@ import {
   noteOf,
   plainBlade,
 } from '../../../src/app/state/draw/section-editing.ts';
-import { undo } from '../../../src/app/state/edit-document.ts';
+import { commitFamily, undo } from '../../../src/app/state/edit-document.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { fakeDoors } from './fake-doors.ts';
 
@@ -142,4 +142,16 @@ test('a new family has a blank and the keyway that it goes into with the running
     expect(fit.verdict).toBe('enters');
     expect(Math.abs(fit.clearance - 30_000)).toBeLessThanOrEqual(2);
   }
+});
+
+test('a copy with which the file could not be opened again is refused, and says why', () => {
+  const image = `data:image/png;base64,iVBORw0KGgo${'A'.repeat(5_600_000)}`;
+  const [first, ...others] = file().profiles;
+  const large = { ...file(), profiles: [{ ...first, picture: { image } }, ...others] };
+  expect(commitFamily(session.documents, session.doors, large)).toBeNull();
+  expect(duplicateSection(session, profileOf(first.id))).toBeNull();
+  expect(duplicateSection(session, profileOf(first.id))).toBeNull();
+  const before = file();
+  expect(duplicateSection(session, profileOf(first.id))?.[0].what).toMatch(/pictures take 22\.4 million/);
+  expect(file()).toBe(before);
 });

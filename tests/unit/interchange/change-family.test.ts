@@ -54,6 +54,24 @@ describe('a family made from the value of another', () => {
     expect(writeFamily(file)).toBe(before);
   });
 
+  test('is refused where it would be too long to be opened again', () => {
+    const image = `data:image/png;base64,iVBORw0KGgo${'A'.repeat(5_600_000)}`;
+    const [first] = file.profiles;
+    const pictured = { ...first, picture: { image, opacity: 1 } };
+    const copies = (count: number) => ({
+      ...file,
+      profiles: Array.from({ length: count }, (_, i) => ({ ...pictured, id: `copy-${i}` })),
+    });
+    const three = taken(copies(3));
+    expect(readFamily(writeFamily(three.file))).toMatchObject({ ok: true });
+    const four = changeFamily(copies(4));
+    expect(four).toMatchObject({ ok: false, faults: [{ path: 'file' }] });
+    expect(four.ok || four.faults[0].what).toMatch(/22\.4 million characters.*20\.0 million.*pictures take 22\.4/);
+    expect(four.ok || four.faults[0].cure).toMatch(/take a picture out/);
+    const wordy = { ...file, note: 'n'.repeat(20_000_000) };
+    expect(changeFamily(wordy)).toMatchObject({ ok: false });
+  });
+
   test('lengths that were read in other units are read anew', () => {
     const small = drawnProfile({ id: 'small', kind: 'tool', name: 'Small' }, ARCH.map(shrunk), 'mm');
     const inInches = taken({ ...file, units: 'in', profiles: [small] }).family.profiles[0];
