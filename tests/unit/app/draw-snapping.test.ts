@@ -30,12 +30,27 @@ test('a place goes to the grid, and without one to whole thousandths', () => {
 
 test('a vertex within ten pixels draws it exactly, and is named', () => {
   const targets = { ...NONE, vertices: [{ at: { x: 1_003_333, y: 1_000_007 }, name: 'vertex 3 of Heron keyway' }] };
-  expect(snapPoint(at(1.08, 1.02), targets, SCALE)).toMatchObject({
-    point: { x: 1_003_333, y: 1_000_007 },
-    kind: 'vertex',
-    word: 'on vertex 3 of Heron keyway',
-  });
-  expect(snapPoint(at(1.15, 1.02), targets, SCALE).kind).toBe('grid');
+  const drawn = { point: { x: 1_003_333, y: 1_000_007 }, kind: 'vertex', word: 'on vertex 3 of Heron keyway' };
+  expect(snapPoint(at(1.08, 1.02), { ...targets, step: null }, SCALE)).toMatchObject(drawn);
+  expect(snapPoint(at(1.08, 1.02), { ...targets, step: 500_000 }, SCALE)).toMatchObject(drawn);
+  expect(snapPoint(at(1.02, 1.02), targets, SCALE)).toMatchObject(drawn);
+  expect(snapPoint(at(1.15, 1.02), { ...targets, step: null }, SCALE).kind).toBe('free');
+});
+
+test('of a vertex and a place of the grid the nearer one draws, a vertex also where it is hardly further', () => {
+  // The whole sheet is on the screen: 54 pixels a millimetre, 2.7 pixels from line to line.
+  const scale = 54e-6;
+  const vertices = [
+    { at: at(0, 0.4), name: 'vertex 2' },
+    { at: at(1.533, 1.582), name: 'vertex 7' },
+  ];
+  const targets = { ...NONE, vertices };
+  // Half a pixel beside places of the grid, 3.5 and 2.3 pixels off the vertices.
+  expect(snapPoint(at(-0.045, 0.447), targets, scale)).toMatchObject({ point: at(-0.05, 0.45), kind: 'grid' });
+  expect(snapPoint(at(1.503, 1.552), targets, scale)).toMatchObject({ point: at(1.5, 1.55), kind: 'grid' });
+  // 2.2 pixels off the vertex, 1.0 off the place of the grid at (1.55, 1.6).
+  expect(snapPoint(at(1.556, 1.617), targets, scale)).toMatchObject({ point: at(1.533, 1.582), kind: 'vertex' });
+  expect(snapPoint(at(1.54, 1.6), targets, scale)).toMatchObject({ point: at(1.533, 1.582), kind: 'vertex' });
 });
 
 test('level and plumb: one coordinate is taken over, the other goes to the grid; both where two are near', () => {
@@ -43,14 +58,25 @@ test('level and plumb: one coordinate is taken over, the other goes to the grid;
     { at: { x: 1_003_333, y: 0 }, name: 'vertex 1' },
     { at: { x: 9 * MM, y: 2_004_444 }, name: 'vertex 2' },
   ];
-  const plumb = snapPoint(at(1.05, 5.02), { ...NONE, axes }, SCALE);
+  const plumb = snapPoint(at(1.02, 5.02), { ...NONE, axes }, SCALE);
   expect(plumb).toMatchObject({ point: { x: 1_003_333, y: 5 * MM }, kind: 'axis', word: 'plumb with vertex 1' });
   expect(plumb.guides).toEqual([[axes[0].at, plumb.point]]);
-  expect(snapPoint(at(4.02, 2.05), { ...NONE, axes }, SCALE).point).toEqual({ x: 4 * MM, y: 2_004_444 });
-  expect(snapPoint(at(1.05, 2.05), { ...NONE, axes }, SCALE)).toMatchObject({
-    point: { x: 1_003_333, y: 2_004_444 },
-    word: 'level with vertex 2, plumb with vertex 1',
-  });
+  expect(snapPoint(at(4.02, 2.02), { ...NONE, axes }, SCALE).point).toEqual({ x: 4 * MM, y: 2_004_444 });
+  const both = { point: { x: 1_003_333, y: 2_004_444 }, word: 'level with vertex 2, plumb with vertex 1' };
+  expect(snapPoint(at(1.02, 2.02), { ...NONE, axes }, SCALE)).toMatchObject(both);
+  // Six pixels without a grid, and where its lines lie far apart.
+  expect(snapPoint(at(1.05, 2.05), { ...NONE, step: null, axes }, SCALE)).toMatchObject(both);
+  expect(snapPoint(at(1.05, 2.05), { ...NONE, step: 250_000, axes }, SCALE)).toMatchObject(both);
+});
+
+test('a level holds no further than half way to the next line of the grid', () => {
+  // A corner of a bar is level and plumb with its neighbours and with where it was: it still moves by one step.
+  const scale = 54e-6;
+  const targets = dragTargets(sheet(), 2, [2]);
+  expect(snapPoint(at(2.05, 6.05), targets, scale).point).toEqual(at(2.05, 6.05));
+  expect(snapPoint(at(2.1, 6), targets, scale).point).toEqual(at(2.1, 6));
+  expect(snapPoint(at(2.02, 5.98), targets, scale)).toMatchObject({ point: at(2, 6), kind: 'axis' });
+  expect(snapPoint(at(1.94, 6), targets, scale, at(2, 6)).point).toEqual(at(1.95, 6));
 });
 
 test('an edge draws it onto itself, an arc onto its circle', () => {
@@ -68,7 +94,7 @@ test('held to the straight way it goes along the nearer axis, as far as the grid
   expect(snapPoint(at(1.9, 2.3), NONE, SCALE, from)).toMatchObject({ point: { x: 1_900_000, y: 2_004_444 } });
   expect(snapPoint(at(1.1, 3.33), NONE, SCALE, from)).toMatchObject({ point: { x: 1_003_333, y: 3_350_000 } });
   const targets = { ...NONE, vertices: [{ at: { x: 1_907_777, y: 9 * MM }, name: 'vertex 4' }] };
-  expect(snapPoint(at(1.88, 2.1), targets, SCALE, from).point).toEqual({ x: 1_907_777, y: 2_004_444 });
+  expect(snapPoint(at(1.89, 2.1), targets, SCALE, from).point).toEqual({ x: 1_907_777, y: 2_004_444 });
 });
 
 test('what moves draws nothing; neighbours and its old place may', () => {

@@ -41,9 +41,14 @@ export interface Snapped {
 /** How near the hand must be to be drawn, in pixels. */
 export const SNAP_PX = { vertex: 10, edge: 8, axis: 6 } as const;
 
+/** A vertex that is hardly further than the grid draws before it: so much further, in pixels. */
+const BEFORE_GRID_PX = 1.5;
+
 /**
  * Where a hand that points at `place` is taken to: to a vertex in reach; else level with or over another place, or onto an
- * edge; the coordinates left open go to the grid, which has no reach of its own.
+ * edge; the coordinates left open go to the grid. The grid has no reach of its own, but what is nearer wins: a vertex
+ * that is clearly further than a place of the grid does not draw, nor a level that is further than the grid's next line,
+ * or each would hide the places of a fine grid round it.
  *
  * @param scale pixels a nanometre.
  * @param hold the place from which only a horizontal or vertical way is wanted; null for any way.
@@ -51,16 +56,28 @@ export const SNAP_PX = { vertex: 10, edge: 8, axis: 6 } as const;
  */
 export function snapPoint(place: Point, targets: SnapTargets, scale: number, hold: Point | null = null): Snapped {
   if (hold) return alongAxis(place, targets, scale, hold);
-  const vertex = nearest(targets.vertices, place, SNAP_PX.vertex / scale);
+  const vertex = nearest(targets.vertices, place, vertexReach(place, targets, scale));
   if (vertex) return { point: whole(vertex.at), kind: 'vertex', word: `on ${vertex.name}`, guides: [] };
-  const level = nearestOn(targets.axes, 'y', place, SNAP_PX.axis / scale);
-  const over = nearestOn(targets.axes, 'x', place, SNAP_PX.axis / scale);
+  const level = nearestOn(targets.axes, 'y', place, axisReach(targets, scale));
+  const over = nearestOn(targets.axes, 'x', place, axisReach(targets, scale));
   if (level && over) return aligned({ x: over.at.x, y: level.at.y }, [level, over]);
   const edge = edgeInReach(targets.edges, place, SNAP_PX.edge / scale);
   if (edge) return { point: whole(edge.at), kind: 'edge', word: `on an edge of ${edge.name}`, guides: [] };
   if (level) return aligned({ x: onGrid(place.x, targets), y: level.at.y }, [level, null]);
   if (over) return aligned({ x: over.at.x, y: onGrid(place.y, targets) }, [null, over]);
   return gridPoint(place, targets);
+}
+
+/** How near a vertex must be to draw a hand at `place`, nanometres. */
+function vertexReach(place: Point, targets: SnapTargets, scale: number): number {
+  if (!targets.step) return SNAP_PX.vertex / scale;
+  const toGrid = Math.hypot(onGrid(place.x, targets) - place.x, onGrid(place.y, targets) - place.y);
+  return Math.min(SNAP_PX.vertex / scale, toGrid + BEFORE_GRID_PX / scale);
+}
+
+/** How near a level must be, nanometres: it holds no further than half way to the grid's next line. */
+function axisReach({ step }: SnapTargets, scale: number): number {
+  return Math.min(SNAP_PX.axis / scale, (step ?? Infinity) / 2);
 }
 
 /** Where a place is taken to that nothing but the grid may draw. */
@@ -74,7 +91,7 @@ function alongAxis(place: Point, targets: SnapTargets, scale: number, hold: Poin
   const across = Math.abs(place.x - hold.x) >= Math.abs(place.y - hold.y);
   const axis = across ? 'x' : 'y';
   const word = across ? 'horizontal' : 'vertical';
-  const by = nearestOn([...targets.vertices, ...targets.axes], axis, place, SNAP_PX.axis / scale);
+  const by = nearestOn([...targets.vertices, ...targets.axes], axis, place, axisReach(targets, scale));
   const far = by ? by.at[axis] : onGrid(place[axis], targets);
   const point = whole(across ? { x: far, y: hold.y } : { x: hold.x, y: far });
   const guides: [Point, Point][] = [[hold, point], ...(by ? [[by.at, point] as [Point, Point]] : [])];
