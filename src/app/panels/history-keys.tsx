@@ -1,3 +1,4 @@
+import { dropPreview } from '../state/draw/outline-preview.ts';
 import { redo, undo } from '../state/edit-document.ts';
 import { useSession, useStore } from './use-store.ts';
 
@@ -5,20 +6,25 @@ const ARROW = 'M4 8.5h8.5a5 5 0 0 1 0 10H8M8.2 3.8L3.5 8.5l4.7 4.7';
 
 /** Takes back the last edit and does it again. */
 export function HistoryKeys() {
-  const { documents } = useSession();
+  const session = useSession();
+  const { documents } = session;
   const canUndo = useStore(
     documents,
     (s) => s.past.length > 0 || (s.editedFrom !== null && s.editedFrom !== s.document),
   );
   const canRedo = useStore(documents, (s) => s.future.length > 0);
+  const step = (by: typeof undo) => {
+    dropPreview(session);
+    by(documents);
+  };
   return (
     <span className="key-row">
-      <HistoryKey name="Undo" hint="Take back the last edit (Ctrl+Z)" enabled={canUndo} press={() => undo(documents)} />
+      <HistoryKey name="Undo" hint="Take back the last edit (Ctrl+Z)" enabled={canUndo} press={() => step(undo)} />
       <HistoryKey
         name="Redo"
         hint="Do again what was taken back (Ctrl+Y)"
         enabled={canRedo}
-        press={() => redo(documents)}
+        press={() => step(redo)}
         mirrored
       />
     </span>

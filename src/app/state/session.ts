@@ -3,7 +3,7 @@ import { AS_DRAWN, type ConditionsState, conditionsFor, makeConditionsStore } fr
 import { type DocumentState, makeDocumentStore } from './document-state.ts';
 import type { Doors } from './doors.ts';
 import { type DrawState, makeDrawStore } from './draw/draw-state.ts';
-import { endEdit } from './edit-document.ts';
+import { dropEdit, endEdit } from './edit-document.ts';
 import { type ImportState, makeImportStore } from './exchange/import-state.ts';
 import { explainOnce } from './explain-once.ts';
 import { rowOf } from './fits-lookup.ts';
@@ -135,7 +135,10 @@ function tieDraw({ documents, selection, draw }: Session): void {
     return (family && editedProfile(family, picked)?.id) ?? null;
   };
   listenTo(selection, handed, () => {
-    if (draw.getState().edit) endEdit(documents);
+    const { edit } = draw.getState();
+    // What an operation only shows is not taken unasked.
+    if (edit?.kind === 'preview') dropEdit(documents);
+    else if (edit) endEdit(documents);
     draw.setState({ chosen: [], refused: null, edit: null });
   });
   listenTo(
@@ -144,6 +147,8 @@ function tieDraw({ documents, selection, draw }: Session): void {
     (document) => {
       const { edit, refused } = draw.getState();
       if (refused && edit?.document !== document) draw.setState({ refused: null });
+      // Undo, or a family from elsewhere: what held the outline holds it no longer.
+      if (edit && edit.document !== document && documents.getState().editedFrom === null) draw.setState({ edit: null });
     },
   );
   listenTo(

@@ -1,10 +1,11 @@
 import { useEffect } from 'react';
 import { useSession } from '../panels/use-store.ts';
+import { dropPreview } from '../state/draw/outline-preview.ts';
 import { redo, undo } from '../state/edit-document.ts';
 
 /** Ctrl or Cmd with Z takes back the last edit; with Shift and Z, or with Y, it is done again. */
 export function useEditKeys(): void {
-  const { documents } = useSession();
+  const session = useSession();
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.altKey || !(event.ctrlKey || event.metaKey)) return;
@@ -12,11 +13,12 @@ export function useEditKeys(): void {
       const step = stepOf(event);
       if (!step) return;
       event.preventDefault();
-      step(documents);
+      dropPreview(session);
+      step(session.documents);
     };
     addEventListener('keydown', onKeyDown);
     return () => removeEventListener('keydown', onKeyDown);
-  }, [documents]);
+  }, [session]);
 }
 
 /** Fields that take text have an undo of their own. */

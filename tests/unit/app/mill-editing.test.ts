@@ -165,6 +165,31 @@ describe('dragging a groove', () => {
     expect(heron()).toBe(before);
   });
 
+  test('picking another blank ends a drag, and undo in the middle of one takes it back for good', () => {
+    const before = heron();
+    const drag = (dx: number) => dragGroove(session, VIEW, { px: at.px + dx, py: at.py }, false);
+    const at = handleOf('root', 0);
+    session.selection.setState({ entrantId: before.id, part: 'entrant' });
+    pressGroove(session, heron(), VIEW, at);
+    drag(10);
+    const milled = heron().milled;
+    expect(milled).not.toEqual(before.milled);
+    session.selection.setState({ entrantId: 'heron-blank-5' });
+    drag(20);
+    expect(heron().milled).toBe(milled);
+    expect(steps()).toBe(1);
+    session.selection.setState({ entrantId: before.id });
+    undo(session.documents);
+    pressGroove(session, heron(), VIEW, at);
+    drag(10);
+    undo(session.documents);
+    drag(20);
+    dropGroove(session);
+    expect(heron()).toBe(before);
+    expect(steps()).toBe(0);
+    expect(session.documents.getState().future).toHaveLength(1);
+  });
+
   test('Escape gives a drag up', () => {
     const before = heron();
     const at = handleOf('height', null);

@@ -3,6 +3,7 @@ import type { Family } from '../../../family/family.ts';
 import { outlineBox } from '../../../profile/outline-box.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { type DrawForm, editedVertices } from '../../state/draw/draw-state.ts';
+import { dropPreview } from '../../state/draw/outline-preview.ts';
 import { sizeText } from '../../state/length-text.ts';
 import { editedProfile } from '../../state/selection-state.ts';
 import { MillPanel } from '../mill/mill-panel.tsx';
@@ -17,22 +18,31 @@ import { VertexTable } from './vertex-table.tsx';
 
 /** The edited outline in numbers: what it is, its vertices or its grooves, what can be done to it, what it goes into. */
 export function DrawReadings({ family }: { family: Family }) {
-  const { selection, draw } = useSession();
+  const session = useSession();
+  const { selection, draw } = session;
   const form = useStore(draw, (s) => s.form);
+  // Another number closes the form of an operation.
+  const [begun, setBegun] = useState(0);
   const profile = editedProfile(
     family,
     useStore(selection, (s) => s),
   );
   if (!profile) return null;
+  const onBegin = () => {
+    dropPreview(session);
+    setBegun((n) => n + 1);
+  };
   return (
     <>
-      <DrawHead family={family} profile={profile} />
+      <DrawHead family={family} profile={profile} onBegin={onBegin} />
       {form === 'outline' && (
         <div className={styles.part}>
           <VertexTable key={profile.id} profile={profile} />
         </div>
       )}
-      {form === 'outline' && <OutlineActions key={`${profile.id} actions`} family={family} profile={profile} />}
+      {form === 'outline' && (
+        <OutlineActions key={`${profile.id} actions ${begun}`} family={family} profile={profile} />
+      )}
       {form === 'mill' && <MillPanel family={family} profile={profile} />}
       <TracePanel profile={profile} />
       <DrawFitList family={family} profile={profile} />
@@ -47,7 +57,13 @@ const SEEN = {
   tool: 'tool, seen from the bow',
 } as const;
 
-function DrawHead({ family, profile }: { family: Family; profile: Profile }) {
+interface DrawHeadProps {
+  readonly family: Family;
+  readonly profile: Profile;
+  onBegin(): void;
+}
+
+function DrawHead({ family, profile, onBegin }: DrawHeadProps) {
   const { settings } = useSession();
   const units = useStore(settings, (s) => s.units);
   const [told, setTold] = useState('');
@@ -65,7 +81,7 @@ function DrawHead({ family, profile }: { family: Family; profile: Profile }) {
       </p>
       <div className={own.head}>
         <FormKeys />
-        <SectionMenu family={family} profile={profile} tell={setTold} />
+        <SectionMenu family={family} profile={profile} tell={setTold} onBegin={onBegin} />
       </div>
     </section>
   );

@@ -4,7 +4,7 @@ import { straighten } from '../../../profile/bend-edge.ts';
 import { type MirrorWay, mirrorOutline } from '../../../profile/mirror-outline.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { chosenNow, putOutline, verticesInHand } from '../../state/draw/draw-editing.ts';
-import { editedVertices } from '../../state/draw/draw-state.ts';
+import { dropPreview, standingOutline } from '../../state/draw/outline-preview.ts';
 import type { Session } from '../../state/session.ts';
 import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
@@ -53,6 +53,10 @@ export function OutlineActions({ family, profile }: { family: Family; profile: P
     setOpen(null);
     keys.current?.querySelector<HTMLElement>(`[data-operation=${open}]`)?.focus();
   };
+  const act = (run: (session: Session) => string) => {
+    dropPreview(session);
+    setTold(run(session));
+  };
   const done = (words: string) => {
     setTold(words);
     close();
@@ -66,17 +70,17 @@ export function OutlineActions({ family, profile }: { family: Family; profile: P
         <ActKey
           label="Mirror ⇆"
           title="Left and right change places"
-          onPress={() => setTold(mirror(session, 'left-right'))}
+          onPress={() => act((now) => mirror(now, 'left-right'))}
         />
         <ActKey
           label="Mirror ⇅"
           title="Top and bottom change places"
-          onPress={() => setTold(mirror(session, 'top-bottom'))}
+          onPress={() => act((now) => mirror(now, 'top-bottom'))}
         />
         <ActKey
           label="Straighten"
           title="Make the edges after the chosen vertices straight"
-          onPress={() => setTold(straightenChosen(session))}
+          onPress={() => act(straightenChosen)}
         />
         {OPERATIONS.map(([name, label, title]) => (
           <button
@@ -122,9 +126,8 @@ interface OpenFormProps {
 function OpenForm({ operation, family, profile, onDone, onClose }: OpenFormProps) {
   const session = useSession();
   const units = useStore(session.settings, (s) => s.units);
-  const [base] = useState(() => editedVertices(profile));
-  if (operation === 'round')
-    return <RoundForm units={units} count={editedVertices(profile).length} onDone={onDone} onClose={onClose} />;
+  const base = useStore(session.documents, (s) => standingOutline(s, profile.id));
+  if (operation === 'round') return <RoundForm units={units} count={base.length} onDone={onDone} onClose={onClose} />;
   const common: OperationProps = { base, units, onDone, onClose };
   if (operation === 'align') return <AlignForm {...common} family={family} profile={profile} />;
   const Form = FORMS[operation];
@@ -133,8 +136,10 @@ function OpenForm({ operation, family, profile, onDone, onClose }: OpenFormProps
 
 /** Mirrors the outline in its place; returns what is told. */
 function mirror(session: Session, way: MirrorWay): string {
+  const before = session.documents.getState().past.length;
   const taken = putOutline(session, mirrorOutline(verticesInHand(session), way), []);
   if (!taken) return '';
+  if (session.documents.getState().past.length === before) return 'It is its own mirror image: nothing changed.';
   return way === 'left-right' ? 'Mirrored: left and right changed places.' : 'Mirrored: top and bottom changed places.';
 }
 

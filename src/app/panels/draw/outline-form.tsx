@@ -1,7 +1,8 @@
-import { type FormEvent, type KeyboardEvent, type ReactNode, useEffect, useRef } from 'react';
+import { type FormEvent, type ReactNode, useEffect, useRef, useState } from 'react';
 import type { Vertex } from '../../../geom/vertex.ts';
 import type { ChangeFault, OutlineChange } from '../../../profile/outline-change.ts';
-import { beginOutlineEdit, finishOutline, giveUpOutline, moveOutline } from '../../state/draw/draw-editing.ts';
+import { endNudges } from '../../state/draw/draw-editing.ts';
+import { dropPreview, showPreview, takePreview } from '../../state/draw/outline-preview.ts';
 import type { Session } from '../../state/session.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './outline-actions.module.css';
@@ -38,6 +39,7 @@ interface OutlineFormProps {
 export function OutlineForm({ title, wanted, doIt, children, onDone, onClose }: OutlineFormProps) {
   const session = useSession();
   const refused = useStore(session.draw, (s) => s.refused !== null);
+  const [isSame, setSame] = useState<Wanted>(null);
   const form = useRef<HTMLFormElement>(null);
   usePreview(session, wanted);
   useEffect(() => form.current?.querySelector<HTMLElement>('input, select')?.focus(), []);
@@ -45,16 +47,13 @@ export function OutlineForm({ title, wanted, doIt, children, onDone, onClose }: 
   const submit = (event: FormEvent) => {
     event.preventDefault();
     if (!ready) return;
-    finishOutline(session);
-    onDone(wanted.words);
+    const taken = takePreview(session, wanted.vertices);
+    if (taken === 'step') onDone(wanted.words);
+    else setSame(taken === 'same' ? wanted : null);
   };
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key !== 'Escape') return;
-    event.preventDefault();
-    onClose();
-  };
+  useEscape(onClose);
   return (
-    <form ref={form} className={styles.form} aria-label={title} onSubmit={submit} onKeyDown={onKeyDown} noValidate>
+    <form ref={form} className={styles.form} aria-label={title} onSubmit={submit} noValidate>
       {children}
       {wanted && 'info' in wanted && wanted.info && (
         <p role="status" className={styles.info}>
@@ -64,6 +63,11 @@ export function OutlineForm({ title, wanted, doIt, children, onDone, onClose }: 
       {wanted && 'fault' in wanted && (
         <p role="alert" className={styles.fault}>
           {wanted.fault}
+        </p>
+      )}
+      {wanted && isSame === wanted && (
+        <p role="status" className={styles.info}>
+          Nothing to change: the outline is so already.
         </p>
       )}
       <div className={styles.formKeys}>
@@ -78,21 +82,39 @@ export function OutlineForm({ title, wanted, doIt, children, onDone, onClose }: 
   );
 }
 
-/** Shows on the sheet what is wanted, as an edit under way; it is given up when the form goes away. */
+/**
+ * Shows on the sheet what is wanted, as an edit under way; it is given up when the form goes away. While something else
+ * has hold of the outline it waits, and is shown anew after it.
+ */
 function usePreview(session: Session, wanted: Wanted): void {
   const vertices = wanted && 'vertices' in wanted ? wanted.vertices : null;
+  const held = useStore(session.draw, (s) => s.edit?.kind ?? null);
+  const shown = useRef<readonly Vertex[] | null>(null);
   useEffect(() => {
-    if (!vertices) {
-      giveUpOutline(session);
-      return;
-    }
-    if (!session.draw.getState().edit) beginOutlineEdit(session);
-    moveOutline(session, vertices, []);
-  }, [session, vertices]);
-  useEffect(
-    () => () => {
-      giveUpOutline(session);
-    },
-    [session],
-  );
+    const isNew = shown.current !== vertices;
+    if (held === 'hand' || (!isNew && held !== null)) return;
+    shown.current = vertices;
+    endNudges(session);
+    if (vertices) showPreview(session, vertices);
+    else dropPreview(session);
+  }, [session, vertices, held]);
+  useEffect(() => () => dropPreview(session), [session]);
+}
+
+/** Escape closes the form wherever the focus is, unless something hangs over the window. */
+function useEscape(onClose: () => void): void {
+  const latest = useRef(onClose);
+  useEffect(() => {
+    latest.current = onClose;
+  });
+  useEffect(() => {
+    const onKeyDown = (event: KeyboardEvent) => {
+      if (event.key !== 'Escape' || document.querySelector(':popover-open, dialog[open]')) return;
+      event.preventDefault();
+      latest.current();
+    };
+    // Before the sheet hears it, which would leave the view.
+    addEventListener('keydown', onKeyDown, true);
+    return () => removeEventListener('keydown', onKeyDown, true);
+  }, []);
 }

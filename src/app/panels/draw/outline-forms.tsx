@@ -12,7 +12,7 @@ import { faultSentence, OutlineForm, type Wanted, wantedOf } from './outline-for
 
 /** What every form of an operation is given. */
 export interface OperationProps {
-  /** The outline as it was when the form was opened, nanometres. */
+  /** The outline as it stands without the form's own preview, nanometres. */
   readonly base: readonly Vertex[];
   readonly units: Units;
   onDone(words: string): void;

@@ -21,10 +21,12 @@ interface SectionMenuProps {
   readonly profile: Profile;
   /** Says what was done, or why not. */
   tell(words: string): void;
+  /** Closes the form of an operation: what it only shows is not copied or kept. */
+  onBegin(): void;
 }
 
 /** Makes, copies, names, moves and deletes sections, and names the family. Every one is a step of undo. */
-export function SectionMenu({ family, profile, tell }: SectionMenuProps) {
+export function SectionMenu({ family, profile, tell, onBegin }: SectionMenuProps) {
   const session = useSession();
   const [sheet, setSheet] = useState<Sheet | null>(null);
   const done = (answer: EditAnswer, words: string) =>
@@ -52,6 +54,7 @@ export function SectionMenu({ family, profile, tell }: SectionMenuProps) {
               hint={hint}
               onPress={() => {
                 close();
+                onBegin();
                 onPress();
               }}
             />

@@ -8,6 +8,13 @@ import { VertexHead, VertexRow } from './vertex-row.tsx';
 import styles from './vertex-table.module.css';
 import { copyFrom, pasteInto, pressKey, pressRow, takeInto } from './vertex-table-acts.ts';
 
+const WORDS = { mm: 'mm', in: 'inches' } as const;
+
+const EXAMPLES = {
+  mm: 'Type 2.5, a step +0.1 or −0.05, =−0.05 for minus, a sum, or both at once: 2.1 0.5.',
+  in: 'Type 0.0985, a step +0.004 or −0.002, =−0.002 for minus, a sum, or both at once: 0.083 0.02.',
+} as const;
+
 /**
  * The vertices of the edited outline as a table: all that can be done to them on the sheet can be done here with keys.
  * Chosen rows are chosen vertices. Only the rows in sight are drawn, so that an outline may have thousands.
@@ -15,15 +22,18 @@ import { copyFrom, pasteInto, pressKey, pressRow, takeInto } from './vertex-tabl
 export function VertexTable({ profile }: { profile: Profile }) {
   const session = useSession();
   const units = useStore(session.settings, (s) => s.units);
+  const previewed = useStore(session.draw, (s) => s.edit?.kind === 'preview');
   const count = editedVertices(profile).length;
   const chosen = chosenIn({ chosen: useStore(session.draw, (s) => s.chosen) }, count);
   const hand = useVertexTable(session, count, chosen);
   const id = useId();
   const { fault, told } = hand;
   return (
-    <section className={styles.part} aria-labelledby={`${id}-title`}>
+    // The numbers of what is only shown cannot be edited.
+    <section className={styles.part} aria-labelledby={`${id}-title`} inert={previewed}>
       <h3 id={`${id}-title`} className={styles.title}>
-        {count} vertices, in {units}
+        {count} vertices, {WORDS[units]}
+        {previewed && ', as it would be'}
       </h3>
       {fault && fault.words !== '' && (
         <p id={`${id}-fault`} role="alert" className={styles.fault}>
@@ -41,8 +51,7 @@ export function VertexTable({ profile }: { profile: Profile }) {
       )}
       <RowKeys hand={hand} chosen={chosen.length} />
       <p id={`${id}-keys`} className={styles.note}>
-        Arrows walk, Shift+arrows choose several, Enter edits, Insert adds, Delete removes. Type 2.5, a step +0.1 or
-        −0.05, =−0.05 for minus, a sum, or both at once: 2.1 0.5.
+        Arrows walk, Shift+arrows choose several, Enter edits, Insert adds, Delete removes. {EXAMPLES[units]}
       </p>
     </section>
   );

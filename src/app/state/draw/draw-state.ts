@@ -23,8 +23,11 @@ export interface Refused {
 /** An edit of the outline under way. */
 export interface OutlineEdit {
   readonly id: string;
-  /** `hand` while a pointer or a field has hold of it, `nudges` while key presses follow each other closely. */
-  readonly kind: 'hand' | 'nudges';
+  /**
+   * `hand` while a pointer or a field has hold of it, `nudges` while key presses follow each other closely, `preview`
+   * while an operation shows what it would come to.
+   */
+  readonly kind: 'hand' | 'nudges' | 'preview';
   /** The outline as it was when the edit began: each wanted one is made of this. */
   readonly base: readonly Vertex[];
   /** The vertices that were chosen then. */

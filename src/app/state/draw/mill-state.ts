@@ -3,8 +3,10 @@ import type { MillFault } from '../../../profile/check-milled.ts';
 import type { Milled } from '../../../profile/profile.ts';
 import type { GrooveReading } from '../../../profile/read-grooves.ts';
 import type { DraggingGroove } from '../../tools/draw/dragging-groove.ts';
+import { endEdit } from '../edit-document.ts';
+import { editedProfile } from '../selection-state.ts';
 import type { Session } from '../session.ts';
-import { makeStore, type Store } from '../store.ts';
+import { listenTo, makeStore, type Store } from '../store.ts';
 
 /** A description that was wanted and cannot be milled; the last sound one stays the profile's. */
 export interface MillDraft {
@@ -49,7 +51,32 @@ export function millOf(session: Session): Store<MillState> {
   if (known) return known;
   const made = makeStore(NOTHING);
   stores.set(session, made);
+  tieDrag(session, made);
   return made;
+}
+
+/** A held handle is let go where another profile is picked, or undo takes away what it was held on. */
+function tieDrag({ documents, selection }: Session, mill: Store<MillState>): void {
+  listenTo(
+    selection,
+    (picked) => {
+      const family = documents.getState().document?.family;
+      return (family && editedProfile(family, picked)?.id) ?? null;
+    },
+    () => {
+      if (!mill.getState().drag) return;
+      endEdit(documents);
+      mill.setState({ drag: null, draft: null });
+    },
+  );
+  listenTo(
+    documents,
+    (s) => s.document,
+    () => {
+      // Every blade that the drag makes has one that it was edited from.
+      if (mill.getState().drag && documents.getState().editedFrom === null) mill.setState({ drag: null, draft: null });
+    },
+  );
 }
 
 /** What the form knows of one profile: nothing, where it was about another one. */

@@ -144,7 +144,7 @@ function sceneOf(
   return {
     profile,
     vertices,
-    handles: tool === 'choose' && form === 'outline',
+    handles: tool === 'choose' && form === 'outline' && state.edit?.kind !== 'preview',
     chosen: chosenIn(state, vertices.length),
     under: hand.under,
     ghosts,

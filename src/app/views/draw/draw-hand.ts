@@ -70,10 +70,12 @@ export const EMPTY_HAND: HandShown = {
 
 /** What a press of the pointer begins. */
 export function pressHand(session: Session, sheet: HandSheet, press: Press, keys: HandKeys): Gesture {
-  const { tool, form, refused } = session.draw.getState();
+  const { tool, form, refused, edit } = session.draw.getState();
   const main = press.button === 0 && !press.spaceHeld;
   if (tool === 'pen' && main) return pressPen(session, sheet, press.at, keys);
-  if (main && form === 'mill') return { kind: 'panning', from: press.at, view: sheet.view };
+  // What an operation only shows is looked at: it has no vertices to take hold of.
+  if (main && (form === 'mill' || edit?.kind === 'preview'))
+    return { kind: 'panning', from: press.at, view: sheet.view };
   const vertices = verticesInHand(session);
   const chosen = chosenNow(session);
   const under = tool === 'pen' ? NOTHING : underPointer(vertices, chosen, sheet.view, press.at);
@@ -157,9 +159,9 @@ function withWord(lines: readonly string[], word: string): readonly string[] {
 }
 
 function hover(session: Session, sheet: HandSheet, at: PixelPoint, keys: HandKeys): HandShown {
-  const { tool, form, pen } = session.draw.getState();
+  const { tool, form, pen, edit } = session.draw.getState();
   if (tool === 'pen') return hoverPen(session, sheet, at, keys, pen ?? []);
-  if (form === 'mill') return EMPTY_HAND;
+  if (form === 'mill' || edit?.kind === 'preview') return EMPTY_HAND;
   return { ...EMPTY_HAND, under: underPointer(verticesInHand(session), chosenNow(session), sheet.view, at) };
 }
 

@@ -167,8 +167,8 @@ function sideCursor(session: Session, profile: Profile, view: DrawingView, at: P
 
 /** A double click on an edge adds a vertex there; returns whether one was added. */
 function addVertexAt(session: Session, view: DrawingView, at: PixelPoint): boolean {
-  const { tool, form, snap } = session.draw.getState();
-  if (tool === 'pen' || form === 'mill') return false;
+  const { tool, form, snap, edit } = session.draw.getState();
+  if (tool === 'pen' || form === 'mill' || edit?.kind === 'preview') return false;
   const vertices = verticesInHand(session);
   const under = underPointer(vertices, [], view, at);
   if (under.kind === 'bulge') return insertVertex(session, under.edge);

@@ -1,5 +1,7 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { type Family, openingsOf } from '../../../family/family.ts';
+import type { KnownFits } from '../../../family/known-fits.ts';
+import type { Fit } from '../../../fit/fit.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { usePickedPair } from '../../panels/use-family.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
@@ -15,17 +17,18 @@ export interface UnderOutline {
 }
 
 /**
- * The counterpart in its best placement and the other chosen ghosts; round a keyway the plug's end. While the outline is
- * edited they stand still, though the best placement would be another one at every step.
+ * The counterpart in its best placement and the other chosen ghosts; round a keyway the plug's end. While a hand has hold
+ * of the outline they stand still, though the best placement would be another one at every step; what an operation
+ * would come to they follow.
  */
 export function useUnderOutline(family: Family, profile: Profile): UnderOutline {
   const session = useSession();
   const { entrant, opening } = usePickedPair();
   const counterpartOn = useStore(session.draw, (s) => s.counterpart);
   const chosen = useStore(session.draw, (s) => s.ghosts);
-  const editing = useStore(session.draw, (s) => s.edit !== null);
-  // An edit from elsewhere too, such as a dragged groove.
-  const previewed = useStore(session.documents, (s) => s.editedFrom !== null);
+  const previewing = useStore(session.draw, (s) => s.edit?.kind === 'preview');
+  // Of the outline, or from elsewhere, such as a dragged groove.
+  const editing = useStore(session.documents, (s) => s.editedFrom !== null);
   const fits = useStore(session.results, (s) => s.fits);
   const other = profile.kind === 'opening' ? entrant : opening;
   const now = useMemo((): UnderOutline => {
@@ -35,18 +38,23 @@ export function useUnderOutline(family: Family, profile: Profile): UnderOutline 
         ({ id }) => chosen.includes(id) && id !== profile.id && (id !== other?.id || !counterpartOn),
       ),
     ];
-    const placementOf = (ghost: Profile) => {
-      const [blade, keyway] = profile.kind === 'opening' ? [ghost, profile] : [profile, ghost];
-      return rowOf(fits, blade.id).get(keyway.id)?.placement ?? null;
-    };
+    const placementOf = (ghost: Profile) => fitOf(fits, profile, ghost)?.placement ?? null;
     const ghosts = wanted.map((ghost) => ghostOf(profile, ghost, placementOf(ghost), ghost.id === other?.id));
     const face = profile.kind === 'opening' ? { face: plugFace(openingsOf(family)), round: profile } : null;
     return { ghosts, face };
   }, [family, profile, other, counterpartOn, chosen, fits]);
-  const still = useRef({ id: profile.id, shown: now });
-  const holds = (editing || previewed) && still.current.id === profile.id;
+  const pair = `${profile.id} ${other?.id}`;
+  const still = useRef({ pair, shown: now });
+  // Until the fit of an outline that is only shown is known, its counterpart lies where it lay.
+  const isOut = previewing && counterpartOn && other !== null && !fitOf(fits, profile, other);
+  const holds = (previewing ? isOut : editing) && still.current.pair === pair;
   useEffect(() => {
-    if (!holds) still.current = { id: profile.id, shown: now };
+    if (!holds) still.current = { pair, shown: now };
   });
   return holds ? still.current.shown : now;
+}
+
+function fitOf(fits: KnownFits | null, profile: Profile, other: Profile): Fit | undefined {
+  const [blade, keyway] = profile.kind === 'opening' ? [other, profile] : [profile, other];
+  return rowOf(fits, blade.id).get(keyway.id);
 }

@@ -14,6 +14,7 @@ import {
   verticesInHand,
   walkVertices,
 } from '../../state/draw/draw-editing.ts';
+import { isPreviewed } from '../../state/draw/outline-preview.ts';
 import { closePen, putPenAway, setPenVertex, takeBackPenVertex, takePen } from '../../state/draw/pen-editing.ts';
 import { walkEntrants, walkOpenings } from '../../state/selection-state.ts';
 import type { Session } from '../../state/session.ts';
@@ -92,13 +93,14 @@ function vertexKey(session: Session, keys: DrawKeys, event: OwnKey): boolean {
   const { key, shiftKey, altKey, ctrlKey, metaKey, target } = event;
   const outline = session.draw.getState().form === 'outline';
   if (ctrlKey || metaKey) {
-    if (key.toLowerCase() !== 'a' || !outline) return false;
+    if (key.toLowerCase() !== 'a' || !outline || isPreviewed(session)) return false;
     chooseAll(session);
     return true;
   }
   if (key === 'Escape') return escapeFrom(session, keys);
   // Space pans with the pointer; on the sheet it must not press anything.
   if (key === ' ') return target.matches('[data-drawing]');
+  if (isPreviewed(session)) return false;
   if (!outline) return grooveKey(session, keys, event);
   const nudge = nudgeOf(key, shiftKey, altKey, session.settings.getState().units);
   if (nudge) return nudgeAndTell(session, keys, nudge);
