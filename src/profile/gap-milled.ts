@@ -1,12 +1,13 @@
 import { NM_PER_UM } from '../geom/point.ts';
 import { flankRun, reachesBack, reachesTop } from './mill-corners.ts';
 import type { Groove, Milled } from './profile.ts';
-import { arcChord } from './round-corners.ts';
+import { arcChord, CHORD_ERROR } from './round-corners.ts';
+import { widestBack } from './widest-back.ts';
 
-/** A groove or ward that changed its kind on the way, for a person: which one it was, and what became of it. */
+/** A groove, a ward or the back that came out otherwise than it was, for a person: which one, and what became of it. */
 export interface GrooveChange {
-  /** Its place in the list it came from. */
-  readonly groove: number;
+  /** Its place in the list it came from; null for the back. */
+  readonly groove: number | null;
   readonly words: string;
 }
 
@@ -37,8 +38,13 @@ export function growMilled(blank: Milled, gap: number): GappedMilled {
     if (words !== '') changes.push({ groove: i, words });
     return ward ? [ward] : [];
   });
-  const backRadius = blank.backRadius > 0 ? backWithGap(blank.backRadius + gap) : 0;
-  return { milled: { thickness: blank.thickness + 2 * gap, height, backRadius, grooves }, changes };
+  const wanted = blank.backRadius > 0 ? backWithGap(blank.backRadius + gap) : 0;
+  const milled = { thickness: blank.thickness + 2 * gap, height, backRadius: wanted, grooves };
+  // A back that is less round leaves more room, so that it may give way.
+  const backRadius = Math.floor(widestBack(milled) / NM_PER_UM) * NM_PER_UM;
+  if (backRadius < wanted)
+    changes.push({ groove: null, words: 'is less round than the gap asks for, for want of room' });
+  return { milled: { ...milled, backRadius }, changes };
 }
 
 /** Less than the radius wanted, by a quarter of the chord of its own arc, so that no chord lies inside the wanted arc. */
@@ -91,15 +97,33 @@ function widestRadius(groove: Groove, flanks: number): number {
 /**
  * The blade that leaves a gap all round in a milled keyway: {@link growMilled} the other way. Grooves grow: one that
  * comes to an end of the blade becomes a step, and two that come together on a face become one, as deep as the deeper.
+ * Where a round back has no room for the little more that its chords need, the whole gap is larger by what a chord may
+ * stand off its arc, and the back has the radius of the true offset.
  *
  * @returns sizes may be 0 or less where the gap leaves nothing: checkMilled says so.
  * @check tests/unit/profile/opening-from-blank.test.ts, tests/laws/opening-from-blank.test.ts
  */
 export function shrinkMilled(opening: Milled, gap: number): GappedMilled {
+  const wanted = opening.backRadius - gap + arcChord(opening.backRadius, Math.PI / 2) / 4;
+  const usual = shrunk(opening, gap, Math.ceil(wanted / NM_PER_UM) * NM_PER_UM);
+  if (hasRoomyBack(usual.milled)) return usual;
+  const wider = gap + CHORD_ERROR;
+  const { milled, changes } = shrunk(opening, wider, opening.backRadius - wider);
+  if (!hasRoomyBack(milled)) return usual;
+  return {
+    milled,
+    changes: [...changes, { groove: null, words: 'is as round as can be: the gap is 0.001 mm larger' }],
+  };
+}
+
+function hasRoomyBack(milled: Milled): boolean {
+  return milled.thickness <= 0 || milled.height <= 0 || widestBack(milled) === milled.backRadius;
+}
+
+function shrunk(opening: Milled, gap: number, roundness: number): GappedMilled {
   const height = opening.height - 2 * gap;
   const thickness = opening.thickness - 2 * gap;
-  const wanted = opening.backRadius - gap + arcChord(opening.backRadius, Math.PI / 2) / 4;
-  const backRadius = opening.backRadius > 0 ? Math.max(0, Math.ceil(wanted / NM_PER_UM) * NM_PER_UM) : 0;
+  const backRadius = opening.backRadius > 0 ? Math.max(0, roundness) : 0;
   const changes: GrooveChange[] = [];
   const grooves = opening.grooves.map((ward, i) => {
     const groove = grooveFor(ward, opening.height, height, gap);

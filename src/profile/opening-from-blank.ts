@@ -1,4 +1,5 @@
 import { offset } from '../geom/clip.ts';
+import { NM_PER_UM } from '../geom/point.ts';
 import { regionOf } from '../geom/region.ts';
 import { makeRing, type Ring } from '../geom/ring.ts';
 import { signedArea } from '../geom/signed-area.ts';
@@ -41,7 +42,10 @@ type Source = Pick<Profile, 'name' | 'section' | 'ring' | 'milled'>;
  */
 export function openingFromBlank(blank: Source, clearance: number): GapResult {
   const head = { kind: 'opening', name: openingName(blank.name), section: blank.section } as const;
-  if (blank.milled) return milledResult(head, growMilled(blank.milled, clearance), 'ward');
+  if (blank.milled) {
+    const { milled } = blank;
+    return milledResult(head, (gap) => growMilled(milled, gap), clearance);
+  }
   return drawnResult(head, blank.ring, clearance + CHORDS_SHORT);
 }
 
@@ -54,7 +58,10 @@ export function openingFromBlank(blank: Source, clearance: number): GapResult {
  */
 export function blankFromOpening(opening: Source, clearance: number): GapResult {
   const head = { kind: 'blank', name: blankName(opening.name), section: opening.section } as const;
-  if (opening.milled) return milledResult(head, shrinkMilled(opening.milled, clearance), 'groove');
+  if (opening.milled) {
+    const { milled } = opening;
+    return milledResult(head, (gap) => shrinkMilled(milled, gap), clearance);
+  }
   return drawnResult(head, opening.ring, -clearance - CHORDS_SHORT);
 }
 
@@ -66,15 +73,26 @@ const CHORDS_SHORT = ARC_TOLERANCE + 2;
 
 type Head = Pick<GappedSection, 'kind' | 'name' | 'section'>;
 
-function milledResult(head: Head, { milled, changes }: GappedMilled, word: 'ward' | 'groove'): GapResult {
-  const [fault] = milled.thickness > 0 && milled.height > 0 ? checkMilled(milled) : [];
-  if (fault) return { ok: false, what: `with this clearance ${fault.message}`, cure: 'Give a smaller clearance.' };
+/** A clearance that is as good as none, nanometres: what fails with it fails with every one. */
+const LEAST_CLEARANCE = NM_PER_UM;
+
+function milledResult(head: Head, gapped: (gap: number) => GappedMilled, clearance: number): GapResult {
+  const { milled, changes } = gapped(clearance);
   if (milled.thickness <= 0 || milled.height <= 0) return nothingLeft();
+  const [fault] = checkMilled(milled);
+  if (fault) {
+    const always = clearance <= LEAST_CLEARANCE || checkMilled(gapped(LEAST_CLEARANCE).milled).length > 0;
+    const source = head.kind === 'opening' ? 'blank' : 'keyway';
+    const cure = always ? `No clearance helps; change the ${source}: ${fault.cure}` : 'Give a smaller clearance.';
+    return { ok: false, what: `with this clearance ${fault.message}`, cure };
+  }
   const points = millOutline(milled);
   const made = makeRing(Array.isArray(points) ? points : []);
   if (!made.ok) return { ok: false, what: `its outline ${made.fault.message}`, cure: 'Give another clearance.' };
-  const from = word === 'ward' ? 'Groove' : 'Ward';
-  const told = changes.map(({ groove, words }) => `${from} ${groove + 1} ${words}.`);
+  const from = head.kind === 'opening' ? 'Groove' : 'Ward';
+  const told = changes.map(
+    ({ groove, words }) => `${groove === null ? 'The back' : `${from} ${groove + 1}`} ${words}.`,
+  );
   return { ok: true, made: { ...head, milled, ring: made.ring, told } };
 }
 

@@ -67,6 +67,34 @@ test('the blank of a milled keyway has the clearance asked for', () => {
   }
 });
 
+/** Blades whose back is as good as a half circle, half of them with a step beside it. */
+function* roundBacks(count: number) {
+  for (let seed = 20_000, found = 0; found < count; seed++) {
+    const random = randomNumbers(seed);
+    const blade = randomBlade(random);
+    const step = { side: random.pick(['left', 'right'] as const), bottom: 0, flank: 0, rootRadius: 0 };
+    const [width, depth] = [random.whole(700, 1400) * UM, random.whole(100, 600) * UM];
+    const grooves = random.chance(0.5) ? [{ ...step, width, depth }] : [];
+    const room = grooves.length > 0 ? Math.min(width, (blade.thickness - depth) / 2) : blade.thickness / 2;
+    const milled = { ...blade, grooves, backRadius: Math.floor(room / UM - random.whole(0, 30)) * UM };
+    const points = millOutline(milled);
+    if (!Array.isArray(points)) continue;
+    found++;
+    yield { seed, random, milled, ring: soundRing(points) };
+  }
+}
+
+test('a back that is round all over likewise, both ways', () => {
+  for (const { seed, random, milled, ring } of roundBacks(60)) {
+    const gap = random.whole(2, 90) * UM;
+    const opening = openingFromBlank({ name: 'Teal blank', milled, ring }, gap);
+    const blank = blankFromOpening({ name: 'Teal keyway', milled, ring }, gap);
+    if (!opening.ok || !blank.ok) throw new Error(`${seed} is refused`);
+    expectGap(judge(opening.made.ring, ring).clearance, gap, seed);
+    expectGap(judge(ring, blank.made.ring).clearance, gap, seed);
+  }
+});
+
 test('drawn sections likewise, undercut flanks and all', () => {
   for (let seed = 1; seed <= 40; seed++) {
     const random = randomNumbers(seed);

@@ -1,10 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { readFamily } from '../../../src/interchange/json/read.ts';
+import { millOutline } from '../../../src/profile/mill-outline.ts';
 import { blankFromOpening, openingFromBlank } from '../../../src/profile/opening-from-blank.ts';
 import type { Milled, Profile } from '../../../src/profile/profile.ts';
 import { judge } from '../../kit/judge.ts';
-import { boxOfMm, ringOfMm } from '../../kit/shapes.ts';
+import { boxOfMm, ringOfMm, soundRing } from '../../kit/shapes.ts';
 
 const MM = 1e6;
 const UM = 1e3;
@@ -37,6 +38,12 @@ function madeOf(result: ReturnType<typeof openingFromBlank>) {
 }
 
 const milledBlank = (milled: Milled) => ({ name: 'Teal blank', milled, ring: boxOfMm(1, 1) });
+
+function ringOf(milled: Milled) {
+  const points = millOutline(milled);
+  if (!Array.isArray(points)) throw new Error('it cannot be milled');
+  return soundRing(points);
+}
 
 describe('the keyway of a milled blank', () => {
   test.each(PUBLISHED)('of the demo section %s is the published one for its gap of %i um', (section, gap) => {
@@ -210,5 +217,42 @@ describe('drawn sections', () => {
       [0.9, 3],
     ]);
     expect(madeOf(blankFromOpening({ name: 'Teal keyway', ring: waisted }, 150 * UM)).told).toHaveLength(1);
+  });
+});
+
+describe('a round back that has no room for the whole offset', () => {
+  test.each([
+    [2_173_000, 1_071_000, 59_000],
+    [2_286_000, 1_133_000, 10_000],
+    [2_000_000, 1_000_000, 40_000],
+    [2_000_001, 1_000_000, 5_000],
+  ])('a keyway %i thick, back radius %i, gives its blank at a gap of %i', (thickness, backRadius, gap) => {
+    const milled: Milled = { thickness, height: 9_040_000, backRadius, grooves: [] };
+    const ring = ringOf(milled);
+    const made = madeOf(blankFromOpening({ name: 'Teal keyway', milled, ring }, gap));
+    expect(made.told).toEqual(['The back is as round as can be: the gap is 0.001 mm larger.']);
+    const { clearance } = judge(ring, made.ring);
+    expect(clearance).toBeGreaterThanOrEqual(gap - 50);
+    expect(clearance).toBeLessThanOrEqual(gap + UM);
+  });
+
+  test('a blank with a step as wide as its back radius gives a keyway with a back that is less round', () => {
+    const step = { side: 'right' as const, bottom: 0, width: 1_111_000, depth: 473_000, flank: 0, rootRadius: 0 };
+    const milled: Milled = { thickness: 2_647_000, height: 6_392_000, backRadius: 1_050_000, grooves: [step] };
+    const ring = ringOf(milled);
+    const made = madeOf(openingFromBlank({ name: 'Teal blank', milled, ring }, 91_000));
+    expect(made.milled?.backRadius).toBe(1_111_000);
+    expect(made.told).toEqual(['The back is less round than the gap asks for, for want of room.']);
+    const { clearance } = judge(made.ring, ring);
+    expect(clearance).toBeGreaterThanOrEqual(91_000 - 50);
+    expect(clearance).toBeLessThanOrEqual(92_000);
+  });
+
+  test('is refused with a cure that helps where no gap does', () => {
+    const ward = { side: 'left' as const, bottom: 900_000, width: 800_000, depth: 400_000, flank: 0, rootRadius: 0 };
+    const milled: Milled = { thickness: 2_000_000, height: 9_000_000, backRadius: 900_000, grooves: [ward] };
+    const result = blankFromOpening({ name: 'Teal keyway', milled, ring: ringOf(milled) }, 20_000);
+    expect(result).toMatchObject({ ok: false, what: expect.stringMatching(/back radius is too large/) });
+    expect(result.ok || result.cure).toMatch(/^No clearance helps; change the keyway: Give a smaller back radius/);
   });
 });
