@@ -1,5 +1,5 @@
-import { dropPreview } from '../state/draw/outline-preview.ts';
-import { redo, undo } from '../state/edit-document.ts';
+import { discardedOf } from '../state/draw/pen-editing.ts';
+import { stepBack, stepOn } from '../state/step-history.ts';
 import { useSession, useStore } from './use-store.ts';
 
 const ARROW = 'M4 8.5h8.5a5 5 0 0 1 0 10H8M8.2 3.8L3.5 8.5l4.7 4.7';
@@ -7,24 +7,27 @@ const ARROW = 'M4 8.5h8.5a5 5 0 0 1 0 10H8M8.2 3.8L3.5 8.5l4.7 4.7';
 /** Takes back the last edit and does it again. */
 export function HistoryKeys() {
   const session = useSession();
-  const { documents } = session;
+  const { documents, draw } = session;
+  const discarded = useStore(draw, (s) => s.discarded);
   const canUndo = useStore(
     documents,
-    (s) => s.past.length > 0 || (s.editedFrom !== null && s.editedFrom !== s.document),
+    (s) =>
+      s.past.length > 0 || (s.editedFrom !== null && s.editedFrom !== s.document) || !!discardedOf({ discarded }, s),
   );
   const canRedo = useStore(documents, (s) => s.future.length > 0);
-  const step = (by: typeof undo) => {
-    dropPreview(session);
-    by(documents);
-  };
   return (
     <span className="key-row">
-      <HistoryKey name="Undo" hint="Take back the last edit (Ctrl+Z)" enabled={canUndo} press={() => step(undo)} />
+      <HistoryKey
+        name="Undo"
+        hint="Take back the last edit (Ctrl+Z)"
+        enabled={canUndo}
+        press={() => stepBack(session)}
+      />
       <HistoryKey
         name="Redo"
         hint="Do again what was taken back (Ctrl+Y)"
         enabled={canRedo}
-        press={() => step(redo)}
+        press={() => stepOn(session)}
         mirrored
       />
     </span>

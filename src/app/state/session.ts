@@ -154,6 +154,16 @@ function tieDraw({ documents, selection, draw }: Session): void {
   listenTo(
     documents,
     (s) => s.opened,
-    () => draw.setState({ chosen: [], edit: null, refused: null, pen: null, penFor: null, tool: 'choose', ghosts: [] }),
+    () =>
+      draw.setState({
+        chosen: [],
+        edit: null,
+        refused: null,
+        pen: null,
+        penFor: null,
+        discarded: null,
+        tool: 'choose',
+        ghosts: [],
+      }),
   );
 }

@@ -1,7 +1,6 @@
 import { useEffect } from 'react';
 import { useSession } from '../panels/use-store.ts';
-import { dropPreview } from '../state/draw/outline-preview.ts';
-import { redo, undo } from '../state/edit-document.ts';
+import { stepBack, stepOn } from '../state/step-history.ts';
 
 /** Ctrl or Cmd with Z takes back the last edit; with Shift and Z, or with Y, it is done again. */
 export function useEditKeys(): void {
@@ -13,8 +12,7 @@ export function useEditKeys(): void {
       const step = stepOf(event);
       if (!step) return;
       event.preventDefault();
-      dropPreview(session);
-      step(session.documents);
+      step(session);
     };
     addEventListener('keydown', onKeyDown);
     return () => removeEventListener('keydown', onKeyDown);
@@ -24,8 +22,8 @@ export function useEditKeys(): void {
 /** Fields that take text have an undo of their own. */
 const OWN_UNDO = 'textarea, input:not([type=range], [type=checkbox], [type=radio], [type=file])';
 
-function stepOf({ key, shiftKey }: KeyboardEvent): typeof undo | null {
+function stepOf({ key, shiftKey }: KeyboardEvent): typeof stepBack | null {
   const letter = key.toLowerCase();
-  if (letter === 'z') return shiftKey ? redo : undo;
-  return letter === 'y' && !shiftKey ? redo : null;
+  if (letter === 'z') return shiftKey ? stepOn : stepBack;
+  return letter === 'y' && !shiftKey ? stepOn : null;
 }

@@ -2,6 +2,7 @@ import { beforeEach, expect, test } from 'vitest';
 import { openText } from '../../../src/app/state/document-state.ts';
 import {
   bowPenEdge,
+  bringBackPen,
   closePen,
   discardPen,
   putPenAway,
@@ -9,6 +10,7 @@ import {
   takeBackPenVertex,
   takePen,
 } from '../../../src/app/state/draw/pen-editing.ts';
+import { deleteSection, duplicateSection } from '../../../src/app/state/draw/section-editing.ts';
 import { undo } from '../../../src/app/state/edit-document.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { closesPen, crossStep, penBow, penCrossings } from '../../../src/app/tools/draw/pen.ts';
@@ -106,6 +108,40 @@ test('the pen put away keeps what it has begun; discarded, it does not', () => {
   expect(session.draw.getState().pen).toHaveLength(3);
   discardPen(session);
   expect(session.draw.getState().pen).toBeNull();
+});
+
+test('what was discarded comes back with its target, and a new outline or another edit lets it go', () => {
+  const head = { kind: 'opening', name: 'Teal keyway' } as const;
+  takePen(session, { head });
+  set([0, 0], [1, 0]);
+  discardPen(session);
+  expect(session.draw.getState()).toMatchObject({ tool: 'choose', pen: null, penFor: null });
+  expect(bringBackPen(session)).toBe(true);
+  expect(session.draw.getState()).toMatchObject({ tool: 'pen', pen: [at(0, 0), at(1, 0)], penFor: { head } });
+  expect(bringBackPen(session)).toBe(false);
+  discardPen(session);
+  takePen(session);
+  set([5, 5]);
+  expect(bringBackPen(session)).toBe(false);
+  discardPen(session);
+  deleteSection(session, profiles()[0]);
+  duplicateSection(session, profiles()[0]);
+  expect(bringBackPen(session)).toBe(false);
+  undo(session.documents);
+  expect(bringBackPen(session)).toBe(true);
+});
+
+test('a new section that has only its name so far is kept when the pen is put away', () => {
+  const head = { kind: 'blank', name: 'Teal blank' } as const;
+  takePen(session, { head });
+  putPenAway(session);
+  takePen(session);
+  expect(session.draw.getState().penFor).toEqual({ head });
+  discardPen(session);
+  takePen(session);
+  expect(session.draw.getState().penFor).toEqual({ id: 'bar' });
+  discardPen(session);
+  expect(session.draw.getState().discarded).toBeNull();
 });
 
 test('vertices are taken back one by one, with the bow of the edge that led to them', () => {

@@ -48,6 +48,13 @@ export interface NewHead {
 /** What becomes of the pen's outline once it is closed: the outline of a profile, or a profile of its own. */
 export type PenTarget = { readonly id: string } | { readonly head: NewHead };
 
+/** What the pen had begun and was thrown away: it can be brought back as long as nothing else is done to the family. */
+export interface DiscardedPen {
+  readonly pen: readonly Vertex[] | null;
+  readonly penFor: PenTarget | null;
+  readonly document: FamilyDocument | null;
+}
+
 /** To what a place on the sheet is drawn. */
 export interface SnapSettings {
   readonly grid: boolean;
@@ -73,6 +80,7 @@ export interface DrawState {
   /** Vertices set by the pen so far; null while no outline is begun. Kept over a reload. */
   readonly pen: readonly Vertex[] | null;
   readonly penFor: PenTarget | null;
+  readonly discarded: DiscardedPen | null;
   /** Whether the counterpart of the pair lies under the edited outline. */
   readonly counterpart: boolean;
   /** Further profiles that lie under the edited one as ghosts, by id. */
@@ -88,6 +96,7 @@ const NOTHING: DrawState = {
   refused: null,
   pen: null,
   penFor: null,
+  discarded: null,
   counterpart: true,
   ghosts: [],
   snap: { grid: true, step: null, vertices: true, edges: false, axes: true },
@@ -112,4 +121,14 @@ export function editedVertices({ drawn, milled, ring }: Profile): readonly Verte
 /** The chosen vertices that the outline has. */
 export function chosenIn({ chosen }: Pick<DrawState, 'chosen'>, count: number): readonly number[] {
   return chosen.every((i) => i < count) ? chosen : chosen.filter((i) => i < count);
+}
+
+/** What the profile is called and is that the pen is to make; null where it gives one that is there another outline. */
+export function newHeadOf({ penFor }: Pick<DrawState, 'penFor'>): NewHead | null {
+  return penFor && 'head' in penFor ? penFor.head : null;
+}
+
+/** What is made while the pen is in hand for a section that is not there yet; null else. */
+export function headInHand(state: Pick<DrawState, 'tool' | 'penFor'>): NewHead | null {
+  return state.tool === 'pen' ? newHeadOf(state) : null;
 }

@@ -1,10 +1,11 @@
 import type { Point } from '../../../geom/point.ts';
 import { type Vertex, vertexAt } from '../../../geom/vertex.ts';
+import type { DocumentState } from '../document-state.ts';
 import { commitFamily } from '../edit-document.ts';
 import { pickProfile } from '../selection-state.ts';
 import type { Session } from '../session.ts';
 import { faultIn, giveUpOutline, profileInHand, putOutline, refuseOutline } from './draw-editing.ts';
-import type { NewHead, PenTarget } from './draw-state.ts';
+import { type DrawState, type NewHead, newHeadOf, type PenTarget } from './draw-state.ts';
 import { faultText } from './outline-words.ts';
 
 /**
@@ -16,9 +17,15 @@ export function takePen(session: Session, target?: PenTarget): void {
   giveUpOutline(session);
   const { draw } = session;
   const profile = profileInHand(session);
-  const before = draw.getState().pen ? draw.getState().penFor : null;
+  const state = draw.getState();
+  const before = hasBegun(state) ? state.penFor : null;
   const penFor = target ?? before ?? (profile && { id: profile.id });
   if (penFor) draw.setState({ tool: 'pen', form: 'outline', penFor, chosen: [], refused: null });
+}
+
+/** Whether the pen has begun something that it can go on with: some vertices, or a section that has only its name. */
+export function hasBegun(state: Pick<DrawState, 'pen' | 'penFor'>): boolean {
+  return state.pen !== null || newHeadOf(state) !== null;
 }
 
 /** Puts the pen away; what it has begun is kept. */
@@ -26,9 +33,33 @@ export function putPenAway({ draw }: Session): void {
   draw.setState({ tool: 'choose', refused: null });
 }
 
-/** Throws away what the pen has begun, and puts it away. */
-export function discardPen({ draw }: Session): void {
-  draw.setState({ tool: 'choose', pen: null, penFor: null, refused: null });
+/** Throws away what the pen has begun, and puts it away. {@link bringBackPen} takes it back. */
+export function discardPen({ draw, documents }: Session): void {
+  const { pen, penFor } = draw.getState();
+  const discarded = hasBegun({ pen, penFor }) ? { pen, penFor, document: documents.getState().document } : null;
+  draw.setState({ tool: 'choose', pen: null, penFor: null, refused: null, discarded });
+}
+
+/** What was thrown away and can be brought back: not after another edit, which undo would take back first. */
+export function discardedOf(
+  { discarded }: Pick<DrawState, 'discarded'>,
+  { document }: Pick<DocumentState, 'document'>,
+) {
+  return discarded && discarded.document === document ? discarded : null;
+}
+
+/**
+ * Takes up again what the pen had begun and was thrown away.
+ *
+ * @returns whether there was something.
+ * @check tests/unit/app/draw-pen.test.ts
+ */
+export function bringBackPen({ draw, documents }: Session): boolean {
+  const discarded = discardedOf(draw.getState(), documents.getState());
+  if (!discarded) return false;
+  const { pen, penFor } = discarded;
+  draw.setState({ tool: 'pen', form: 'outline', pen, penFor, discarded: null, chosen: [], refused: null });
+  return true;
 }
 
 /**
@@ -42,7 +73,7 @@ export function setPenVertex({ draw }: Session, at: Point): boolean {
   const next = vertexAt(Math.round(at.x) + 0, Math.round(at.y) + 0);
   const last = pen.at(-1);
   if (last && last.x === next.x && last.y === next.y) return false;
-  draw.setState({ pen: [...pen, next], refused: null });
+  draw.setState({ pen: [...pen, next], refused: null, discarded: null });
   return true;
 }
 
@@ -82,7 +113,7 @@ export function closePen(session: Session): boolean {
     return false;
   }
   const closed = 'id' in penFor ? replaceBy(session, penFor.id, pen) : addProfileOf(session, penFor.head, pen);
-  if (closed) discardPen(session);
+  if (closed) draw.setState({ tool: 'choose', pen: null, penFor: null, refused: null, discarded: null });
   return closed;
 }
 
