@@ -25,12 +25,11 @@ export function sayPlace(element: SvgElement, attribute?: string): string {
   return attribute ? `${place}, attribute ${attribute}` : place;
 }
 
-/** What an element calls itself: its id, else its title, else nothing. */
+/** What an element calls itself: its title, which is for people, else its id, else nothing. */
 export function ownLabel(element: SvgElement): string {
-  const id = element.attributes.get('id')?.trim();
-  if (id) return shorten(id, MOST_LABEL);
   const title = element.children.find(({ name }) => name === 'title');
-  return shorten(title?.text.replace(/\s+/g, ' ').trim() ?? '', MOST_LABEL);
+  const words = title?.text.replace(/\s+/g, ' ').trim();
+  return shorten(words || (element.attributes.get('id')?.trim() ?? ''), MOST_LABEL);
 }
 
 /** The declarations of an element's `style` attribute by property; the style sheets of the drawing are not asked. */

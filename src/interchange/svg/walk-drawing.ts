@@ -1,6 +1,7 @@
 import type { DrawnPath } from '../drawing.ts';
 import type { FileFault } from '../json/file-fault.ts';
 import { type Affine, compose, readTransform } from './affine.ts';
+import { addBadShape, type BadShapes, noteBadShapes } from './bad-shapes.ts';
 import { drawParts } from './draw-parts.ts';
 import { addNote, type DrawingNotes } from './drawing-notes.ts';
 import { ownLabel, type SvgElement, sayPlace } from './element.ts';
@@ -16,16 +17,15 @@ export const MAX_POINTS = 200_000;
 /** Most steps of the walk: elements seen, repeats by `use` included, and parts of paths. */
 export const MAX_STEPS = 300_000;
 
-/** Most faults that are told at once. */
-const MOST_FAULTS = 10;
-
 /** Deepest nesting in all, that of what `use` brings in included. */
 const MAX_NESTING = 400;
 
 /** What the walk has found, and what it may still spend. */
 interface Walk {
   readonly paths: DrawnPath[];
-  readonly faults: FileFault[];
+  /** Why the drawing cannot be had at all: it is too much. */
+  fault: FileFault | null;
+  readonly bad: BadShapes;
   readonly notes: DrawingNotes;
   readonly byId: ReadonlyMap<string, SvgElement>;
   /** Outlines by element, so that what is repeated is parsed once; kept for elements whose size hangs on nothing. */
@@ -56,7 +56,8 @@ export type Walked =
 
 /**
  * The lines of all shapes that are drawn, in document order: nested groups, viewports and uses with their transforms,
- * without what is hidden or only defined.
+ * without what is hidden or only defined. A shape or group that makes no sense is left out with a note; where no shape is
+ * good, what is wrong with them is the answer.
  *
  * @param root the outermost svg.
  * @param notes what is left out is added here.
@@ -64,14 +65,24 @@ export type Walked =
  */
 export function walkDrawing(root: SvgElement, frame: RootFrame, notes: DrawingNotes): Walked {
   const walk: Walk = {
-    ...{ paths: [], faults: [], notes, byId: indexIds(root), outlines: new Map() },
+    ...{
+      paths: [],
+      fault: null,
+      bad: { faults: [], more: 0, firstOfMore: '' },
+      notes,
+      byId: indexIds(root),
+      outlines: new Map(),
+    },
     ...{ points: MAX_POINTS, steps: MAX_STEPS },
   };
   const place = { map: frame.map, viewport: frame.viewport, label: ownLabel(root), depth: 0, using: [] };
   const hidden = isHidden(root, false);
   noteMovedSheet(notes, root);
   if (!isTakenOut(root)) visitAll(walk, root.children, { ...place, hidden });
-  return walk.faults.length > 0 ? { ok: false, faults: walk.faults } : { ok: true, paths: walk.paths };
+  if (walk.fault) return { ok: false, faults: [walk.fault] };
+  if (walk.paths.length === 0 && walk.bad.faults.length > 0) return { ok: false, faults: walk.bad.faults };
+  noteBadShapes(walk.bad, notes);
+  return { ok: true, paths: walk.paths };
 }
 
 /** Width and height in the style of the outermost svg are followed; a place or an origin moves all alike. */
@@ -101,7 +112,7 @@ function visitAll(walk: Walk, elements: readonly SvgElement[], place: Place): vo
 function visit(walk: Walk, element: SvgElement, around: Place): void {
   if (!spend(walk, element, 1)) return;
   if (around.depth > MAX_NESTING) {
-    addFault(walk, tooDeep(element));
+    walk.fault = tooDeep(element);
     return;
   }
   const { name } = element;
@@ -113,7 +124,7 @@ function visit(walk: Walk, element: SvgElement, around: Place): void {
   if (isTakenOut(element) || !isForUs(element) || isMoved(walk, element)) return;
   const transform = readTransform(element.attributes.get('transform') ?? '');
   if (typeof transform === 'string') {
-    addFault(walk, badTransform(element, transform));
+    addBadShape(walk.bad, badTransform(element, transform));
     return;
   }
   noteClipped(walk, element);
@@ -142,16 +153,12 @@ function enter(element: SvgElement, around: Place, transform: Affine): Place {
 }
 
 function spend(walk: Walk, element: SvgElement, steps: number): boolean {
-  if (walk.faults.length >= MOST_FAULTS || walk.steps < 0) return false;
+  if (walk.fault) return false;
   walk.steps -= steps;
   if (walk.steps >= 0) return true;
   const what = `the drawing has more than ${MAX_STEPS} pieces, counting what <use> repeats`;
-  addFault(walk, { path: sayPlace(element), what, cure: 'Draw the sections alone and import that.' });
+  walk.fault = { path: sayPlace(element), what, cure: 'Draw the sections alone and import that.' };
   return false;
-}
-
-function addFault(walk: Walk, fault: FileFault): void {
-  if (walk.faults.length < MOST_FAULTS) walk.faults.push(fault);
 }
 
 function isMoved(walk: Walk, element: SvgElement): boolean {
@@ -176,14 +183,14 @@ function drawShape(walk: Walk, element: SvgElement, place: Place): void {
   if (place.hidden) return;
   const outline = outlineOf(walk, element, place.viewport);
   if (!outline.ok) {
-    addFault(walk, outline.fault);
+    addBadShape(walk.bad, outline.fault);
     return;
   }
   if (outline.remark) noteShape(walk, element, outline.remark, 'Check the shape in the drawing program.');
   if (!spend(walk, element, outline.parts.length)) return;
   const drawn = drawParts(outline.parts, place.map, walk.points);
   if (drawn.kind === 'too many') {
-    addFault(walk, tooManyPoints(element));
+    walk.fault = tooManyPoints(element);
     return;
   }
   if (drawn.kind === 'too far') {
@@ -246,11 +253,11 @@ function expandUse(walk: Walk, element: SvgElement, place: Place, given: string)
   const x = lengthOf(element, 'x', 'width', place.viewport, 0);
   const y = lengthOf(element, 'y', 'height', place.viewport, 0);
   if (typeof x !== 'number') {
-    addFault(walk, x);
+    addBadShape(walk.bad, x);
     return;
   }
   if (typeof y !== 'number') {
-    addFault(walk, y);
+    addBadShape(walk.bad, y);
     return;
   }
   const map = compose(place.map, [1, 0, 0, 1, x, y]);
@@ -280,7 +287,7 @@ function enterViewport(walk: Walk, element: SvgElement, place: Place, use: SvgEl
   const height = sideOf(element, 'height', place.viewport, use);
   for (const side of [x, y, width, height])
     if (typeof side === 'object' && side) {
-      addFault(walk, side);
+      addBadShape(walk.bad, side);
       return;
     }
   if (typeof x !== 'number' || typeof y !== 'number' || width === 0 || height === 0) return;
@@ -292,7 +299,7 @@ function enterViewport(walk: Walk, element: SvgElement, place: Place, use: SvgEl
     return;
   }
   if (size.width === null || size.height === null) {
-    addFault(walk, noViewport(element));
+    addBadShape(walk.bad, noViewport(element));
     return;
   }
   if (box.width === 0 || box.height === 0) return;

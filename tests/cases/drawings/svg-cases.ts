@@ -284,7 +284,7 @@ export const SVG_CASES: readonly SvgCase[] = [
   { file: 'switch', paths: [{ ...SLOT, label: 'english' }] },
   {
     file: 'titles-and-ids',
-    paths: ['Sheet', 'reed', 'Reed blank', 'rush', 'Sedge', 'Sedge'].map((label, i) => ({
+    paths: ['Sheet', 'reed', 'Reed blank', 'Rush blank', 'Sedge', 'Sedge'].map((label, i) => ({
       label,
       area: 0.5,
       box: [5 * i, -1, 1, 1] as const,

@@ -205,6 +205,31 @@ describe('amounts without end', () => {
 
   test('many faults are told up to ten', () => {
     expect(faultsOf(sheet('<circle r="x"/>'.repeat(1000)))).toHaveLength(10);
+    const notes = notesOf(sheet(`${'<circle r="x"/>'.repeat(1000)}${SLOT}`));
+    expect(notes).toHaveLength(11);
+    expect(notes[10]).toBe('990 more shapes are left out for such reasons');
+  });
+});
+
+describe('one bad shape among good ones', () => {
+  test.each([
+    ['a path', '<path d="M1 1 L foo"/>', /is not path data at character.*; it is left out/],
+    ['a number that is none', '<rect width="NaN" height="2"/>', /"NaN" is not a length; it is left out/],
+    ['a group', `<g transform="slant(3)">${SLOT}</g>`, /function "slant".*; it is left out/],
+    ['a use', `<use href="#p" x="far"/>`, /"far" is not a length; it is left out/],
+    ['a symbol', `<svg width="wide" height="1"><path d="M0 0H1V1Z"/></svg>`, /"wide" is not a length; it is left out/],
+  ])('%s is left out with a note, and the good ones are taken', (_name, bad, words) => {
+    const good = Array.from({ length: 20 }, (_, i) => `<path id="p${i || ''}" d="M${i} 0H${i + 0.5}V1Z"/>`).join('');
+    const read = readSvg(sheet(`${good}${bad}`));
+    if (!read.ok) throw new Error(JSON.stringify(read.faults));
+    expect(read.drawing.paths).toHaveLength(20);
+    expect(read.drawing.notes.map(({ what }) => what)).toEqual([expect.stringMatching(words)]);
+    expect(faultsOf(sheet(bad))[0].what).not.toMatch(/left out/);
+  });
+
+  test('what a use repeats is told once', () => {
+    const bad = '<defs><path id="bad" d="M1 1 L foo"/></defs>';
+    expect(notesOf(sheet(`${bad}${'<use href="#bad"/>'.repeat(50)}${SLOT}`))).toHaveLength(1);
   });
 });
 
