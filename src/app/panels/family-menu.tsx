@@ -1,9 +1,11 @@
 import { useRef, useState } from 'react';
 import { keepOf } from '../keep/keep-state.ts';
 import { openText } from '../state/document-state.ts';
+import { dropPreview } from '../state/draw/outline-preview.ts';
 import { beginExport } from '../state/exchange/export-state.ts';
 import { SAMPLE_FAMILIES, type SampleFamily } from '../state/sample-families.ts';
 import type { Session } from '../state/session.ts';
+import { FamilySheet, NewFamilySheet } from './draw/family-sheets.tsx';
 import { pickImports } from './exchange/import-files.ts';
 import { pasteFromClipboard } from './exchange/import-paste.ts';
 import { mayReplace } from './exchange/may-replace.ts';
@@ -17,7 +19,13 @@ import { SnapshotsSheet } from './keep/snapshots-sheet.tsx';
 import { useSession, useStore } from './use-store.ts';
 
 /** What the menu opens over the window. */
-const SHEETS = { snapshots: SnapshotsSheet, recent: RecentSheet, share: ShareSheet } as const;
+const SHEETS = {
+  new: NewFamilySheet,
+  family: OpenFamilySheet,
+  snapshots: SnapshotsSheet,
+  recent: RecentSheet,
+  share: ShareSheet,
+} as const;
 
 /** Open, save, share, what is kept, and the families that come with the app. */
 export function FamilyMenu() {
@@ -40,9 +48,10 @@ export function FamilyMenu() {
           if (file) openFile(session, file);
         }}
       />
-      <HangingPanel label={<>Family ▾</>} title="Open, save, share, what is kept, demo families">
+      <HangingPanel label={<>Family ▾</>} title="New, open, save, share, what is kept, demo families">
         {(close) => (
           <ul className={styles.menu}>
+            <FamilyRows close={close} show={setSheet} />
             <FileRows close={close} pick={() => pickFile(session, () => picker.current?.click())} />
             <TransferRows close={close} />
             <KeepRows close={close} show={setSheet} />
@@ -61,6 +70,40 @@ export function FamilyMenu() {
       {Sheet && <Sheet onClose={() => setSheet(null)} />}
     </>
   );
+}
+
+/** A family of one's own, and what is said of the open one. */
+function FamilyRows({ close, show }: { close(): void; show(sheet: keyof typeof SHEETS): void }) {
+  const session = useSession();
+  const isOpen = useStore(session.documents, (s) => s.document !== null);
+  const showFamily = () => {
+    // What an operation only shows is not kept with it.
+    dropPreview(session);
+    show('family');
+  };
+  return (
+    <>
+      <MenuRow
+        close={close}
+        onPress={() => show('new')}
+        name="New family…"
+        hint="begins with one plain blank and its keyway"
+      />
+      {isOpen && (
+        <MenuRow
+          close={close}
+          onPress={showFamily}
+          name="The family…"
+          hint="its name, running clearance, tolerance, tilt, note"
+        />
+      )}
+    </>
+  );
+}
+
+function OpenFamilySheet({ onClose }: { onClose(): void }) {
+  const family = useStore(useSession().documents, (s) => s.document?.family);
+  return family ? <FamilySheet family={family} onClose={onClose} /> : null;
 }
 
 /** Files of the user's disk. */

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { beforeEach, expect, test } from 'vitest';
 import { openText } from '../../../src/app/state/document-state.ts';
 import {
+  addPlainSection,
   addSection,
   changeFamilyFields,
   changeSection,
@@ -10,7 +11,6 @@ import {
   moveSection,
   newFamily,
   noteOf,
-  plainBlade,
 } from '../../../src/app/state/draw/section-editing.ts';
 import { commitFamily, undo } from '../../../src/app/state/edit-document.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
@@ -38,6 +38,13 @@ const profileOf = (id: string) => {
   return found;
 };
 const ids = () => file().profiles.map(({ id }) => id);
+
+const plainBlade = (width: number, height: number) => [
+  { x: 0, y: 0 },
+  { x: width, y: 0 },
+  { x: width, y: height },
+  { x: 0, y: height },
+];
 
 test('a new section stands after the one in hand and is picked', () => {
   const before = file();
@@ -138,6 +145,9 @@ test('a new family has a blank and the keyway that it goes into with the running
     const { family } = session.documents.getState().document ?? {};
     expect(family).toMatchObject({ name: 'Marsh annexe', units, runningClearance: 30_000 });
     const [slot, blade] = family?.profiles ?? [];
+    // Both can be milled at once.
+    expect(slot.milled?.grooves).toEqual([]);
+    expect(blade.milled?.grooves).toEqual([]);
     const fit = doors.judgeNow(slot.ring, blade.ring, { runningClearance: 30_000, tiltLimit: 0, wear: 0 });
     expect(fit.verdict).toBe('enters');
     expect(Math.abs(fit.clearance - 30_000)).toBeLessThanOrEqual(2);
@@ -154,4 +164,13 @@ test('a copy with which the file could not be opened again is refused, and says 
   const before = file();
   expect(duplicateSection(session, profileOf(first.id))?.[0].what).toMatch(/pictures take 22\.4 million/);
   expect(file()).toBe(before);
+});
+
+test('a plain section is a milled one without a groove yet, as one step of undo, and is picked', () => {
+  const steps = session.documents.getState().past.length;
+  expect(addPlainSection(session, { kind: 'blank', name: 'Sedge blank' }, 2 * MM, 8 * MM)).toBeNull();
+  const added = session.documents.getState().document?.family.profiles.at(-1);
+  expect(added).toMatchObject({ name: 'Sedge blank', milled: { thickness: 2 * MM, height: 8 * MM, grooves: [] } });
+  expect(session.selection.getState()).toMatchObject({ entrantId: added?.id, part: 'entrant' });
+  expect(session.documents.getState().past).toHaveLength(steps + 1);
 });

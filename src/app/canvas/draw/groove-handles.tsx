@@ -38,6 +38,7 @@ export function GrooveHandles({ marks, sheet }: { marks: GrooveMarks; sheet: Dra
           text={String(i + 1)}
           at={{ x: side === 'left' ? 0 : marks.thickness, y: at }}
           outwards={side === 'left' ? -1 : 1}
+          clearOf={web}
           isChosen={i === chosen}
           sheet={sheet}
         />
@@ -100,13 +101,25 @@ interface GrooveNumberProps {
   readonly text: string;
   readonly at: Point;
   readonly outwards: 1 | -1;
+  /** The web, whose dimension the number must not hide. */
+  readonly clearOf: ShownWeb | null;
   readonly isChosen: boolean;
   readonly sheet: DrawingSheet;
 }
 
+/** Room that the line of a dimension needs to either side of a number's middle, pixels. */
+const CLEAR_PX = 17;
+
+/** A height that is clear of a line across, on the side where it is already. */
+function asideOf(py: number, line: number): number {
+  if (Math.abs(py - line) >= CLEAR_PX) return py;
+  return py < line ? line - CLEAR_PX : line + CLEAR_PX;
+}
+
 /** The number of a groove, as in the table, beside the mouth of the groove. */
-function GrooveNumber({ text, at, outwards, isChosen, sheet: { palette, view } }: GrooveNumberProps) {
-  const { px, py } = toPixels(view, at);
+function GrooveNumber({ text, at, outwards, clearOf, isChosen, sheet: { palette, view } }: GrooveNumberProps) {
+  const { px, py: middle } = toPixels(view, at);
+  const py = clearOf ? asideOf(middle, toPixels(view, outwards > 0 ? clearOf.right : clearOf.left).py) : middle;
   const x = px + outwards * 24;
   return (
     <Group>

@@ -3,7 +3,7 @@ import type { Family } from '../../../family/family.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { Profile, ProfileKind } from '../../../profile/profile.ts';
 import { takePen } from '../../state/draw/pen-editing.ts';
-import { addSection, changeSection, noteOf, plainBlade } from '../../state/draw/section-editing.ts';
+import { addPlainSection, changeSection, noteOf } from '../../state/draw/section-editing.ts';
 import { ChoiceField, LengthField, TextField, useTypedLength, useTypedNumber } from '../form-fields.tsx';
 import { ModalSheet } from '../modal-sheet.tsx';
 import { useSession, useStore } from '../use-store.ts';
@@ -15,6 +15,9 @@ const KINDS = [
   ['blank', 'Blank'],
   ['tool', 'Tool'],
 ] as const satisfies readonly (readonly [ProfileKind, string])[];
+
+/** It is told of the field that a file calls `section`. */
+const SHARED = 'Of a keyway and its blanks, such as Heron';
 
 /** What a plain blade begins with, nanometres. */
 const PLAIN = { width: 2_000_000, height: 8_000_000 };
@@ -49,7 +52,7 @@ export function NewSectionSheet({ family, afterId, onClose }: SheetProps & { fam
     }
     session.selection.setState({ view: 'draw' });
     if (start === 'pen') takePen(session, { head });
-    const refused = start === 'pen' ? null : addSection(session, head, plainBlade(width.nm ?? 0, height.nm ?? 0));
+    const refused = start === 'pen' ? null : addPlainSection(session, head, width.nm ?? 0, height.nm ?? 0);
     if (refused) setFaults(refused);
     else onClose();
   };
@@ -57,7 +60,7 @@ export function NewSectionSheet({ family, afterId, onClose }: SheetProps & { fam
     <FormSheet title="New section" doIt="Add section" faults={faults} onSubmit={submit} onClose={onClose}>
       <TextField label="Name" value={name} onChange={setName} autoFocus />
       <ChoiceField label="Kind" value={kind} choices={KINDS} onChange={setKind} />
-      <TextField label="Section it belongs to, if any" value={section} onChange={setSection} />
+      <TextField label="Shared name, if any" value={section} hint={SHARED} onChange={setSection} />
       <ChoiceField label="Begin with" value={start} choices={STARTS} onChange={setStart} />
       {start === 'plain' && (
         <>
@@ -117,7 +120,7 @@ export function SectionSheet({ family, profile, onClose }: SheetProps & { family
     <FormSheet title={profile.name} doIt="Change" faults={faults} onSubmit={submit} onClose={onClose}>
       <TextField label="Name" value={name} onChange={setName} autoFocus />
       <ChoiceField label="Kind" value={kind} choices={KINDS} onChange={setKind} />
-      <TextField label="Section it belongs to, if any" value={section} onChange={setSection} />
+      <TextField label="Shared name, if any" value={section} hint={SHARED} onChange={setSection} />
       <LengthField
         label="Chambers, if known"
         text={chambers.text}

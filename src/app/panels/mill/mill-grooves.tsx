@@ -34,6 +34,8 @@ export function GrooveList({ profile, milled, faults }: GrooveListProps) {
   const word = grooveWord(profile.kind);
   return (
     <>
+      {/* Over the list: a groove more must not push its own keys under the pointer. */}
+      <AddKeys profile={profile} />
       {milled.grooves.length === 0 && <p className={styles.soft}>No {word} yet.</p>}
       <ol className={styles.grooves}>
         {[...milled.grooves.keys()].map((i) => (
@@ -49,7 +51,6 @@ export function GrooveList({ profile, milled, faults }: GrooveListProps) {
           </li>
         ))}
       </ol>
-      <AddKeys profile={profile} />
     </>
   );
 }

@@ -92,7 +92,7 @@ function BladeFields({ profile, milled, faults }: Omit<MilledFormProps, 'family'
           onTake={(nm) => putBladeSize(session, profile, field, nm)}
         />
       ))}
-      <span className={styles.unit}>Lengths in {units}.</span>
+      <span className={styles.unit}>Lengths in {units === 'mm' ? 'mm' : 'inches'}.</span>
     </div>
   );
 }

@@ -46,6 +46,18 @@ export function addSection(session: Session, head: NewHead, vertices: readonly V
   return faults;
 }
 
+/** Adds a plain blade or slot, milled without a groove yet, and picks it, as one step of undo; nanometres. */
+export function addPlainSection(session: Session, head: NewHead, thickness: number, height: number): EditAnswer {
+  const { documents, doors, selection } = session;
+  const { document } = documents.getState();
+  if (!document) return null;
+  const milled = { thickness, height, backRadius: 0, grooves: [] };
+  const { file, id } = doors.mill.addSection(document.file, head, { milled });
+  const faults = commitFamily(documents, doors, file);
+  if (!faults) pickProfile(selection, { id, kind: head.kind });
+  return faults;
+}
+
 /** Adds a copy of a section after it, with every field that it has, and picks it. */
 export function duplicateSection(session: Session, { id, kind, name, ...profile }: Profile): EditAnswer {
   const { documents, doors, selection } = session;
@@ -157,8 +169,12 @@ const FIRST_BLADE = { width: 2_000_000, height: 8_000_000 };
 /** Opens a new family with one plain blank and the keyway that it goes into with the running clearance. */
 export function newFamily(session: Session, name: string, units: FileUnits, runningClearance: number): boolean {
   const { width, height } = FIRST_BLADE;
-  const outline = (vertices: readonly Vertex[]): [number, number][] =>
-    vertices.map(({ x, y }) => [fileLength(x, units), fileLength(y, units)]);
+  const plain = (thickness: number, tall: number) => ({
+    thickness: fileLength(thickness, units),
+    height: fileLength(tall, units),
+    backRadius: 0,
+    grooves: [],
+  });
   const gap = 2 * runningClearance;
   const file: FamilyFile = {
     format: 'sectionary-family',
@@ -172,28 +188,18 @@ export function newFamily(session: Session, name: string, units: FileUnits, runn
         kind: 'opening',
         section: 'First',
         name: 'First keyway',
-        outline: outline(plainBlade(width + gap, height + gap)),
+        milled: plain(width + gap, height + gap),
       },
       {
         id: 'first-blank',
         kind: 'blank',
         section: 'First',
         name: 'First blank',
-        outline: outline(plainBlade(width, height)),
+        milled: plain(width, height),
       },
     ],
   };
   return openText(session.documents, session.doors, session.doors.writeFamily(file), fileNameOf(name));
-}
-
-/** A plain blade or slot: a rectangle with its back on y = 0 and its left face on x = 0; nanometres. */
-export function plainBlade(width: number, height: number): Vertex[] {
-  return [
-    { x: 0, y: 0 },
-    { x: width, y: 0 },
-    { x: width, y: height },
-    { x: 0, y: height },
-  ];
 }
 
 function fileNameOf(name: string): string {
