@@ -14,6 +14,7 @@ import { deleteSection, duplicateSection } from '../../../src/app/state/draw/sec
 import { undo } from '../../../src/app/state/edit-document.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { closesPen, crossStep, penBow, penCrossings } from '../../../src/app/tools/draw/pen.ts';
+import { pressHand } from '../../../src/app/views/draw/draw-hand.ts';
 import { fakeDoors } from './fake-doors.ts';
 
 const MM = 1e6;
@@ -142,6 +143,22 @@ test('a new section that has only its name so far is kept when the pen is put aw
   expect(session.draw.getState().penFor).toEqual({ id: 'bar' });
   discardPen(session);
   expect(session.draw.getState().discarded).toBeNull();
+});
+
+test('the outline that happens to be picked draws the pen only where it is to take its place', () => {
+  session.draw.setState((s) => ({ snap: { ...s.snap, grid: false } }));
+  const view = { scale: 1e-4, x: 100, y: 700 };
+  // Three pixels beside the bar's corner at (2, 6).
+  const press = { at: { px: 303, py: 100 }, button: 0, spaceHeld: false, shift: false, alt: false };
+  const pressed = () => {
+    pressHand(session, { view, ghosts: [] }, press, { shift: false, free: false });
+    return session.draw.getState().pen?.at(-1);
+  };
+  takePen(session, { head: { kind: 'opening', name: 'Teal keyway' } });
+  expect(pressed()).toEqual({ x: 2_030_000, y: 6 * MM });
+  discardPen(session);
+  takePen(session);
+  expect(pressed()).toEqual(at(2, 6));
 });
 
 test('vertices are taken back one by one, with the bow of the edge that led to them', () => {

@@ -23,6 +23,8 @@ const NM_PER_MM = 1e6;
 export interface DrawScene {
   readonly profile: Profile;
   readonly vertices: readonly Vertex[];
+  /** False while a section is drawn that is not there yet: the picked one is none of its business. */
+  readonly outlined: boolean;
   /** Whether vertices have handles: not while the pen is in hand, nor while grooves are edited. */
   readonly handles: boolean;
   readonly chosen: readonly number[];
@@ -62,7 +64,9 @@ export function DrawStage({ scene, units, step, sheet, underlay, children }: Dra
           <DrawGhosts ghosts={scene.ghosts} sheet={sheet} />
         </Layer>
         <Layer listening={false}>
-          <DrawOutline kind={profile.kind} ring={profile.ring} faint={!!pen || !!underlay} sheet={sheet} />
+          {scene.outlined && (
+            <DrawOutline kind={profile.kind} ring={profile.ring} faint={!!pen || !!underlay} sheet={sheet} />
+          )}
           {scene.handles && <DrawHandles vertices={vertices} chosen={scene.chosen} under={scene.under} sheet={sheet} />}
           {refused && <DrawRefused outline={refused.outline} closed crossings={refused.at} sheet={sheet} />}
           {pen && <DrawPen pen={pen} sheet={sheet} />}

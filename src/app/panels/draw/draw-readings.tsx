@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { outlineBox } from '../../../profile/outline-box.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { type DrawForm, editedVertices } from '../../state/draw/draw-state.ts';
+import { type DrawForm, editedVertices, headInHand } from '../../state/draw/draw-state.ts';
 import { dropPreview } from '../../state/draw/outline-preview.ts';
 import { sizeText } from '../../state/length-text.ts';
 import { editedProfile } from '../../state/selection-state.ts';
@@ -13,6 +13,7 @@ import { useSession, useStore } from '../use-store.ts';
 import { DrawFitList } from './draw-fit-list.tsx';
 import own from './draw-readings.module.css';
 import { OutlineActions } from './outline-actions.tsx';
+import { PenReadings } from './pen-readings.tsx';
 import { SectionMenu } from './section-menu.tsx';
 import { VertexTable } from './vertex-table.tsx';
 
@@ -21,12 +22,15 @@ export function DrawReadings({ family }: { family: Family }) {
   const session = useSession();
   const { selection, draw } = session;
   const form = useStore(draw, (s) => s.form);
+  const head = useStore(draw, headInHand);
   // Another number closes the form of an operation.
   const [begun, setBegun] = useState(0);
   const profile = editedProfile(
     family,
     useStore(selection, (s) => s),
   );
+  // While the pen makes a section, the one that happens to be picked is out of reach.
+  if (head) return <PenReadings head={head} />;
   if (!profile) return null;
   const onBegin = () => {
     dropPreview(session);

@@ -10,7 +10,8 @@ import { useMillMarks } from '../../panels/mill/use-mill-marks.ts';
 import { pictureBox, useShownPicture } from '../../panels/trace/use-picture.ts';
 import { useSize } from '../../panels/use-size.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
-import { chosenIn, type DrawState, editedVertices } from '../../state/draw/draw-state.ts';
+import { chosenIn, type DrawState, editedVertices, headInHand } from '../../state/draw/draw-state.ts';
+import { discardedOf, hasBegun } from '../../state/draw/pen-editing.ts';
 import { flatLine } from '../../tools/draw/flat-line.ts';
 import { penCrossings } from '../../tools/draw/pen.ts';
 import { penLines } from '../../tools/draw/read-out.ts';
@@ -20,8 +21,9 @@ import { usePalette } from '../use-palette.ts';
 import styles from './draw.module.css';
 import { DrawFoot, ZoomKeys } from './draw-foot.tsx';
 import type { HandShown } from './draw-hand.ts';
+import { PenNotice } from './pen-notice.tsx';
 import { useDrawGestures } from './use-draw-gestures.ts';
-import { useUnderOutline } from './use-draw-ghosts.ts';
+import { type UnderOutline, useUnderSheet } from './use-draw-ghosts.ts';
 import { useDrawKeys } from './use-draw-keys.ts';
 import { useDrawView } from './use-draw-view.ts';
 
@@ -42,7 +44,8 @@ export function DrawDrawing({ family, profile, told, tell }: DrawDrawingProps) {
   const marks = useMillMarks(state.form === 'mill' && state.tool === 'choose' ? profile : null);
   const [frame, size] = useSize<HTMLDivElement>();
   const [cross, setCross] = useState<Point | null>(null);
-  const under = useUnderOutline(family, profile);
+  const isNew = headInHand(state) !== null;
+  const under = useUnderSheet(family, profile, isNew);
   const picture = useShownPicture(profile.id);
   const face = under.face?.face ?? null;
   const opened = picture?.opened ?? 0;
@@ -88,6 +91,7 @@ export function DrawDrawing({ family, profile, told, tell }: DrawDrawingProps) {
           )}
           <Told words={told} />
         </div>
+        <PenNotice />
         <ZoomKeys zoom={zoom} fit={fit} />
       </div>
       <DrawFoot family={family} profile={profile} />
@@ -97,8 +101,12 @@ export function DrawDrawing({ family, profile, told, tell }: DrawDrawingProps) {
 
 /** What was refused, over the sheet until the next action, and for those who listen what was done last. */
 function Told({ words }: { words: string }) {
-  const { refused, tool, form, chosen, pen } = useStore(useSession().draw, (s) => s);
-  const hint = hintOf(tool, form, chosen.length + (pen?.length ?? 0));
+  const session = useSession();
+  const state = useStore(session.draw, (s) => s);
+  const document = useStore(session.documents, (s) => s.document);
+  const { refused, chosen, pen } = state;
+  const isNoticed = discardedOf(state, { document }) !== null || (state.tool === 'choose' && hasBegun(state));
+  const hint = isNoticed ? '' : hintOf(state.tool, state.form, chosen.length + (pen?.length ?? 0));
   return (
     <>
       {refused && (
@@ -132,7 +140,7 @@ function keepInSight(view: DrawingView, size: { width: number; height: number },
 function sceneOf(
   profile: Profile,
   state: DrawState,
-  { ghosts, face }: ReturnType<typeof useUnderOutline>,
+  { ghosts, face }: UnderOutline,
   hand: HandShown,
   cross: Point | null,
   units: 'mm' | 'in',
@@ -144,6 +152,7 @@ function sceneOf(
   return {
     profile,
     vertices,
+    outlined: headInHand(state) === null,
     handles: tool === 'choose' && form === 'outline' && state.edit?.kind !== 'preview',
     chosen: chosenIn(state, vertices.length),
     under: hand.under,
@@ -175,9 +184,10 @@ const NUDGES = {
   in: 'by half a thousandth of an inch, with shift by five, with alt by a twentieth',
 } as const;
 
-function sheetLabel({ name }: Profile, { tool, form }: DrawState, units: 'mm' | 'in'): string {
+function sheetLabel({ name }: Profile, state: DrawState, units: 'mm' | 'in'): string {
+  const { tool, form } = state;
   if (tool === 'pen')
-    return `Sheet of ${name}, with the pen. The arrow keys move its cross by a step of the grid, with shift by ten; Space sets a vertex, Enter closes the outline, Backspace takes the last vertex back, Escape puts the pen away.`;
+    return `Sheet of ${headInHand(state)?.name ?? name}, with the pen. The arrow keys move its cross by a step of the grid, with shift by ten; Space sets a vertex, Enter closes the outline, Backspace takes the last vertex back, Escape puts the pen away.`;
   if (form === 'mill')
     return `Sheet of ${name}. [ and ] choose a groove; the arrow keys move it by a hundredth of a millimetre and make it deeper or shallower, with shift by a tenth, with alt by a thousandth; Delete removes it; plus and minus zoom, 0 fits.`;
   return `Sheet of ${name}. [ and ] choose a vertex; the arrow keys move the chosen ones ${NUDGES[units]}; Delete removes them, Insert adds one; P takes the pen; plus and minus zoom, 0 fits.`;

@@ -1,4 +1,4 @@
-import { useEffect, useMemo, useRef } from 'react';
+import { type RefObject, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
 import type { KnownFits } from '../../../family/known-fits.ts';
 import type { Fit } from '../../../fit/fit.ts';
@@ -6,16 +6,9 @@ import type { Profile } from '../../../profile/profile.ts';
 import { AnswerMark } from '../../panels/answer-mark.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { marginText, pairLine } from '../../state/pair-words.ts';
+import { goingFirst, type PairNow } from '../../state/pairs-in-order.ts';
 import type { Session } from '../../state/session.ts';
 import styles from './draw.module.css';
-
-/** One pair of the edited profile. */
-interface PairNow {
-  readonly other: Profile;
-  /** The last fit that is known, also while the one for the present outline is on its way. */
-  readonly fit: Fit | undefined;
-  readonly settled: boolean;
-}
 
 /**
  * What the edited outline goes into, or what goes into it, while it is edited: a count, a mark for each of the others,
@@ -43,11 +36,35 @@ export function DrawFitStrip({ family, profile }: { family: Family; profile: Pro
           </span>
         </p>
       )}
+      <PairMarks key={profile.id} profile={profile} pairs={pairs} otherId={otherId} units={units} />
+    </div>
+  );
+}
+
+interface PairMarksProps {
+  readonly profile: Profile;
+  readonly pairs: readonly PairNow[];
+  readonly otherId: string | null;
+  readonly units: 'mm' | 'in';
+}
+
+/** A mark for each of the others, those that go together first; what has no room comes up by a key. */
+function PairMarks({ profile, pairs, otherId, units }: PairMarksProps) {
+  const session = useSession();
+  const editing = useStore(session.documents, (s) => s.editedFrom !== null);
+  const [isOpen, setOpen] = useState(false);
+  const sorted = useOrder(pairs, editing);
+  const list = useRef<HTMLUListElement>(null);
+  const hidden = useHiddenCount(list, sorted.length);
+  return (
+    <div className={styles.markRows}>
       <ul
+        ref={list}
         className={styles.marks}
+        data-open={isOpen}
         aria-label={profile.kind === 'opening' ? 'Blanks that were tried in it' : 'Keyways that it was tried in'}
       >
-        {pairs.map(({ other, fit, settled }) => (
+        {sorted.map(({ other, fit, settled }) => (
           <li key={other.id}>
             <button
               type="button"
@@ -64,8 +81,56 @@ export function DrawFitStrip({ family, profile }: { family: Family; profile: Pro
           </li>
         ))}
       </ul>
+      {(hidden > 0 || isOpen) && (
+        <button
+          type="button"
+          className={`key ${styles.more}`}
+          aria-expanded={isOpen}
+          title={isOpen ? 'Two rows only' : 'Show all'}
+          onClick={() => setOpen(!isOpen)}
+        >
+          {isOpen ? 'Fewer' : `+${hidden} more`}
+        </button>
+      )}
     </div>
   );
+}
+
+/** Those that go together first. While something is edited each keeps its place, or a mark would run from the pointer. */
+function useOrder(pairs: readonly PairNow[], editing: boolean): readonly PairNow[] {
+  const order = useRef<readonly string[]>([]);
+  const known = pairs.every(({ settled }) => settled);
+  const ids = pairs.map(({ other }) => other.id);
+  const isKept = (editing || !known) && order.current.length > 0;
+  const now = isKept ? inOrder(ids, order.current) : goingFirst(pairs).map(({ other }) => other.id);
+  useEffect(() => {
+    order.current = now;
+  });
+  return now.flatMap((id) => pairs.find(({ other }) => other.id === id) ?? []);
+}
+
+function inOrder(ids: readonly string[], order: readonly string[]): string[] {
+  const left = order.filter((id) => ids.includes(id));
+  return [...left, ...ids.filter((id) => !left.includes(id))];
+}
+
+/** How many entries of a list lie below what is seen of it. */
+function useHiddenCount(list: RefObject<HTMLUListElement | null>, count: number): number {
+  const [hidden, setHidden] = useState(0);
+  useLayoutEffect(() => {
+    const element = list.current;
+    if (!element || count === 0) return;
+    const look = () => {
+      const foot = element.getBoundingClientRect().top + element.clientHeight;
+      setHidden([...element.children].filter((entry) => entry.getBoundingClientRect().bottom > foot + 4).length);
+    };
+    const observer = new ResizeObserver(look);
+    observer.observe(element);
+    for (const entry of element.children) observer.observe(entry);
+    look();
+    return () => observer.disconnect();
+  }, [list, count]);
+  return hidden;
 }
 
 /** The pairs of the edited profile in chart order; what is being judged anew keeps its last answer meanwhile. */

@@ -3,8 +3,8 @@ import type { Family } from '../../../family/family.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { HangingPanel } from '../../panels/hanging-panel.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
-import type { SnapSettings } from '../../state/draw/draw-state.ts';
-import { putPenAway, takePen } from '../../state/draw/pen-editing.ts';
+import { headInHand, type SnapSettings } from '../../state/draw/draw-state.ts';
+import { hasBegun, putPenAway, takePen } from '../../state/draw/pen-editing.ts';
 import type { Session } from '../../state/session.ts';
 import { GRID_STEPS } from '../../tools/draw/snap-targets.ts';
 import { NM_OF_UNIT } from '../../tools/ruler-steps.ts';
@@ -22,7 +22,7 @@ export function DrawFoot({ family, profile }: DrawFootProps) {
   const session = useSession();
   const tool = useStore(session.draw, (s) => s.tool);
   const form = useStore(session.draw, (s) => s.form);
-  const begun = useStore(session.draw, (s) => s.pen !== null);
+  const begun = useStore(session.draw, hasBegun);
   return (
     <div className={styles.foot}>
       <fieldset className="key-row bare" aria-label="Tool">
@@ -130,15 +130,18 @@ function GhostPanel({ family, profile }: { family: Family; profile: Profile }) {
   const session = useSession();
   const counterpart = useStore(session.draw, (s) => s.counterpart);
   const ghosts = useStore(session.draw, (s) => s.ghosts);
-  const others = family.profiles.filter(({ id }) => id !== profile.id);
-  const count = ghosts.length + (counterpart ? 1 : 0);
+  const isNew = useStore(session.draw, (s) => headInHand(s) !== null);
+  const others = family.profiles.filter(({ id }) => isNew || id !== profile.id);
+  const count = others.filter(({ id }) => ghosts.includes(id)).length + (counterpart && !isNew ? 1 : 0);
   return (
     <HangingPanel label={`Under it: ${count} ▾`} title="Other outlines under the edited one, to compare and to snap to">
       {() => (
         <div className={styles.ghosts}>
-          <GhostRow on={counterpart} press={() => session.draw.setState({ counterpart: !counterpart })}>
-            The {profile.kind === 'opening' ? 'picked blank or tool' : 'picked keyway'}, as it fits best
-          </GhostRow>
+          {!isNew && (
+            <GhostRow on={counterpart} press={() => session.draw.setState({ counterpart: !counterpart })}>
+              The {profile.kind === 'opening' ? 'picked blank or tool' : 'picked keyway'}, as it fits best
+            </GhostRow>
+          )}
           {others.map(({ id, name }) => (
             <GhostRow key={id} on={ghosts.includes(id)} press={() => toggleGhost(session, id)}>
               {name}

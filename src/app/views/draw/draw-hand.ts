@@ -8,6 +8,7 @@ import {
   moveOutline,
   verticesInHand,
 } from '../../state/draw/draw-editing.ts';
+import { newHeadOf } from '../../state/draw/draw-state.ts';
 import { bowPenEdge, closePen, setPenVertex } from '../../state/draw/pen-editing.ts';
 import type { Session } from '../../state/session.ts';
 import { dragBulgeTo } from '../../tools/draw/dragging-bulge.ts';
@@ -185,7 +186,9 @@ function hoverPen(
 
 function penPlace(session: Session, sheet: HandSheet, at: PixelPoint, keys: HandKeys): Snapped {
   const pen = session.draw.getState().pen ?? [];
-  const targets = penTargets(snapSheet(session, sheet, verticesInHand(session), keys), pen);
+  // A new section takes no outline's place: the one that happens to be picked draws nothing.
+  const old = newHeadOf(session.draw.getState()) ? [] : verticesInHand(session);
+  const targets = penTargets(snapSheet(session, sheet, old, keys), pen);
   return snapPoint(toDrawing(sheet.view, at), targets, sheet.view.scale, keys.shift ? (pen.at(-1) ?? null) : null);
 }
 

@@ -85,11 +85,17 @@ function PenFitLine() {
   const whole =
     kind === 'opening' ? `Closed now it takes ${goesIn} of ${of}` : `Closed now it goes into ${goesIn} of ${of}`;
   return (
-    <span
-      className={styles.penFit}
-      title={picked ? `${picked.name}: ${picked.fit.verdict} ${marginText(picked.fit, units)}` : ''}
-    >
-      {picked && <AnswerMark mark={picked.fit.verdict} size={18} />} {whole}
+    <span className={styles.penFit}>
+      <span>{whole}</span>
+      {picked && (
+        <span
+          className={styles.penPicked}
+          title={`${picked.name}: ${picked.fit.verdict} ${marginText(picked.fit, units)}`}
+        >
+          <AnswerMark mark={picked.fit.verdict} size={18} />
+          <span className={styles.pairName}>{picked.name}</span>
+        </span>
+      )}
     </span>
   );
 }

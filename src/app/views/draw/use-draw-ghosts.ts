@@ -21,7 +21,7 @@ export interface UnderOutline {
  * of the outline they stand still, though the best placement would be another one at every step; what an operation
  * would come to they follow.
  */
-export function useUnderOutline(family: Family, profile: Profile): UnderOutline {
+function useUnderOutline(family: Family, profile: Profile): UnderOutline {
   const session = useSession();
   const { entrant, opening } = usePickedPair();
   const counterpartOn = useStore(session.draw, (s) => s.counterpart);
@@ -52,6 +52,21 @@ export function useUnderOutline(family: Family, profile: Profile): UnderOutline 
     if (!holds) still.current = { pair, shown: now };
   });
   return holds ? still.current.shown : now;
+}
+
+/**
+ * What lies under the sheet: under an edited outline what {@link useUnderOutline} says; under a section that is not
+ * there yet only what was chosen to lie there, each in its own frame.
+ */
+export function useUnderSheet(family: Family, profile: Profile, isNew: boolean): UnderOutline {
+  const { draw } = useSession();
+  const chosen = useStore(draw, (s) => s.ghosts);
+  const under = useUnderOutline(family, profile);
+  const alone = useMemo((): UnderOutline => {
+    const ghosts = family.profiles.filter(({ id }) => chosen.includes(id));
+    return { ghosts: ghosts.map((ghost) => ghostOf(ghost, ghost, null, false)), face: null };
+  }, [family, chosen]);
+  return isNew ? alone : under;
 }
 
 function fitOf(fits: KnownFits | null, profile: Profile, other: Profile): Fit | undefined {
