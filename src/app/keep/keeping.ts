@@ -1,4 +1,5 @@
 import { type DocumentState, openDocument, openText } from '../state/document-state.ts';
+import type { PenTarget } from '../state/draw/draw-state.ts';
 import { SAMPLE_FAMILIES } from '../state/sample-families.ts';
 import type { Session } from '../state/session.ts';
 import { listenTo } from '../state/store.ts';
@@ -66,6 +67,10 @@ export class Keeping {
   private work: OpenWork | null = null;
   private adopting: OpenWork | null = null;
   private deskTimer: (() => void) | null = null;
+  /** What is picked and begun in the open family, as it was when it last changed. */
+  private deskNow: Desk | null = null;
+  /** The count of families opened, as it was when the open work was begun. */
+  private openedAt = 0;
 
   constructor(
     readonly session: Session,
@@ -78,6 +83,7 @@ export class Keeping {
   /** Begins to keep what is open and what will be. Not before the first family is open: what was kept comes first. */
   follow(): void {
     const { documents, selection, draw } = this.session;
+    this.openedAt = documents.getState().opened;
     if (!this.work) this.begin();
     documents.subscribe((now, before) => this.changed(now, before));
     const noteDesk = () => this.deskChanged();
@@ -160,6 +166,7 @@ export class Keeping {
 
   private changed(now: DocumentState, before: DocumentState): void {
     if (now.opened !== before.opened) {
+      this.openedAt = now.opened;
       this.opened();
       return;
     }
@@ -198,14 +205,16 @@ export class Keeping {
     const work = this.work ?? this.create();
     const { status } = this.state.getState();
     this.say(status === 'full' || status === 'failed' ? status : 'writing', { changed: true });
-    work.autosave.request(() => this.put(work, state));
+    // Now, not when it is written: another family may be open by then.
+    const desk = this.desk();
+    work.autosave.request(() => this.put(work, state, desk));
   }
 
-  private async put(work: OpenWork, state: WorkState): Promise<void> {
+  private async put(work: OpenWork, state: WorkState, desk: Desk): Promise<void> {
     if (!(await work.ready)) return;
     try {
       const kept = packWork(state);
-      const head = this.headOf(work.id, state);
+      const head = this.headOf(work.id, state, desk);
       const ours = await writeWork(this.parts.shelf, head, kept);
       if (this.work !== work || this.isElsewhere()) return;
       if (!ours) return this.lose(work);
@@ -219,18 +228,22 @@ export class Keeping {
     }
   }
 
-  private headOf(id: string, { document, saved, fileName }: WorkState): NewHead {
+  private headOf(id: string, { document, saved, fileName }: WorkState, desk: Desk): NewHead {
     const { writer } = this;
     const edited = document !== saved;
-    return { ...familyLabel(document.file), id, writer, fileName, keptAt: this.parts.now(), edited, desk: this.desk() };
+    return { ...familyLabel(document.file), id, writer, fileName, keptAt: this.parts.now(), edited, desk };
   }
 
   private desk(): Desk {
     const { entrantId, openingId, part } = this.session.selection.getState();
-    return { entrantId, openingId, part, pen: this.session.draw.getState().pen };
+    const { pen, penFor } = this.session.draw.getState();
+    return { entrantId, openingId, part, pen, penFor };
   }
 
   private deskChanged(): void {
+    // Another family is being opened: what is put away for it is no change of the one that is kept here.
+    if (this.adopting || this.session.documents.getState().opened !== this.openedAt) return;
+    this.deskNow = this.desk();
     // An outline that the pen has begun is work, also on a family that came with the app.
     if (!this.work && this.session.draw.getState().pen) this.write();
     if (this.deskTimer || !this.work || this.isElsewhere()) return;
@@ -240,9 +253,8 @@ export class Keeping {
   private writeDesk(): void {
     this.deskTimer?.();
     this.deskTimer = null;
-    const { work } = this;
-    if (!work || this.state.getState().status !== 'kept') return;
-    const desk = this.desk();
+    const { work, deskNow: desk } = this;
+    if (!work || !desk || this.state.getState().status !== 'kept') return;
     const { shelf } = this.parts;
     // What was picked is worth no word where it cannot be kept.
     changeHead(shelf, work.id, this.writer, (old) => old && { ...old, desk }).catch(() => {});
@@ -272,7 +284,7 @@ export class Keeping {
     if (desk) selection.setState({ entrantId: desk.entrantId, openingId: desk.openingId, part: desk.part });
     openDocument(documents, family);
     this.adopting = null;
-    if (desk) draw.setState({ pen: desk.pen });
+    if (desk?.pen) draw.setState({ pen: desk.pen, penFor: standingTarget(documents.getState(), desk) });
     this.remember(`work:${work.id}`);
     notices.clearTabNotice(this.session);
     this.say('writing', { workId: work.id, changed: false, dropped: 0 });
@@ -377,7 +389,7 @@ export class Keeping {
     const state = workState(this.session.documents.getState());
     if (!state) return;
     const id = this.parts.freshId();
-    await writeWork(this.parts.shelf, this.headOf(id, state), packWork(state));
+    await writeWork(this.parts.shelf, this.headOf(id, state, this.desk()), packWork(state));
     notices.tellCopied(this.session);
   }
 
@@ -434,4 +446,10 @@ export class Keeping {
       takeOver: () => void this.takeOver(),
     };
   }
+}
+
+/** What a begun outline is for, where that is still there. */
+function standingTarget({ document }: DocumentState, { penFor }: Desk): PenTarget | null {
+  if (!penFor || 'head' in penFor) return penFor ?? null;
+  return document?.family.profiles.some(({ id }) => id === penFor.id) ? penFor : null;
 }

@@ -1,4 +1,5 @@
 import type { Vertex } from '../../geom/vertex.ts';
+import type { PenTarget } from '../state/draw/draw-state.ts';
 import type { PickedPart } from '../state/selection-state.ts';
 import type { KeepShelf } from './shelf.ts';
 
@@ -8,6 +9,8 @@ export interface Desk {
   readonly openingId: string | null;
   readonly part: PickedPart;
   readonly pen: readonly Vertex[] | null;
+  /** What the outline that the pen has begun is for. */
+  readonly penFor: PenTarget | null;
 }
 
 /** What is told of a family without opening it. */

@@ -132,6 +132,49 @@ describe('the family that a window begins with', () => {
   });
 });
 
+test('another family leaves what was picked and begun in the one before as it was', async () => {
+  const window = await openWindow(shelf, browser);
+  const { session } = window;
+  await rename(window, 'First');
+  const pen = [
+    { x: 1, y: 2 },
+    { x: 3, y: 4 },
+  ];
+  const penFor = { head: { kind: 'opening', name: 'Teal keyway' } } as const;
+  session.selection.setState({ entrantId: 'plover-blank', part: 'entrant' });
+  session.draw.setState({ pen, penFor, tool: 'pen' });
+  openText(session.documents, session.doors, DEMO.text.replace('Polderwick College', 'Second'), 's.json');
+  session.selection.setState({ entrantId: 'knot-blank' });
+  await quiet();
+  await comeToRest(window);
+  expect(session.draw.getState()).toMatchObject({ pen: null, penFor: null });
+  const first = (await listWorks(shelf)).find(({ name }) => name === 'First');
+  if (!first) throw new Error('the first family must be kept');
+  expect(first.desk).toMatchObject({ entrantId: 'plover-blank', pen, penFor });
+  await keepingOf(session).open(first);
+  await comeToRest(window);
+  expect(session.draw.getState()).toMatchObject({ pen, penFor });
+  expect(session.selection.getState().entrantId).toBe('plover-blank');
+  const again = (await listWorks(shelf)).find(({ name }) => name === 'First');
+  expect(again?.desk).toMatchObject({ pen, penFor });
+});
+
+test('a begun outline stays what it was for over a reload; a target that is gone is left out', async () => {
+  for (const [penFor, found] of [
+    [{ head: { kind: 'blank', name: 'Teal' } }, { head: { kind: 'blank', name: 'Teal' } }],
+    [{ id: 'ruff-blank' }, { id: 'ruff-blank' }],
+    [{ id: 'nobody' }, null],
+  ] as const) {
+    const own = new FakeShelf();
+    const window = await openWindow(own, new FakeBrowser());
+    await rename(window, 'Kept');
+    window.session.draw.setState({ pen: [{ x: 1, y: 2 }], penFor });
+    await comeToRest(window);
+    const { session } = await openWindow(own, new FakeBrowser());
+    expect(session.draw.getState().penFor).toEqual(found);
+  }
+});
+
 test('an outline that the pen has begun on the untouched demo is kept', async () => {
   const window = await openWindow(shelf, browser);
   window.session.draw.setState({ pen: [{ x: 1, y: 2 }] });
