@@ -51,7 +51,7 @@ export function standOf(
   width: number,
   height: number,
 ): LoopStand {
-  const see = ({ x, y }: Point) => turned({ x: seenFrom === 'tip' ? -x : x, y }, quarters);
+  const see = seenAs({ seenFrom, quarters });
   const box = shown.map((loop) => boxSeen(loop, see)).reduce(boxOfBoth);
   const [w, h] = [Math.max(1, box.maxX - box.minX), Math.max(1, box.maxY - box.minY)];
   const scale = Math.min((width - 2 * MARGIN) / w, (height - MARGIN - FOOT) / h);
@@ -60,6 +60,28 @@ export function standOf(
     y: (height + MARGIN - FOOT) / 2 - (y - (box.minY + box.maxY) / 2) * scale,
   });
   return { see, toPixel, scale };
+}
+
+/** How a place is seen: from the tip left and right change places, then the quarter turns. */
+export function seenAs({ seenFrom, quarters }: Pick<Placing, 'seenFrom' | 'quarters'>): LoopStand['see'] {
+  return ({ x, y }) => turned({ x: seenFrom === 'tip' ? -x : x, y }, quarters);
+}
+
+/** The matrix that brings a loop's own millimetres into a small picture of so many pixels, as it is seen. */
+export function thumbMatrix(
+  { width, height }: Pick<DrawnLoop, 'width' | 'height'>,
+  see: LoopStand['see'],
+  [wide, tall]: readonly [number, number],
+  most: number,
+): string {
+  const [right, up] = [see({ x: 1, y: 0 }), see({ x: 0, y: 1 })];
+  const [w, h] = [width / NM_PER_MM, height / NM_PER_MM];
+  const across = Math.abs(right.x) * w + Math.abs(up.x) * h;
+  const upright = Math.abs(right.y) * w + Math.abs(up.y) * h;
+  const k = Math.min((wide - 6) / Math.max(1, across), (tall - 6) / Math.max(1, upright), most);
+  const x = wide / 2 - (k * (right.x * w + up.x * h)) / 2;
+  const y = tall / 2 + (k * (right.y * w + up.y * h)) / 2;
+  return `matrix(${[k * right.x, -k * right.y, k * up.x, -k * up.y, x, y].map((v) => v + 0).join(' ')})`;
 }
 
 function turned({ x, y }: Point, quarters: number): Point {

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import type { Family } from '../../family/family.ts';
 import { CompareReadings } from '../panels/compare/compare-readings.tsx';
 import { DrawReadings } from '../panels/draw/draw-readings.tsx';
@@ -15,6 +16,7 @@ import { useDark } from '../panels/use-dark.ts';
 import { useFamily } from '../panels/use-family.ts';
 import { useSession, useStore } from '../panels/use-store.ts';
 import { WallReadings } from '../panels/wall/wall-readings.tsx';
+import { editedProfile } from '../state/selection-state.ts';
 import styles from './app-frame.module.css';
 import { Compare } from './compare/compare.tsx';
 import { Draw } from './draw/draw.tsx';
@@ -48,6 +50,13 @@ function Bench({ family }: { family: Family }) {
   const view = useStore(selection, (s) => s.view);
   useViewHash();
   useViewFocus(view);
+  const inHand = useStore(selection, (s) => (s.view === 'draw' ? editedProfile(family, s)?.id : ''));
+  const readings = useRef<HTMLDivElement>(null);
+  // Another subject is read from its beginning.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another view or section is what brings it up
+  useEffect(() => {
+    if (readings.current) readings.current.scrollTop = 0;
+  }, [view, inHand]);
   return (
     <div className={styles.bench} data-view={view}>
       <Tray family={family} />
@@ -59,7 +68,7 @@ function Bench({ family }: { family: Family }) {
         {view === 'wall' && <Wall family={family} />}
       </main>
       <aside className={styles.right} aria-label="Readings">
-        <div className={styles.readings}>
+        <div ref={readings} className={styles.readings}>
           {view === 'compare' && <CompareReadings />}
           {view === 'draw' && <DrawReadings family={family} />}
           {view === 'wall' && <WallReadings family={family} />}

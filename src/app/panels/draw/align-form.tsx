@@ -1,9 +1,14 @@
-import { useMemo, useState } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { makeDrawn, type Vertex } from '../../../geom/vertex.ts';
 import { alignByBox, alignByOverlap, type BoxAlignment } from '../../../profile/align-outline.ts';
+import { measureApart } from '../../../profile/measure-apart.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { editedVertices } from '../../state/draw/draw-state.ts';
+import { readingText, type Units } from '../../state/length-text.ts';
+import type { Session } from '../../state/session.ts';
 import { ChoiceField, TickField } from '../form-fields.tsx';
+import { useSession } from '../use-store.ts';
 import { OutlineForm, type Wanted } from './outline-form.tsx';
 import type { OperationProps } from './outline-forms.tsx';
 
@@ -32,7 +37,7 @@ interface AlignFormProps extends OperationProps {
 }
 
 /** Lays the outline onto that of another section. */
-export function AlignForm({ family, profile, base, onDone, onClose }: AlignFormProps) {
+export function AlignForm({ family, profile, base, units, onDone, onClose }: AlignFormProps) {
   const others = family.profiles.filter(({ id }) => id !== profile.id);
   const [ontoId, setOntoId] = useState(others[0]?.id ?? '');
   const [how, setHow] = useState<'overlap' | 'box'>('overlap');
@@ -46,17 +51,30 @@ export function AlignForm({ family, profile, base, onDone, onClose }: AlignFormP
     const words = `Laid onto ${onto.name}`;
     if (how === 'box') {
       const boxes: BoxAlignment = { x: x === 'none' ? null : x, y: y === 'none' ? null : y };
-      return { vertices: alignByBox(base, editedVertices(onto), boxes), words: `${words}.` };
+      const vertices = alignByBox(base, editedVertices(onto), boxes);
+      const far = farWords(vertices, onto, units);
+      return { vertices, words: `${words}: ${far}`, info: sentence(far) };
     }
     const laid = alignByOverlap(base, editedVertices(onto), { turn, mirror });
     const degrees = (laid.turned * 180) / Math.PI;
     const turned = Math.abs(degrees) < 0.005 ? '' : `, turned by ${degrees.toFixed(2)}°`;
     const info = `${laid.mirrored ? 'Mirrored' : 'Not mirrored'}${turned}; ${share(laid.apart)} of its area is not shared.`;
-    return { vertices: laid.vertices, words: `${words}${laid.mirrored ? ', mirrored' : ''}${turned}.`, info };
-  }, [base, onto, how, x, y, turn, mirror]);
+    const far = farWords(laid.vertices, onto, units);
+    const mirrored = laid.mirrored ? ', mirrored' : '';
+    return {
+      vertices: laid.vertices,
+      words: `${words}${mirrored}${turned}: ${far}`,
+      info: `${info} ${sentence(far)}`,
+    };
+  }, [base, onto, how, x, y, turn, mirror, units]);
+  const isTaken = useLaidUnder(useSession(), profile, onto);
+  const done = (words: string) => {
+    isTaken.current = true;
+    onDone(words);
+  };
   if (others.length === 0) return <p>There is no other section to lay it onto.</p>;
   return (
-    <OutlineForm title="Align" wanted={wanted} doIt="Lay it there" onDone={onDone} onClose={onClose}>
+    <OutlineForm title="Align" wanted={wanted} doIt="Lay it there" onDone={done} onClose={onClose}>
       <ChoiceField
         label="Onto"
         value={ontoId}
@@ -77,6 +95,37 @@ export function AlignForm({ family, profile, base, onDone, onClose }: AlignFormP
       )}
     </OutlineForm>
   );
+}
+
+/** How far the outline then is from the other one, where most and in the mean. */
+function farWords(vertices: readonly Vertex[], onto: Profile, units: Units): string {
+  const made = makeDrawn(vertices);
+  if (!made.ok) return '';
+  const { most, at, mean } = measureApart(made.ring, onto.ring);
+  const say = (nm: number) => readingText(Math.round(nm), units);
+  return `at most ${say(most)} apart, at x ${say(at.x)}, y ${say(at.y)}; ${say(mean)} in the mean.`;
+}
+
+function sentence(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
+}
+
+/**
+ * Lays the other section under the sheet, so that it is seen what the outline is laid onto; it stays there where the
+ * operation is taken. One of the other side, keyway or blade, would lie there as it fits, not as it is laid.
+ */
+function useLaidUnder(session: Session, profile: Profile, onto: Profile | undefined) {
+  const isTaken = useRef(false);
+  const id = onto && (onto.kind === 'opening') === (profile.kind === 'opening') ? onto.id : null;
+  useEffect(() => {
+    const { draw } = session;
+    if (id === null || draw.getState().ghosts.includes(id)) return;
+    draw.setState((s) => ({ ghosts: [...s.ghosts, id] }));
+    return () => {
+      if (!isTaken.current) draw.setState((s) => ({ ghosts: s.ghosts.filter((ghost) => ghost !== id) }));
+    };
+  }, [session, id]);
+  return isTaken;
 }
 
 function share(part: number): string {

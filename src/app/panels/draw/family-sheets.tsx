@@ -31,8 +31,8 @@ function missing(name: string, clearance: number | null): FileFault[] {
   return [...(name.trim() === '' ? [NO_NAME] : []), ...(clearance === null || clearance < 0 ? [NO_CLEARANCE] : [])];
 }
 
-/** Running clearance that a new family begins with, nanometres. */
-const FIRST_CLEARANCE = 30_000;
+/** Running clearance that a new family begins with, nanometres: 0.03 mm, 0.0012 in. */
+const FIRST_CLEARANCE = { mm: 30_000, in: 30_480 } as const;
 
 /** Asks what a new family is called; it begins with one plain blank and the keyway cut for it. */
 export function NewFamilySheet({ onClose }: { onClose(): void }) {
@@ -40,7 +40,7 @@ export function NewFamilySheet({ onClose }: { onClose(): void }) {
   const shown = useStore(session.settings, (s) => s.units);
   const [name, setName] = useState('');
   const [units, setUnits] = useState<FileUnits>(shown);
-  const clearance = useTypedLength(FIRST_CLEARANCE, shown);
+  const clearance = useTypedLength(FIRST_CLEARANCE[shown], shown);
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
   const submit = () => {
     const wrong = missing(name, clearance.nm);

@@ -51,7 +51,7 @@ export function OutlineForm({ title, wanted, doIt, children, onDone, onClose }: 
     if (taken === 'step') onDone(wanted.words);
     else setSame(taken === 'same' ? wanted : null);
   };
-  useEscape(onClose);
+  useEscape(session, onClose);
   return (
     <form ref={form} className={styles.form} aria-label={title} onSubmit={submit} noValidate>
       {children}
@@ -102,7 +102,7 @@ function usePreview(session: Session, wanted: Wanted): void {
 }
 
 /** Escape closes the form wherever the focus is, unless something hangs over the window. */
-function useEscape(onClose: () => void): void {
+function useEscape(session: Session, onClose: () => void): void {
   const latest = useRef(onClose);
   useEffect(() => {
     latest.current = onClose;
@@ -110,11 +110,13 @@ function useEscape(onClose: () => void): void {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
       if (event.key !== 'Escape' || document.querySelector(':popover-open, dialog[open]')) return;
+      // A drag on the sheet is given up first.
+      if (session.draw.getState().edit?.kind === 'hand') return;
       event.preventDefault();
       latest.current();
     };
     // Before the sheet hears it, which would leave the view.
     addEventListener('keydown', onKeyDown, true);
     return () => removeEventListener('keydown', onKeyDown, true);
-  }, []);
+  }, [session]);
 }

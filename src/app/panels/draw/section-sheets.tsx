@@ -22,6 +22,9 @@ const SHARED = 'Of a keyway and its blanks, such as Heron';
 /** What a plain blade begins with, nanometres. */
 const PLAIN = { width: 2_000_000, height: 8_000_000 };
 
+/** Steps to which a first size is rounded, so that it is short to read: a hundredth of a millimetre, half a thou. */
+const ROUND = { mm: 10_000, in: 12_700 } as const;
+
 interface SheetProps {
   onClose(): void;
 }
@@ -34,8 +37,9 @@ export function NewSectionSheet({ family, afterId, onClose }: SheetProps & { fam
   const [name, setName] = useState('');
   const [section, setSection] = useState('');
   const [start, setStart] = useState<'plain' | 'pen'>('plain');
-  const width = useTypedLength(PLAIN.width + 2 * family.runningClearance, units);
-  const height = useTypedLength(PLAIN.height + 2 * family.runningClearance, units);
+  const first = (nm: number) => Math.round((nm + 2 * family.runningClearance) / ROUND[units]) * ROUND[units];
+  const width = useTypedLength(first(PLAIN.width), units);
+  const height = useTypedLength(first(PLAIN.height), units);
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
   const submit = () => {
     const head = {

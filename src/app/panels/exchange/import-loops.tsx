@@ -1,10 +1,11 @@
 import { memo, useEffect, useId, useRef } from 'react';
+import type { Placing } from '../../../interchange/place-loop.ts';
 import type { DrawnLoop } from '../../../interchange/take-outline.ts';
 import type { ProfileKind } from '../../../profile/profile.ts';
 import { type DrawingImport, isSound, type LoopChoice } from '../../state/exchange/import-state.ts';
 import type { Importing, IncomingFile } from '../../state/exchange/importing.ts';
 import { sizeText, type Units } from '../../state/length-text.ts';
-import { loopPath } from '../../tools/loops-view.ts';
+import { loopPath, seenAs, thumbMatrix } from '../../tools/loops-view.ts';
 import styles from './import-loops.module.css';
 import { KINDS, KindQuestion } from './import-questions.tsx';
 import { countWords, loopWords } from './import-words.ts';
@@ -71,7 +72,13 @@ interface LoopRowProps {
 const LoopRow = memo(DrawnLoopRow, (a, b) => {
   const samePointed = (a.now.pointed === a.i) === (b.now.pointed === b.i);
   const sameLoop = a.now.drawing === b.now.drawing && a.now.choices[a.i] === b.now.choices[b.i];
-  return samePointed && sameLoop && a.units === b.units && (a.now.replacing === null) === (b.now.replacing === null);
+  return (
+    samePointed &&
+    sameLoop &&
+    a.now.placing === b.now.placing &&
+    a.units === b.units &&
+    (a.now.replacing === null) === (b.now.replacing === null)
+  );
 });
 
 function DrawnLoopRow({ i, now, units, importing, sectionsId }: LoopRowProps) {
@@ -103,7 +110,7 @@ function DrawnLoopRow({ i, now, units, importing, sectionsId }: LoopRowProps) {
         disabled={!sound}
         onChange={(event) => change({ ticked: event.target.checked })}
       />
-      <LoopThumb {...loop} path={loopPath(loop)} ticked={ticked} kind={choice.kind} />
+      <LoopThumb {...loop} path={loopPath(loop)} placing={now.placing} ticked={ticked} kind={choice.kind} />
       <div className={styles.facts} id={wordsId}>
         <p className={styles.name}>
           <b>{i + 1}</b> {loop.label || choice.name}
@@ -202,16 +209,15 @@ interface ThumbProps {
   readonly path: string;
   readonly width: number;
   readonly height: number;
+  readonly placing: Pick<Placing, 'seenFrom' | 'quarters'>;
   readonly ticked: boolean;
   readonly kind: ProfileKind;
 }
 
-function LoopThumb({ path, width, height, ticked, kind }: ThumbProps) {
-  const scale = Math.min(34 / Math.max(1, width / 1e6), 46 / Math.max(1, height / 1e6), 30);
-  const [w, h] = [(width / 1e6) * scale, (height / 1e6) * scale];
+function LoopThumb({ path, width, height, placing, ticked, kind }: ThumbProps) {
   return (
     <svg className={styles.thumb} width="40" height="52" aria-hidden="true" data-ticked={ticked} data-kind={kind}>
-      <path d={path} transform={`matrix(${scale} 0 0 ${-scale} ${20 - w / 2} ${26 + h / 2})`} />
+      <path d={path} transform={thumbMatrix({ width, height }, seenAs(placing), [40, 52], 30)} />
     </svg>
   );
 }

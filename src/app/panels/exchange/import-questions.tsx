@@ -96,7 +96,7 @@ function ScaleQuestion({ now, units, importing }: QuestionsProps) {
           value={height / per}
           unit={units}
           decimals={3}
-          room={7}
+          room={9}
           least={Number((100_000 / per).toFixed(4))}
           most={Math.floor((47 * NM_OF_UNIT.mm * 100) / per) / 100}
           step={units === 'in' ? 0.005 : 0.1}

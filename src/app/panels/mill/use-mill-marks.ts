@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import type { Profile } from '../../../profile/profile.ts';
+import type { Milled, Profile } from '../../../profile/profile.ts';
 import { thinnestWeb } from '../../../profile/thinnest-web.ts';
 import type { GrooveMarks } from '../../canvas/draw/groove-handles.tsx';
 import { chosenGroove, draftOf } from '../../state/draw/mill-editing.ts';
@@ -41,7 +41,9 @@ function marksOf(state: MillState, profile: Profile, units: Units, leastWeb: num
       face: milled.thickness,
       isThin,
     },
-    readOut: held ? { at: held.at, lines: readOutLines(profile, held, units, draft?.faults[0]?.message) } : null,
+    readOut: held
+      ? { at: held.at, lines: readOutLines(draft?.milled ?? milled, profile, held, units, draft !== null) }
+      : null,
     read: null,
   };
 }
@@ -60,15 +62,15 @@ function webLabel(thickness: number, isThin: boolean, units: Units): string {
   return `${isThin ? 'thin web' : 'web'} ${lengthText(Math.round(thickness / 1000) * 1000, units)}`;
 }
 
-/** What is read at a held handle: the sizes that it changes, and why the hand is not followed where it is not. */
+/** What is read at a held handle: the sizes that it changes as they are wanted, and whether they are followed. */
 function readOutLines(
-  { milled, kind }: Profile,
+  milled: Milled,
+  { kind }: Profile,
   { part, groove }: GrooveMarks['handles'][number],
   units: Units,
-  fault: string | undefined,
+  isRefused: boolean,
 ): string[] {
-  const why = fault ? ['Not so far: no sound blade'] : [];
-  if (!milled) return why;
+  const why = isRefused ? ['Not so far: no sound blade'] : [];
   const say = (nm: number) => lengthText(nm, units);
   if (groove === null) {
     const words = { thickness: 'thickness', height: 'height', backRadius: 'back radius' } as const;

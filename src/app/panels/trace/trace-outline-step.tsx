@@ -1,4 +1,4 @@
-import { useEffect } from 'react';
+import { useEffect, useId } from 'react';
 import { sizeOfLoop } from '../../../trace/pick-loop.ts';
 import type { TracedLoop } from '../../../trace/trace-picture.ts';
 import {
@@ -191,14 +191,27 @@ function UseKeys({ id, underlay }: StepProps) {
   const session = useSession();
   const none = pickedLoop(underlay) === null;
   const name = underlay.image.name.replace(/\.[a-z0-9]+$/i, '') || 'Traced section';
+  const section = useStore(session.documents, (s) => s.document?.family.profiles.find((p) => p.id === id)?.name);
+  const noteId = useId();
   return (
-    <span className={styles.keys}>
-      <button type="button" className="key" disabled={none} onClick={() => outlineOfPicture(session, id)}>
-        Use as outline
-      </button>
-      <button type="button" className="key" disabled={none} onClick={() => newProfileOfPicture(session, id, name)}>
-        As a new section
-      </button>
-    </span>
+    <>
+      <span className={styles.keys}>
+        <button
+          type="button"
+          className="key"
+          disabled={none}
+          aria-describedby={noteId}
+          onClick={() => outlineOfPicture(session, id)}
+        >
+          Use as outline
+        </button>
+        <button type="button" className="key" disabled={none} onClick={() => newProfileOfPicture(session, id, name)}>
+          As a new section
+        </button>
+      </span>
+      <p id={noteId} className={readings.soft}>
+        The first replaces the outline of {section ?? 'the section'}; undo brings it back.
+      </p>
+    </>
   );
 }

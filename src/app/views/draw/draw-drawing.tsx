@@ -106,7 +106,11 @@ function Told({ words }: { words: string }) {
   const document = useStore(session.documents, (s) => s.document);
   const { refused, chosen, pen } = state;
   const isNoticed = discardedOf(state, { document }) !== null || (state.tool === 'choose' && hasBegun(state));
-  const hint = isNoticed ? '' : hintOf(state.tool, state.form, chosen.length + (pen?.length ?? 0));
+  const hint = isNoticed
+    ? ''
+    : state.edit?.kind === 'preview'
+      ? PREVIEW_HINT
+      : hintOf(state.tool, state.form, chosen.length + (pen?.length ?? 0));
   return (
     <>
       {refused && (
@@ -121,6 +125,8 @@ function Told({ words }: { words: string }) {
     </>
   );
 }
+
+const PREVIEW_HINT = 'As it would be: take it or cancel it at the right';
 
 /** What the hand can do, while it has done nothing yet. */
 function hintOf(tool: DrawState['tool'], form: DrawState['form'], begun: number): string {
