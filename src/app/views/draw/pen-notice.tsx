@@ -3,13 +3,16 @@ import type { DrawState, PenTarget } from '../../state/draw/draw-state.ts';
 import { bringBackPen, discardedOf, hasBegun, takePen } from '../../state/draw/pen-editing.ts';
 import styles from './draw.module.css';
 
-/** Over the sheet: what the pen had begun and was thrown away or put away, with a key that goes on with it. */
+/**
+ * Over the sheet: what the pen had begun and was thrown away or put away, with a key that goes on with it. What was put
+ * away is told until something else is in hand.
+ */
 export function PenNotice() {
   const session = useSession();
   const state = useStore(session.draw, (s) => s);
   const document = useStore(session.documents, (s) => s.document);
   const discarded = discardedOf(state, { document });
-  const isAway = state.tool === 'choose' && hasBegun(state);
+  const isAway = state.tool === 'choose' && hasBegun(state) && state.chosen.length === 0;
   if (state.refused) return null;
   if (discarded)
     return (
