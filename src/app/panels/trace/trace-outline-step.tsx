@@ -189,7 +189,8 @@ function loopWords(loop: TracedLoop, units: Units): string {
 
 function UseKeys({ id, underlay }: StepProps) {
   const session = useSession();
-  const none = pickedLoop(underlay) === null;
+  const noScale = underlay.frame.scaleFrom === 'assumed';
+  const none = noScale || pickedLoop(underlay) === null;
   const name = underlay.image.name.replace(/\.[a-z0-9]+$/i, '') || 'Traced section';
   const section = useStore(session.documents, (s) => s.document?.family.profiles.find((p) => p.id === id)?.name);
   const noteId = useId();
@@ -210,7 +211,9 @@ function UseKeys({ id, underlay }: StepProps) {
         </button>
       </span>
       <p id={noteId} className={readings.soft}>
-        The first replaces the outline of {section ?? 'the section'}; undo brings it back.
+        {noScale
+          ? 'The scale is not known yet, so the sizes above are a guess: set two points and their distance (step 1), or the corners of a known rectangle (step 3).'
+          : `The first replaces the outline of ${section ?? 'the section'}; undo brings it back.`}
       </p>
     </>
   );

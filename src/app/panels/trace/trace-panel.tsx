@@ -220,6 +220,9 @@ function KeepTick({ id, underlay }: { id: string; underlay: Underlay }) {
       />
       <span>
         Keep the picture in the file <span className={readings.note}>({size})</span>
+        {underlay.kept === null && (
+          <span className={readings.note}> Else it is gone, with its marks, when the page is loaded again.</span>
+        )}
       </span>
     </label>
   );

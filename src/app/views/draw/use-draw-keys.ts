@@ -152,7 +152,8 @@ function escapeFrom(session: Session, { giveUp }: DrawKeys): boolean {
   const { refused } = session.draw.getState();
   if (refused) session.draw.setState({ refused: null });
   else if (chosenNow(session).length > 0) chooseVertices(session, []);
-  else session.selection.setState({ view: 'wall' });
+  // Whoever presses it twice by habit must not lose the sheet: it leads nowhere else.
+  else return false;
   return true;
 }
 
