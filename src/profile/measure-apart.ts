@@ -1,5 +1,6 @@
 import type { Point } from '../geom/point.ts';
 import { squaredDistance } from '../geom/segment-distance.ts';
+import { edgePoints, type Vertex } from '../geom/vertex.ts';
 
 /** How far two outlines are from each other, nanometres. */
 export interface Apart {
@@ -18,17 +19,22 @@ const MOST_DISTANCES = 4e6;
 /**
  * How far two outlines are apart as they lie.
  *
- * @param one closed, in the same frame as the other; nanometres.
+ * @param one closed, its arcs as bulges, in the same frame as the other; nanometres.
  * @returns the largest distance, where it is, and the mean.
  * @accuracy every vertex is looked at, and places between at most 2 um apart: the largest distance is at most 1 um too
  * small; for outlines of more than some hundred edges a few um.
  * @source F. Hausdorff, Grundzüge der Mengenlehre, 1914, for the distance of two sets; from memory.
  * @check tests/unit/profile/measure-apart.test.ts
  */
-export function measureApart(one: readonly Point[], other: readonly Point[]): Apart {
-  const [a, b] = [oneWay(one, other), oneWay(other, one)];
+export function measureApart(one: readonly Vertex[], other: readonly Vertex[]): Apart {
+  const [from, to] = [flat(one), flat(other)];
+  const [a, b] = [oneWay(from, to), oneWay(to, from)];
   const furthest = a.most >= b.most ? a : b;
   return { most: furthest.most, at: furthest.at, mean: (a.sum + b.sum) / (a.count + b.count) };
+}
+
+function flat(vertices: readonly Vertex[]): Point[] {
+  return vertices.flatMap((vertex, i) => edgePoints(vertex, vertices[(i + 1) % vertices.length]));
 }
 
 function oneWay(from: readonly Point[], to: readonly Point[]): { most: number; at: Point; sum: number; count: number } {

@@ -1,6 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
-import { makeDrawn, type Vertex } from '../../../geom/vertex.ts';
+import type { Vertex } from '../../../geom/vertex.ts';
 import { alignByBox, alignByOverlap, type BoxAlignment } from '../../../profile/align-outline.ts';
 import { measureApart } from '../../../profile/measure-apart.ts';
 import type { Profile } from '../../../profile/profile.ts';
@@ -99,9 +99,7 @@ export function AlignForm({ family, profile, base, units, onDone, onClose }: Ali
 
 /** How far the outline then is from the other one, where most and in the mean. */
 function farWords(vertices: readonly Vertex[], onto: Profile, units: Units): string {
-  const made = makeDrawn(vertices);
-  if (!made.ok) return '';
-  const { most, at, mean } = measureApart(made.ring, onto.ring);
+  const { most, at, mean } = measureApart(vertices, editedVertices(onto));
   const say = (nm: number) => readingText(Math.round(nm), units);
   return `at most ${say(most)} apart, at x ${say(at.x)}, y ${say(at.y)}; ${say(mean)} in the mean.`;
 }

@@ -43,6 +43,13 @@ const OPERATIONS: readonly (readonly [Operation, string, string])[] = [
   ['size', 'Size…', 'Multiply its size, for wrong units'],
 ];
 
+/** What is done at once. */
+const ACTS: readonly { label: string; title: string; run(session: Session): string }[] = [
+  { label: 'Mirror ⇆', title: 'Left and right change places', run: (session) => mirror(session, 'left-right') },
+  { label: 'Mirror ⇅', title: 'Top and bottom change places', run: (session) => mirror(session, 'top-bottom') },
+  { label: 'Straighten', title: 'Make the edges after the chosen vertices straight', run: straightenChosen },
+];
+
 /** What can be done to the whole outline in hand, or to the chosen part of it; each is one step of undo, told in words. */
 export function OutlineActions({ family, profile }: { family: Family; profile: Profile }) {
   const session = useSession();
@@ -67,21 +74,9 @@ export function OutlineActions({ family, profile }: { family: Family; profile: P
         Change it
       </h3>
       <div ref={keys} className={styles.keys}>
-        <ActKey
-          label="Mirror ⇆"
-          title="Left and right change places"
-          onPress={() => act((now) => mirror(now, 'left-right'))}
-        />
-        <ActKey
-          label="Mirror ⇅"
-          title="Top and bottom change places"
-          onPress={() => act((now) => mirror(now, 'top-bottom'))}
-        />
-        <ActKey
-          label="Straighten"
-          title="Make the edges after the chosen vertices straight"
-          onPress={() => act(straightenChosen)}
-        />
+        {ACTS.map(({ label, title, run }) => (
+          <ActKey key={label} label={label} title={title} onPress={() => act(run)} />
+        ))}
         {OPERATIONS.map(([name, label, title]) => (
           <button
             key={name}

@@ -44,17 +44,15 @@ export function DrawDrawing({ family, profile, told, tell }: DrawDrawingProps) {
   const marks = useMillMarks(state.form === 'mill' && state.tool === 'choose' ? profile : null);
   const [frame, size] = useSize<HTMLDivElement>();
   const [cross, setCross] = useState<Point | null>(null);
-  const isNew = headInHand(state) !== null;
-  const under = useUnderSheet(family, profile, isNew);
+  const under = useUnderSheet(family, profile, headInHand(state) !== null);
   const picture = useShownPicture(profile.id);
   const face = under.face?.face ?? null;
-  const opened = picture?.opened ?? 0;
-  const sheetView = useDrawView({ profile, ghosts: under.ghosts, face, box: pictureBox(picture), opened }, size);
-  const { view, setView, zoom, fit } = sheetView;
+  const shown = { profile, ghosts: under.ghosts, face, box: pictureBox(picture), opened: picture?.opened ?? 0 };
+  const { view, setView, zoom, fit } = useDrawView(shown, size);
   const handSheet = useMemo(() => (view ? { view, ghosts: under.ghosts } : null), [view, under.ghosts]);
   const onPointer = useCallback(() => setCross(null), []);
   const hand = useDrawGestures({ frame, profile, sheet: handSheet, setView, tell, onPointer });
-  const middle = () => (view && size ? toDrawing(view, { px: size.width / 2, py: size.height / 2 }) : { x: 0, y: 0 });
+  const middle = () => middleOf(view, size);
   const leadCross = (to: Point | null) => {
     setCross(to);
     if (to && view && size) setView(keepInSight(view, size, to));
@@ -106,11 +104,7 @@ function Told({ words }: { words: string }) {
   const document = useStore(session.documents, (s) => s.document);
   const { refused, chosen, pen } = state;
   const isNoticed = discardedOf(state, { document }) !== null || (state.tool === 'choose' && hasBegun(state));
-  const hint = isNoticed
-    ? ''
-    : state.edit?.kind === 'preview'
-      ? PREVIEW_HINT
-      : hintOf(state.tool, state.form, chosen.length + (pen?.length ?? 0));
+  const hint = isNoticed ? '' : hintOf(state, chosen.length + (pen?.length ?? 0));
   return (
     <>
       {refused && (
@@ -126,14 +120,18 @@ function Told({ words }: { words: string }) {
   );
 }
 
-const PREVIEW_HINT = 'As it would be: take it or cancel it at the right';
-
 /** What the hand can do, while it has done nothing yet. */
-function hintOf(tool: DrawState['tool'], form: DrawState['form'], begun: number): string {
+function hintOf({ tool, form, edit }: DrawState, begun: number): string {
+  if (edit?.kind === 'preview') return 'As it would be: take it or cancel it at the right';
   if (begun > 0 || (form === 'mill' && tool === 'choose')) return '';
   if (tool === 'pen')
     return 'Click to set vertices; press and drag to bow the edge; Shift keeps straight, Ctrl places freely';
   return 'Drag a vertex or an edge; the diamond bows it, a double click adds a vertex; drag beside it to choose several';
+}
+
+/** What is in the middle of the canvas. */
+function middleOf(view: DrawingView | null, size: { width: number; height: number } | null): Point {
+  return view && size ? toDrawing(view, { px: size.width / 2, py: size.height / 2 }) : { x: 0, y: 0 };
 }
 
 /** The view, moved so far that a place is well on the canvas. */
