@@ -199,7 +199,7 @@ function tell(table: Table, row: TableRow, what: string, cure: string): void {
 function statedUnit({ columns, unit }: Table, comments: readonly string[]): number | null {
   if (columns?.nmPerUnit) return columns.nmPerUnit;
   if (unit) return unitOfName(unit.name);
-  const said = comments.flatMap((comment) => /\bunits?\s*[:=]?\s+?([a-zµμ"]+)/i.exec(comment)?.[1] ?? []);
+  const said = comments.flatMap((comment) => /\bunits?[\s:=]+([a-zµμ"]+)/i.exec(comment)?.[1] ?? []);
   return said.map(unitOfName).find((found) => found !== null) ?? null;
 }
 

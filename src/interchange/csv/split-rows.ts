@@ -50,15 +50,15 @@ function isWord(word: string): boolean {
 function withTabs(line: string): string {
   return line
     .trim()
-    .replace(/\s+(?=[([])/g, '')
-    .replace(/\s+/g, '\t');
+    .replace(/\s+/g, '\t')
+    .replace(/\t(?=[([])/g, '');
 }
 
 function findSeparator(text: string): string {
   const lines = text
     .split('\n', LOOKED_AT)
     .map((line) =>
-      line.replace(/(?<=^|[\t;|,]\s*)"([^"]*)"/g, (_, inner: string) => inner.replace(/[\t;|,]/g, '.')).trim(),
+      line.replace(/"(?<=(?:^|[\t;|,]\s*)")([^"]*)"/g, (_, inner: string) => inner.replace(/[\t;|,]/g, '.')).trim(),
     )
     .filter((line) => line !== '' && !line.startsWith('#'));
   const ofHeader = ['\t', ';', '|', ','].find((mark) => partsHeader(lines[0] ?? '', mark));

@@ -35,9 +35,13 @@ const MEANINGS: readonly (readonly [Meaning, RegExp])[] = [
   ['name', /^(name|section|profile|outline|label|part|id)$/],
 ];
 
+/** A longer cell is no heading; to look for one in it would take long. */
+const LONGEST_HEADING = 100;
+
 /** What a heading means and the unit that it names: `x (mm)`, `y [in]`, `x_mm`, `Y / inch`. */
 function meaningOf(heading: string): { meaning: Meaning | null; unit: string } {
-  const text = heading.trim().toLowerCase();
+  const text = heading.replace(/\s+/g, ' ').trim().toLowerCase();
+  if (text.length > LONGEST_HEADING) return { meaning: null, unit: '' };
   const split = /^(.*?)\s*(?:[([]\s*(?:in\s+)?([^)\]]*?)\s*[)\]]|[/,_]\s*([a-zµμ"]+)|\s(?:in\s+)?([a-zµμ"]+))$/.exec(
     text,
   );

@@ -85,7 +85,7 @@ function isNumeric(code: number): boolean {
 }
 
 function isNumber(value: string): boolean {
-  return /^\s*[+-]?(\d+\.?\d*|\.\d+)([eE][+-]?\d+)?\s*$/.test(value) && Number.isFinite(Number(value));
+  return /^\s*[+-]?(\d+(?:\.\d*)?|\.\d+)([eE][+-]?\d+)?\s*$/.test(value) && Number.isFinite(Number(value));
 }
 
 function tellDoubts(record: DxfRecord, notes: Notes): void {

@@ -26,8 +26,11 @@ export function mapVector([a, b, c, d]: Affine, x: number, y: number): Point {
 const NUMBER = /[-+]?(?:\d+\.?\d*|\.\d+)(?:[eE][-+]?\d+)?/g;
 const STEP = /\s*([a-zA-Z]+)\s*\(([^()]*)\)\s*,?/y;
 
-/** What a list of numbers looks like when each is put as 0: in one pass, as a pattern for all of it could take for ever. */
-const LIST = /^\s*0(?:\s*,?\s*0)*\s*$/;
+/**
+ * What a list of numbers looks like when each is put as 0 and each run of blanks as one. There is one way only to match
+ * what parts two numbers: with two, a list with a mistake at its end would take for ever.
+ */
+const LIST = /^0(?:(?: ,? ?|, ?)?0)*$/;
 
 /** What each function of a `transform` does with its numbers; angles in degrees. */
 const FUNCTIONS: Readonly<Record<string, { counts: readonly number[]; map: (n: readonly number[]) => Affine }>> = {
@@ -66,7 +69,9 @@ export function readTransform(text: string): Affine | string {
 }
 
 function numbersOf(list: string): number[] | null {
-  return LIST.test(list.replace(NUMBER, '0')) ? (list.match(NUMBER) ?? []).map(Number) : null;
+  return LIST.test(list.replace(NUMBER, '0').replace(/\s+/g, ' ').trim())
+    ? (list.match(NUMBER) ?? []).map(Number)
+    : null;
 }
 
 function radians(degrees: number): number {

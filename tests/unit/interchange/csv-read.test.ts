@@ -130,6 +130,24 @@ describe('tables without end', () => {
     expect(faultsOf('1,'.repeat(100_000))).toMatch(/row 1: has 100000 numbers/);
   });
 
+  it('reads what has a run of blanks or digits without end at once', () => {
+    const blanks = ' '.repeat(200_000);
+    const began = process.cpuUsage();
+    for (const text of [
+      `x${blanks}!,y\n1,2`,
+      `x;y${blanks}z!\n1;2`,
+      `a${blanks}b${blanks}c\n1,2\n1,3\n2,2`,
+      `#units${blanks}${blanks}?\n1,2\n2,3\n4,5`,
+      `1${blanks}x\n1 2`,
+      `${'1'.repeat(200_000)}x,1`,
+    ])
+      readPoints(text);
+    // Time of this process alone: a busy machine must not fail it.
+    expect(process.cpuUsage(began).user / 1e3).toBeLessThan(10_000);
+    expect(read('x  (mm)  y   (mm)\n0 0\n2 0\n2 8').paths[0].vertices).toHaveLength(3);
+    expect(read('# units = in\n0,0\n2,0\n2,8').nmPerUnit).toBe(25.4e6);
+  });
+
   it('never throws on spoilt text, and reads finite numbers only', () => {
     const random = randomNumbers(3);
     const signs = [

@@ -139,6 +139,11 @@ describe('drawings without end', () => {
     expect(quickly(withBlocks(block('A', ''), many + RECTANGLE))).toMatch(/only its first part was read/);
   });
 
+  it('refuses a number of 200,000 digits with a slip at its end', () => {
+    const line = dxf(0, 'LINE', 10, `${'1'.repeat(200_000)}x`, 20, 0, 11, 1, 21, 1);
+    expect(quickly(drawing(line, RECTANGLE))).toMatch(/not a number; LINE left out/);
+  });
+
   it('reads a circle of a million kilometres radius', () => {
     expect(quickly(drawing(dxf(0, 'CIRCLE', 10, 0, 20, 0, 40, 1e12)))).toMatch(
       /farther out than a thousand kilometres/,

@@ -144,6 +144,12 @@ describe('amounts without end', () => {
       `<g transform="scale(${'1 '.repeat(100_000)})">${SLOT}</g>`,
       /100000 numbers/,
     ],
+    [
+      'blanks without end in a transform',
+      `<g transform="translate(1${' '.repeat(300_000)}x)">${SLOT}</g>`,
+      /is not understood/,
+    ],
+    ['forty numbers and a slip', `<g transform="scale(${'1 '.repeat(40)}x)">${SLOT}</g>`, /is not understood/],
     ['300,000 points in a polygon', `<polygon points="${'1 1 '.repeat(310_000)}"/>`, /more than 300000 pieces/],
     ['a polygon of 8 MB', `<polygon points="${'1 1 '.repeat(2_000_000)}"/>`, /attribute points: has 8000000/],
     ['a name of a megabyte', `<${'a'.repeat(1_000_000)}>`, /not well-formed XML/],
