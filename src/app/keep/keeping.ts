@@ -389,7 +389,9 @@ export class Keeping {
     const state = workState(this.session.documents.getState());
     if (!state) return;
     const id = this.parts.freshId();
-    await writeWork(this.parts.shelf, this.headOf(id, state, this.desk()), packWork(state));
+    const head = this.headOf(id, state, this.desk());
+    // Among the recent families the two must not look the same.
+    await writeWork(this.parts.shelf, { ...head, name: `${head.name} (copy)` }, packWork(state));
     notices.tellCopied(this.session);
   }
 
