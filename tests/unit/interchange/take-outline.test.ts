@@ -261,31 +261,75 @@ describe('open chains', () => {
     expect(loopsOf(u(0), u(30)).map(({ gaps }) => gaps.map(Math.round))).toEqual([[2 * MM], [2 * MM]]);
   });
 
-  test('the bulge of an arc that is run back changes its sign', () => {
-    const arc = open([
-      [2, 0, 1],
+  test('an arc that is run back keeps to its side: vertices and signs as worked out by hand', () => {
+    // Up the right side, over the top, down the left one, and a half circle below that bulges downwards (y = -1 at
+    // its lowest). Drawn from left to right it turns left, drawn from right to left it turns right.
+    const sides = open([
+      [2, 0],
+      [2, 5],
+      [0, 5],
       [0, 0],
     ]);
-    const [forth] = joinChains([
+    const outline = at([
+      [2, 0],
+      [2, 5],
+      [0, 5],
+      [0, 0, 1],
+    ]);
+    const forth = open([
+      [0, 0, 1],
+      [2, 0],
+    ]);
+    const back = open([
+      [2, 0, -1],
+      [0, 0],
+    ]);
+    for (const arc of [forth, back]) {
+      const [loop] = joinChains([sides, arc]);
+      expect(loop.gaps).toEqual([]);
+      expect(loop.vertices).toEqual(outline);
+    }
+    expect(loopsOf(sides, back)[0].height).toBe(6 * MM);
+  });
+
+  test('ends 0.9 um apart are one point, ends 1.1 um apart are a gap', () => {
+    const blade = (foot: number) =>
+      open([
+        [0, foot],
+        [0, 8],
+        [2, 8],
+        [2, 0],
+        [0, 0],
+      ]);
+    expect(loopsOf(blade(0.0009))[0].gaps).toEqual([]);
+    expect(loopsOf(blade(0.0011))[0].gaps.map(Math.round)).toEqual([1_100]);
+  });
+
+  test('ends are brought together over 4 of a hundred of the span, not over 6', () => {
+    // Two halves of a loop 10 wide, their ends the same distance apart at top and bottom.
+    const halves = (gap: number) => [
       open([
         [0, 0],
-        [2, 0],
+        [-5, 0],
+        [-5, 1],
+        [0, 1],
       ]),
-      arc,
-    ]);
-    const [back] = joinChains([
       open([
-        [2, 0],
-        [0, 0],
+        [gap, 0],
+        [5 + gap, 0],
+        [5 + gap, 1],
+        [gap, 1],
       ]),
-      arc,
-    ]);
-    const area = (vertices: readonly Vertex[]) => {
-      const made = makeDrawn(vertices);
-      return made.ok ? signedArea(made.ring) : 0;
-    };
-    expect(area(forth.vertices)).toBeCloseTo(area(back.vertices), -8);
-    expect(area(forth.vertices) / MM ** 2).toBeCloseTo(Math.PI / 2, 2);
+    ];
+    expect(loopsOf(...halves(0.4))).toHaveLength(1);
+    expect(loopsOf(...halves(0.4))[0].gaps.map(Math.round)).toEqual([400_000, 400_000]);
+    expect(loopsOf(...halves(0.65)).map(({ gaps }) => gaps.map(Math.round))).toEqual([[MM], [MM]]);
+  });
+
+  test('two loops of one box that differ inside it are two', () => {
+    const grooved = (height: number) =>
+      closed([...BLADE, [0, height + 1], [0.5, height + 1], [0.5, height], [0, height]]);
+    expect(loopsOf(grooved(2), grooved(5)).map(({ repeats }) => repeats)).toEqual([0, 0]);
   });
 });
 
@@ -298,6 +342,30 @@ describe('placing', () => {
     expect(made.ok && made.drawn).toEqual(seen);
     expect(seen.some(({ x, y }) => x === 1.4 * MM && y === 3 * MM)).toBe(true);
     expect(signedArea(seen)).toBeCloseTo(signedArea(loop.vertices), 0);
+  });
+
+  test('a mirrored arc bows to the same side of its section, by hand', () => {
+    // A half circle to the right of a slender blade: seen from the tip it is on the left.
+    const [blade] = loopsOf(
+      closed([
+        [0, 0],
+        [1, 0],
+        [1, 2, 1],
+        [1, 4],
+        [1, 8],
+        [0, 8],
+      ]),
+    );
+    expect(placeLoop(blade, { ...AS_DRAWN, seenFrom: 'tip' })).toEqual(
+      at([
+        [2, 0],
+        [2, 8],
+        [1, 8],
+        [1, 4, 1],
+        [1, 2],
+        [1, 0],
+      ]),
+    );
   });
 
   test('mirrored twice, or turned four times, it is itself to the nanometre', () => {
