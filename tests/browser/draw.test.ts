@@ -294,6 +294,42 @@ test('the pen shows a crossing at once, refuses to close over it, and takes back
   ]);
 });
 
+test('while the pen makes a section the picked one is out of reach; discarded, it comes back by its key or by undo', async () => {
+  const { page } = app;
+  await openBar(page);
+  await page.getByRole('button', { name: 'Section ▾' }).click();
+  await page.getByRole('button', { name: /^New section/ }).click();
+  await page.getByRole('textbox', { name: 'Name', exact: true }).fill('Teal keyway');
+  await page.getByRole('combobox', { name: 'Begin with' }).selectOption({ label: 'the pen, vertex by vertex' });
+  await page.getByRole('button', { name: 'Add section' }).click();
+  await page.getByRole('heading', { level: 2, name: 'Teal keyway' }).waitFor();
+  for (const [x, y] of [
+    [3, 1],
+    [5, 1],
+    [3, 3],
+  ]) {
+    await pointAt(page, x, y);
+    await page.mouse.down();
+    await page.mouse.up();
+  }
+  const rows = page.getByRole('table', { name: '3 vertices so far, mm' }).locator('tbody').getByRole('row');
+  await rows.nth(2).filter({ hasText: '3.000' }).waitFor();
+  expect(await page.getByRole('button', { name: 'Insert', exact: true }).count()).toBe(0);
+  expect(await graveAxeFindings(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Discard' }).click();
+  await page.getByRole('status').filter({ hasText: '3 vertices of Teal keyway discarded.' }).waitFor();
+  expect(await graveAxeFindings(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Bring them back' }).click();
+  await rows.nth(2).waitFor();
+  await page.getByRole('button', { name: 'Discard' }).click();
+  await page.getByRole('heading', { level: 2, name: 'Bar blank' }).waitFor();
+  await page.keyboard.press('Control+z');
+  await rows.nth(2).waitFor();
+  await page.getByRole('button', { name: 'Close outline' }).click();
+  await page.getByRole('heading', { level: 1, name: 'Teal keyway' }).waitFor();
+  expect(await savedOutline(page, 'teal-keyway')).toHaveLength(3);
+});
+
 test('a press of the pen that is dragged makes an arc', async () => {
   const { page } = app;
   await openBar(page);
