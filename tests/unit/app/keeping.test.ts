@@ -7,6 +7,7 @@ import { isEdited, openText } from '../../../src/app/state/document-state.ts';
 import { commitFamily, dropEdit, endEdit, previewFamily, undo } from '../../../src/app/state/edit-document.ts';
 import { noticesOf } from '../../../src/app/state/notices-state.ts';
 import { SAMPLE_FAMILIES } from '../../../src/app/state/sample-families.ts';
+import type { FamilyFile } from '../../../src/interchange/json/schema.ts';
 import { FakeBrowser, FakeShelf, type FakeWindow, openWindow, quiet, tabMemory } from './fake-keep.ts';
 
 let shelf = new FakeShelf();
@@ -116,6 +117,19 @@ describe('the family that a window begins with', () => {
       'Passed on',
       'The link',
     ]);
+  });
+
+  test('that is too long for a link tells how many pictures it keeps, the likely cause', async () => {
+    const window = await openWindow(shelf, browser);
+    expect(linkToFamily(window.session)).toMatchObject({ ok: true, pictures: 0 });
+    const { documents, doors } = window.session;
+    const file = documents.getState().document?.file as FamilyFile;
+    const noise = Array.from({ length: 60_000 }, (_, i) => Math.abs(Math.sin(i) * 1e9).toString(36)).join('');
+    const image = `data:image/png;base64,iVBORw0KGgo${noise.replace(/[^0-9a-z]/g, '')}`;
+    const [first, ...others] = file.profiles;
+    const withPicture = { ...file, profiles: [{ ...first, picture: { image } }, ...others] };
+    expect(commitFamily(documents, doors, withPicture)).toBeNull();
+    expect(linkToFamily(window.session)).toMatchObject({ ok: false, pictures: 1 });
   });
 
   test('brings back what was picked and what the pen had begun', async () => {

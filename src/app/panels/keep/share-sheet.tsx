@@ -37,7 +37,8 @@ export function ShareSheet({ onClose }: { onClose(): void }) {
           <p className={styles.fault} role="alert">
             This family is too large for a link: it would have{' '}
             {written.length === null ? 'far' : `${count(written.length)} characters,`} more than the{' '}
-            {count(written.most)} that a link may have. Save it as a file and pass that on.
+            {count(written.most)} that a link may have. {picturesWords(written.pictures)}Save it as a file and pass that
+            on.
           </p>
         )}
       </div>
@@ -46,6 +47,13 @@ export function ShareSheet({ onClose }: { onClose(): void }) {
 }
 
 const count = (n: number) => n.toLocaleString('en-GB');
+
+/** Pictures hardly pack: where there are some, they are the likely cause. */
+function picturesWords(pictures: number): string {
+  if (pictures === 0) return '';
+  const kept = pictures === 1 ? 'the picture that a section keeps' : `the pictures that ${pictures} sections keep`;
+  return `The likely cause is ${kept}: without ${pictures === 1 ? 'it' : 'them'} the link may be short enough. `;
+}
 
 function Link({ fragment }: { fragment: string }) {
   const field = useRef<HTMLTextAreaElement>(null);
