@@ -128,7 +128,29 @@ function differencesOf({ file, family: ours }: FamilyDocument, { family: theirs 
     differences.push(
       `${theirs.name} states a tolerance of ${say(theirs.tolerance)}, ${ours.name} of ${say(ours.tolerance)}, which then holds for every section that states none of its own.`,
     );
+  if (ours.tiltLimit !== theirs.tiltLimit)
+    differences.push(
+      `${theirs.name} lets a blade lean by ${sayDegrees(theirs.tiltLimit)}, ${ours.name} by ${sayDegrees(ours.tiltLimit)}, which then holds for all.`,
+    );
+  differences.push(...theirs.profiles.flatMap((profile) => factsThatDiffer(ours.profiles, profile)));
   if (ours.units !== theirs.units)
     differences.push(`${theirs.name} is written in ${theirs.units}; its lengths are converted to ${ours.units}.`);
   return differences;
+}
+
+function sayDegrees(radians: number): string {
+  return `${Number(((radians * 180) / Math.PI).toFixed(4))}°`;
+}
+
+/** What is said otherwise of a section that both have with one outline; that of the open family stays. */
+function factsThatDiffer(profiles: readonly Profile[], profile: Profile): string[] {
+  const ours = profiles.find(({ id }) => id === profile.id);
+  if (!ours || !isSame(ours, profile)) return [];
+  const facts = ['name', 'section', 'chambers', 'tolerance'] as const;
+  const other = facts.filter((fact) => ours[fact] !== profile[fact]).map((fact): string => fact);
+  if ((ours.milled === undefined) !== (profile.milled === undefined)) other.push('form (milled or drawn)');
+  if (other.length === 0) return [];
+  return [
+    `${ours.name} is there already with the same outline but another ${other.join(', ')}; left out, it stays so.`,
+  ];
 }

@@ -50,6 +50,19 @@ test('a new section is added at the end as it stands, unknown fields too', () =>
   expect(merged.name).toBe('Reed');
 });
 
+test('what is said otherwise of a section with the same outline is told, and so is another tilt limit', () => {
+  const theirs = documentOf([blank('heron', { name: 'Old heron', tolerance: 0.02 })]);
+  const { rows, differences } = planMerge(OURS, theirs);
+  expect(rows[0]).toMatchObject({ standing: 'same', usual: 'skip' });
+  expect(differences).toEqual([
+    expect.stringMatching(/^.+ is there already with the same outline but another name, tolerance; left out, it stays/),
+  ]);
+  const leaning = { ...theirs, family: { ...OURS.family, tiltLimit: Math.PI / 60 } };
+  expect(planMerge(OURS, leaning).differences).toEqual([
+    expect.stringMatching(/lets a blade lean by 3°, Reed by \d+(\.\d+)?°, which then holds for all/),
+  ]);
+});
+
 test('the same id with the same shape is there already; with another shape it is a clash', () => {
   const theirs = documentOf([blank('heron', { name: 'Old heron' }), blank('snipe', { outline: THIN })]);
   expect(planMerge(OURS, theirs).rows.map(({ standing, usual }) => [standing, usual])).toEqual([
