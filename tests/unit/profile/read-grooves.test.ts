@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
+import { signedArea } from '../../../src/geom/signed-area.ts';
 import { millOutline } from '../../../src/profile/mill-outline.ts';
 import type { Milled } from '../../../src/profile/profile.ts';
 import { readGrooves } from '../../../src/profile/read-grooves.ts';
+import { unexplainedParts } from '../../../src/profile/unexplained-parts.ts';
 import { ringOfMm, soundRing } from '../../kit/shapes.ts';
 
 const MM = 1e6;
@@ -92,6 +94,21 @@ describe('reading grooves', () => {
       expect(read.unexplained[0]).toMatchObject({ extra: true, at: { x: 2_030_000, y: 4_050_000 } });
       expect(Math.abs(read.unexplained[0].off - 0.03 * MM)).toBeLessThan(UM);
     }
+  });
+
+  test('shows what the drawing lacks of a blade as well as what it has too much', () => {
+    const whole = outlineOf({ ...blade, grooves: [] });
+    const at = whole.findIndex((p) => p.x === 2 * MM && p.y === 8.4 * MM);
+    // A notch 0.1 mm deep, 0.2 mm tall, on the right face.
+    const notch = [
+      { x: 2 * MM, y: 4 * MM },
+      { x: 1.9 * MM, y: 4 * MM },
+      { x: 1.9 * MM, y: 4.2 * MM },
+      { x: 2 * MM, y: 4.2 * MM },
+    ];
+    const parts = unexplainedParts(soundRing(whole.toSpliced(at, 0, ...notch)), soundRing(whole), 2 * UM);
+    expect(parts).toMatchObject([{ extra: false, off: 0.1 * MM }]);
+    expect(Math.abs(signedArea(parts[0].patch.outer))).toBeCloseTo(0.02 * MM * MM, -4);
   });
 
   test('a spur that leans like a roof is no face, however tall', () => {
