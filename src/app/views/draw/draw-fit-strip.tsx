@@ -28,7 +28,7 @@ export function DrawFitStrip({ family, profile }: { family: Family; profile: Pro
         {countText(profile, pairs)}
       </p>
       {picked?.fit && (
-        <p className={styles.pair} data-verdict={picked.fit.verdict}>
+        <p className={styles.pair} data-verdict={picked.fit.verdict} title={picked.other.name}>
           <AnswerMark mark={picked.fit.verdict} size={20} />
           <span className={styles.pairName}>{picked.other.name}:</span>
           <span className={styles.pairWords}>
