@@ -50,7 +50,7 @@ export function planMerge(into: FamilyDocument, from: FamilyDocument): MergePlan
 
 /**
  * The family `into` with the chosen sections of `from`: lengths in its own units, to the same whole nanometre; fields that
- * we do not know are taken along as they stand.
+ * we do not know are taken along as they stand. A section that is added under a name that another has is named apart.
  *
  * @param choices by the id in `from`; the usual one where not given.
  * @check tests/unit/interchange/merge-families.test.ts
@@ -67,8 +67,25 @@ export function mergeFamilies(
     const profile = inUnits(from.file.profiles[i], from.file.units, into.file.units);
     if (choice === 'replace' && standing !== 'new') return replaceProfile(file, id, profile);
     const taken = file.profiles.some((other) => other.id === id);
-    return addProfile(file, taken ? { ...profile, id: freshId(file, id) } : profile);
+    const name = freshName(file, profile.name, from.family.name);
+    if (!taken && name === profile.name) return addProfile(file, profile);
+    return addProfile(file, { ...profile, id: taken ? freshId(file, id) : id, name });
   }, into.file);
+}
+
+/** Longest name that a section may have. */
+const LONGEST_NAME = 200;
+
+/** A name that no section of the family has: with the name of the family that it comes from behind it, where needed. */
+function freshName({ profiles }: FamilyFile, name: string, family: string): string {
+  const names = new Set(profiles.map((profile) => profile.name));
+  const from = family.slice(0, 60);
+  for (let n = 0; ; n++) {
+    const number = n > 1 ? `, ${n}` : '';
+    const behind = n > 0 ? ` (${from}${number})` : '';
+    const wanted = name.slice(0, LONGEST_NAME - behind.length) + behind;
+    if (!names.has(wanted)) return wanted;
+  }
 }
 
 function standingOf(into: FamilyDocument, profile: Profile): MergeStanding {

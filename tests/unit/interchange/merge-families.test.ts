@@ -87,6 +87,26 @@ test('a name that another section has is shown', () => {
   expect(planMerge(OURS, theirs).rows.map(({ namesake }) => namesake)).toEqual(['teal', null]);
 });
 
+test('a section under a name that is taken is named apart, by the family that it comes from', () => {
+  const theirs = documentOf(
+    [
+      blank('rail', { name: 'Marsh blank', outline: THIN }),
+      blank('teal', { name: 'Marsh blank', outline: THIN }),
+      blank('dunlin', { name: 'Dunlin blank', outline: THIN }),
+    ],
+    { name: 'Sedge' },
+  );
+  const merged = mergeFamilies(OURS, theirs);
+  const names = merged.profiles.slice(OURS.file.profiles.length).map(({ name }) => name);
+  expect(names).toEqual(['Marsh blank (Sedge)', 'Marsh blank (Sedge, 2)', 'Dunlin blank']);
+  const long = documentOf([
+    blank('a', { name: 'x'.repeat(200), outline: THIN }),
+    blank('b', { name: 'x'.repeat(200) }),
+  ]);
+  const read = changeFamily(mergeFamilies(OURS, long));
+  expect(read).toMatchObject({ ok: true });
+});
+
 test('two of theirs that would take one new id get two', () => {
   const theirs = documentOf([blank('snipe', { outline: THIN }), blank('snipe-2', { outline: THIN })]);
   const ids = mergeFamilies(OURS, theirs).profiles.map(({ id }) => id);

@@ -1,8 +1,10 @@
 import type { Family } from '../../../family/family.ts';
 import type { MergeChoice, MergeRow, MergeStanding } from '../../../interchange/json/merge-families.ts';
+import { keepOf } from '../../keep/keep-state.ts';
 import type { FamilyImport } from '../../state/exchange/import-state.ts';
 import type { Importing, IncomingFile } from '../../state/exchange/importing.ts';
 import { ModalSheet } from '../modal-sheet.tsx';
+import { useSession, useStore } from '../use-store.ts';
 import styles from './import-dialog.module.css';
 import { FaultList } from './import-drawing.tsx';
 import { countWords } from './import-words.ts';
@@ -20,6 +22,7 @@ export function ImportFamily(props: ImportFamilyProps) {
 
 function AskSheet({ now, family, importing }: ImportFamilyProps) {
   const theirs = now.from.family;
+  const kept = useStore(keepOf(useSession()), ({ status }) => status === 'kept');
   return (
     <ModalSheet
       title={`${now.name} is another family`}
@@ -43,6 +46,7 @@ function AskSheet({ now, family, importing }: ImportFamilyProps) {
           It holds <b>{theirs.name}</b> with {countWords(theirs.profiles.length, 'section')}. Open it in place of{' '}
           <b>{family.name}</b>, or add its sections to {family.name}?
         </p>
+        {kept && <p>What you did in {family.name} stays in this browser, under Family ▾, Recent families.</p>}
       </div>
     </ModalSheet>
   );
@@ -149,7 +153,7 @@ function SectionRow({ row, now, family, importing }: ImportFamilyProps & { reado
           value={choice}
           onChange={(event) => importing.chooseSection(id, event.target.value as MergeChoice)}
         >
-          <option value="add">{standing === 'new' ? 'Add it' : 'Keep both (new id)'}</option>
+          <option value="add">{standing === 'new' ? 'Add it' : 'Keep both, named apart'}</option>
           {standing !== 'new' && <option value="replace">Replace ours</option>}
           <option value="skip">Leave it out</option>
         </select>
