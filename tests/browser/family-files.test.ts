@@ -246,14 +246,14 @@ test('the open menu takes the arrow keys, and Escape gives the focus back to its
   const focused = () =>
     page.evaluate(() => document.activeElement?.querySelector('b')?.textContent ?? document.activeElement?.textContent);
   await page.getByRole('button', { name: 'Family ▾' }).click();
-  await expect.poll(focused).toBe('Open family…');
+  await expect.poll(focused).toBe('New family…');
   await page.keyboard.press('ArrowDown');
-  expect(await focused()).toBe('Save family');
+  expect(await focused()).toBe('The family…');
   await page.keyboard.press('ArrowUp');
   await page.keyboard.press('ArrowUp');
   expect(await focused()).toMatch(/lesson/i);
   await page.keyboard.press('Home');
-  expect(await focused()).toBe('Open family…');
+  expect(await focused()).toBe('New family…');
   expect(await headline(page)).toBe(before);
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: /^Open family/ }).waitFor({ state: 'hidden' });
