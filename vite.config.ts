@@ -119,6 +119,8 @@ export default defineConfig({
   preview: { host: '127.0.0.1', port: 5199, strictPort: true },
   test: {
     passWithNoTests: false,
+    // Two files at a time also on two cores, where the default is one: tests wait for a browser or a file half of the time.
+    maxWorkers: 2,
     projects: [
       testFolder('house'),
       testFolder('unit'),
@@ -132,7 +134,6 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           environment: 'node',
           globalSetup: ['tests/kit/serve-app.ts'],
-          fileParallelism: false,
           testTimeout: 60_000,
           hookTimeout: 120_000,
         },
