@@ -9,6 +9,7 @@ export const MAX_VERTICES = 10_000;
 export type OutlineFaultKind =
   | 'too-few-vertices'
   | 'too-many-vertices'
+  | 'too-jagged'
   | 'not-finite'
   | 'too-large'
   | 'repeated-vertex'

@@ -1,7 +1,8 @@
-import { checkOutline, type OutlineFault } from './check-outline.ts';
+import type { OutlineFault } from './check-outline.ts';
 import type { Point } from './point.ts';
-import { asTrustedRing, type Ring } from './ring.ts';
+import { makeRing, type Ring } from './ring.ts';
 import { signedArea } from './signed-area.ts';
+import { lightenOutline } from './simplify.ts';
 
 /**
  * A vertex of an outline as it is drawn, in nanometres, and the shape of the edge that leaves it. `bulge` is the tangent
@@ -31,7 +32,7 @@ export type DrawnResult =
 /**
  * Makes an outline of drawn vertices: whole nanometres, no vertex twice in a row, counter-clockwise (a clockwise one is
  * turned round, the first vertex stays first), arcs as chords. Of two vertices with arcs the arcs are halved, so that an
- * outline always has three.
+ * outline always has three. What needs too many corners to be judged is no outline either.
  *
  * @param vertices in order, either way round, without a closing repeat (one is dropped), nanometres.
  * @returns `drawn`, the vertices as taken, and `ring`, their simple polygon; or the first fault, its `vertices` being
@@ -51,12 +52,25 @@ export function makeDrawn(vertices: readonly Vertex[]): DrawnResult {
       owners.push(index);
     }
   }
-  const fault = checkOutline(points);
-  if (fault) return { ok: false, fault: renumber(fault, owners) };
+  const made = makeRing(points);
+  if (!made.ok) return { ok: false, fault: renumber(made.fault, owners) };
+  if (isJagged(made.ring)) return { ok: false, fault: TOO_JAGGED };
   const drawn = kept.map(({ vertex }) => vertex);
-  if (signedArea(points) > 0) return { ok: true, drawn, ring: asTrustedRing(points) };
-  const [first, ...rest] = points;
-  return { ok: true, drawn: turnedRound(drawn), ring: asTrustedRing([first, ...rest.reverse()]) };
+  return { ok: true, drawn: signedArea(points) > 0 ? drawn : turnedRound(drawn), ring: made.ring };
+}
+
+/** Two outlines that need more corners than this cannot be judged against each other in reasonable time. */
+const MOST_CORNERS = 1_000;
+
+const TOO_JAGGED: OutlineFault = {
+  kind: 'too-jagged',
+  message: `has more than ${MOST_CORNERS} corners that stand out by over 0.001 mm, too many to judge a fit`,
+  vertices: [],
+};
+
+/** Whether an outline needs very many corners: even moved by a thousandth of a millimetre it cannot do with fewer. */
+function isJagged(ring: Ring): boolean {
+  return lightenOutline(ring, MOST_CORNERS).points.length > MOST_CORNERS;
 }
 
 /** A fault of the chords told by the numbers of the drawn vertices; chord ends inside an arc belong to its edge. */

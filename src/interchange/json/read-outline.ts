@@ -2,7 +2,6 @@ import type { FileUnits } from '../../family/family.ts';
 import type { OutlineFaultKind } from '../../geom/check-outline.ts';
 import type { Point } from '../../geom/point.ts';
 import type { Ring } from '../../geom/ring.ts';
-import { lightenOutline } from '../../geom/simplify.ts';
 import { makeDrawn, type Vertex, vertexAt } from '../../geom/vertex.ts';
 import { type FileFault, type FilePath, sayPath } from './file-fault.ts';
 import { sayLength, sayLimit, toNanometres, withinLimit } from './file-units.ts';
@@ -20,6 +19,7 @@ export type OutlineRead =
 const CURES: Readonly<Record<OutlineFaultKind, string>> = {
   'too-few-vertices': 'Give at least three different points.',
   'too-many-vertices': 'Draw the outline with fewer points.',
+  'too-jagged': 'Smooth the outline, or draw it with fewer points.',
   'not-finite': 'Give two numbers, [x, y].',
   'too-large': 'Check the units; move the outline to the origin.',
   'repeated-vertex': 'Remove one of the two, or part them.',
@@ -46,27 +46,11 @@ export function readOutline(outline: OutlineFile, units: FileUnits, place: FileP
   const faults = [...limitFaults(points, units, place), ...repeatFaults(points, place)];
   if (faults.length > 0) return { ok: false, faults };
   const made = makeDrawn(points);
-  if (made.ok) return isJagged(made.ring) ? { ok: false, faults: [jaggedFault(place)] } : made;
+  if (made.ok) return made;
   const { kind, message, vertices, at } = made.fault;
   const where = at ? ` at (${sayLength(at.x, units)}, ${sayLength(at.y, units)})` : '';
   const path = sayPath(vertices.length > 0 ? [...place, vertices[0]] : place);
   return { ok: false, faults: [{ path, what: message + where, cure: CURES[kind] }] };
-}
-
-/** Two outlines that need more corners than this cannot be judged against each other in reasonable time. */
-const MOST_CORNERS = 1_000;
-
-/** Whether an outline needs very many corners: even moved by a thousandth of a millimetre it cannot do with fewer. */
-function isJagged(ring: Ring): boolean {
-  return lightenOutline(ring, MOST_CORNERS).points.length > MOST_CORNERS;
-}
-
-function jaggedFault(place: FilePath): FileFault {
-  return {
-    path: sayPath(place),
-    what: `has more than ${MOST_CORNERS} corners that stand out by over 0.001 mm, too many to judge a fit`,
-    cure: 'Smooth the outline, or draw it with fewer points.',
-  };
 }
 
 /** The outline without the first point repeated at its end. */

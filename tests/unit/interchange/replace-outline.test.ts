@@ -50,6 +50,21 @@ describe('another outline for one profile', () => {
     expect(edit).toMatchObject({ ok: false, fault: { kind: 'self-crossing' } });
   });
 
+  test('an outline so jagged that the saved file could not be opened again is refused, as the reader refuses it', () => {
+    const before = open(text);
+    const teeth = Array.from({ length: 1_500 }, (_, i) => ({ x: (i % 2) * 20_000, y: i * 5_000 }));
+    const comb = [...teeth, { x: 2_000_000, y: 7_500_000 }, { x: 2_000_000, y: 0 }];
+    const edit = replaceOutline(before, before.family.profiles[0].id, comb);
+    expect(edit).toMatchObject({
+      ok: false,
+      fault: { kind: 'too-jagged', message: expect.stringMatching(/more than 1000 corners/) },
+    });
+    // A comb with half of the teeth is taken, and opens again.
+    const coarse = replaceOutline(before, before.family.profiles[0].id, [...comb.slice(0, 700), ...comb.slice(-2)]);
+    if (!coarse.ok) throw new Error(coarse.fault.message);
+    expect(open(writeFamily(coarse.document.file)).family).toEqual(coarse.document.family);
+  });
+
   test('a profile that is not there is the caller’s mistake', () => {
     expect(() => replaceOutline(open(text), 'nobody', SQUARE)).toThrow(RangeError);
   });

@@ -18,6 +18,7 @@ const FAULT_WORDS: Readonly<Record<OutlineFaultKind, string>> = {
   'too-large': 'Too large for a section at this scale',
   'too-few-vertices': 'Encloses nothing at this scale',
   'too-many-vertices': 'Has more than 10,000 corners',
+  'too-jagged': 'Is jagged all over: it needs more than 1,000 corners',
   'not-finite': 'Has coordinates that are no numbers',
 };
 
