@@ -1,6 +1,6 @@
+import { type Affine, compose, mapPoint, scaling, similarity } from '../../geom/affine.ts';
 import type { Point } from '../../geom/point.ts';
 import { type Vertex, vertexAt } from '../../geom/vertex.ts';
-import { type Affine, applyTo, compose, scaling, similarity } from './affine.ts';
 import type { Chain } from './chain.ts';
 import { flattenSpline, splineFault } from './flatten-spline.ts';
 import type { Notes } from './gather-notes.ts';
@@ -68,7 +68,9 @@ function tellTilt(type: string, points: readonly DxfPoint[], tell: Tell): void {
 
 function lineChain({ start, end }: DxfLine, map: Affine, tell: Tell): Bare[] {
   tellTilt('LINE', [start, end], tell);
-  return [{ vertices: [applyTo(map, start), applyTo(map, end)], closed: false, firm: [true, true] }];
+  return [
+    { vertices: [mapPoint(map, start.x, start.y), mapPoint(map, end.x, end.y)], closed: false, firm: [true, true] },
+  ];
 }
 
 function circleChain(entity: DxfArc, map: Affine, tell: Tell): Bare[] {
@@ -94,7 +96,8 @@ function ellipseChain(entity: DxfEllipse, map: Affine, tell: Tell): Bare[] {
     return [];
   }
   // Centre and major axis are in the drawing's own coordinates; only the minor axis depends on where the entity faces.
-  const minor = axisRatio * plane.a;
+  const [facing] = plane;
+  const minor = axisRatio * facing;
   const axes = { u: { x: majorX, y: majorY }, v: { x: -majorY * minor, y: majorX * minor } };
   return [arcChain({ centre: { x, y }, ...axes, start: startAngle, sweep: sweepOf(startAngle, endAngle) }, map)];
 }
@@ -131,7 +134,7 @@ function polylineChain(entity: DxfPolyline, map: Affine, tell: Tell): Bare[] {
 
 /** The vertices of an edge from its first one on, without its last. */
 function placeEdge(from: Vertex, to: Point, map: Affine, shape: -1 | 0 | 1): Vertex[] {
-  const { x, y } = applyTo(map, from);
+  const { x, y } = mapPoint(map, from.x, from.y);
   const bulge = from.bulge ?? 0;
   if (shape !== 0 || bulge === 0) return [vertexAt(x, y, shape * bulge)];
   const arc = ellipseOfEdge(from, to);
@@ -142,7 +145,7 @@ function placeEdge(from: Vertex, to: Point, map: Affine, shape: -1 | 0 | 1): Ver
 
 function splineChains(entity: DxfSpline, map: Affine, tell: Tell): Bare[] {
   const { degree, controlPoints, knots, weights } = entity;
-  const spline = { degree, controlPoints: controlPoints.map((point) => applyTo(map, point)), knots, weights };
+  const spline = { degree, controlPoints: controlPoints.map(({ x, y }) => mapPoint(map, x, y)), knots, weights };
   const fault = splineFault(spline);
   if (fault) {
     tell(`SPLINE cannot be drawn: ${fault}; left out`);

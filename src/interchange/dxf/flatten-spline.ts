@@ -1,4 +1,5 @@
 import type { Point } from '../../geom/point.ts';
+import { squaredDistance } from '../../geom/segment-distance.ts';
 import { CURVE_CHORD_ERROR } from '../drawing.ts';
 
 /** A rational B-spline; control points in nanometres. */
@@ -116,8 +117,11 @@ function flattenPiece(piece: readonly Weighted[], most: number): Point[] {
 function isFlat(piece: readonly Weighted[]): boolean {
   const [first, last] = [piece[0], piece[piece.length - 1]];
   const [from, to] = [project(first), project(last)];
-  const most = CURVE_CHORD_ERROR / innerShare(piece);
-  return piece.slice(1, -1).every((point) => distanceToChord(project(point), from, to) <= most);
+  const most = (CURVE_CHORD_ERROR / innerShare(piece)) ** 2;
+  return piece.slice(1, -1).every((point) => {
+    const { x, y } = project(point);
+    return squaredDistance(x, y, from.x, from.y, to.x, to.y) <= most;
+  });
 }
 
 /** The greatest share that the inner control points have in a point of a piece: with equal weights 1 - 2^(1 - degree). */
@@ -125,14 +129,6 @@ function innerShare(piece: readonly Weighted[]): number {
   const weights = piece.map(([, , w]) => w);
   const ends = Math.min(weights[0], weights[weights.length - 1]);
   return 1 - (ends / Math.max(...weights)) * 2 ** (2 - piece.length) + Number.EPSILON;
-}
-
-function distanceToChord(p: Point, from: Point, to: Point): number {
-  const [dx, dy] = [to.x - from.x, to.y - from.y];
-  const square = dx * dx + dy * dy;
-  const along = square > 0 ? ((p.x - from.x) * dx + (p.y - from.y) * dy) / square : 0;
-  const t = Math.min(1, Math.max(0, along));
-  return Math.hypot(p.x - from.x - dx * t, p.y - from.y - dy * t);
 }
 
 function halve(piece: readonly Weighted[]): [Weighted[], Weighted[]] {

@@ -1,7 +1,7 @@
+import { type Affine, longSemiAxis, mapPoint, mapVector } from '../../geom/affine.ts';
 import type { Point } from '../../geom/point.ts';
 import { arcOf, type Vertex, vertexAt } from '../../geom/vertex.ts';
 import { CURVE_CHORD_ERROR } from '../drawing.ts';
-import { type Affine, applyTo, applyToVector } from './affine.ts';
 
 /** Part of an ellipse: `centre` + `u` cos t + `v` sin t, for t from `start` through `sweep` radians (above 0). */
 export interface EllipseArc {
@@ -22,7 +22,13 @@ const FULL = 2 * Math.PI;
 
 /** The ellipse that a map makes of an ellipse. */
 export function mapArc(map: Affine, arc: EllipseArc): EllipseArc {
-  return { ...arc, centre: applyTo(map, arc.centre), u: applyToVector(map, arc.u), v: applyToVector(map, arc.v) };
+  const { centre, u, v } = arc;
+  return {
+    ...arc,
+    centre: mapPoint(map, centre.x, centre.y),
+    u: mapVector(map, u.x, u.y),
+    v: mapVector(map, v.x, v.y),
+  };
 }
 
 /** The ellipse through a bulged edge, or null where the edge is straight; it runs from the edge's start to its end. */
@@ -59,16 +65,9 @@ export function arcVertices(arc: EllipseArc): Vertex[] {
 }
 
 function chordCount({ u, v, sweep }: EllipseArc): number {
-  const step = 2 * Math.acos(Math.max(-1, 1 - CURVE_CHORD_ERROR / longerHalfAxis(u, v)));
+  const step = 2 * Math.acos(Math.max(-1, 1 - CURVE_CHORD_ERROR / longSemiAxis(u, v)));
   const least = Math.ceil((4 * sweep) / FULL - 1e-9);
   return Math.min(MOST_CHORDS, Math.max(1, least, Math.ceil(sweep / step - 1e-9)));
-}
-
-/** The greater singular value of the matrix whose columns are two conjugate half axes. */
-function longerHalfAxis(u: Point, v: Point): number {
-  const sum = u.x * u.x + u.y * u.y + v.x * v.x + v.y * v.y;
-  const area = u.x * v.y - u.y * v.x;
-  return Math.sqrt((sum + Math.sqrt(Math.max(0, sum * sum - 4 * area * area))) / 2);
 }
 
 function sample(arc: EllipseArc, count: number, bulge: number): Vertex[] {

@@ -1,5 +1,5 @@
+import { type Affine, compose, rotation, scaling, translation } from '../../geom/affine.ts';
 import { sayText } from '../json/file-fault.ts';
-import { type Affine, compose, rotation, scaling, translation } from './affine.ts';
 import type { Chain } from './chain.ts';
 import { type DrawnEntity, entityChains, ownPlane } from './entity-chains.ts';
 import type { Notes } from './gather-notes.ts';

@@ -1,7 +1,7 @@
+import { type Affine, longSemiAxis, mapPoint, mapVector } from '../../geom/affine.ts';
 import type { Point } from '../../geom/point.ts';
 import { MAX_BULGE } from '../../geom/vertex.ts';
 import { CURVE_CHORD_ERROR } from '../drawing.ts';
-import { type Affine, mapPoint, mapVector } from './affine.ts';
 import type { PathPart } from './path-part.ts';
 
 /** An elliptical arc of a path. */
@@ -103,14 +103,7 @@ function bulgeShape(frame: ArcFrame): ArcShape {
 
 function curveShape(frame: ArcFrame): ArcShape {
   const { side, out, half } = frame;
-  const longest = longestAxis(side, out);
+  const longest = longSemiAxis(side, out);
   const count = Math.max(1, Math.ceil(2 * half * Math.sqrt(longest / (8 * CURVE_CHORD_ERROR))));
   return { kind: 'curve', count, pointAt: (share) => pointOf(frame, half * (2 * share - 1)) };
-}
-
-/** The long semi-axis of the ellipse that two conjugate half diameters span. */
-function longestAxis(u: Point, v: Point): number {
-  const sum = u.x * u.x + u.y * u.y + v.x * v.x + v.y * v.y;
-  const cross = u.x * v.y - u.y * v.x;
-  return Math.sqrt((sum + Math.sqrt(Math.max(0, sum * sum - 4 * cross * cross))) / 2);
 }

@@ -1,7 +1,7 @@
+import { type Affine, mapPoint } from '../../geom/affine.ts';
 import type { Point } from '../../geom/point.ts';
 import { type Vertex, vertexAt } from '../../geom/vertex.ts';
 import { CURVE_CHORD_ERROR } from '../drawing.ts';
-import { type Affine, mapPoint } from './affine.ts';
 import { type ArcPart, arcShape } from './arc-shape.ts';
 import type { PathPart } from './path-part.ts';
 

@@ -1,4 +1,4 @@
-import type { Affine } from './affine.ts';
+import type { Affine } from '../../geom/affine.ts';
 
 /** Pixels of CSS in one unit. A pixel is 1/96 inch, an inch 25.4 mm. */
 const PIXELS: Readonly<Record<string, number>> = {

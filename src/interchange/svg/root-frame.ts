@@ -1,10 +1,11 @@
+import { type Affine, compose, IDENTITY, scaling } from '../../geom/affine.ts';
 import { NM_PER_INCH } from '../../geom/point.ts';
 import type { DrawingOptions } from '../drawing.ts';
 import type { FileFault } from '../json/file-fault.ts';
-import { type Affine, compose, IDENTITY, readTransform } from './affine.ts';
 import { addNote, type DrawingNotes } from './drawing-notes.ts';
 import { ownStyle, type SvgElement, sayPlace } from './element.ts';
 import { isPhysical, type Length, readLength, readViewBox, toPixels, type Viewport, viewBoxMap } from './measures.ts';
+import { readTransform } from './read-transform.ts';
 
 /** Nanometres in a pixel of CSS: 1/96 inch. */
 const NM_PER_PIXEL = NM_PER_INCH / 96;
@@ -52,7 +53,7 @@ export function rootFrame(
   const factor = options.nmPerUnit === undefined ? 1 : options.nmPerUnit / ownScale;
   const scale = NM_PER_PIXEL * factor;
   return {
-    map: compose([scale, 0, 0, -scale, 0, 0], compose(transform, seen)),
+    map: compose(scaling(scale, -scale), compose(transform, seen)),
     viewport: box ?? stated,
     nmPerUnit: options.nmPerUnit ?? ownScale,
     unitsStated: stated.physical && box !== null,

@@ -1,12 +1,13 @@
+import { type Affine, compose, translation } from '../../geom/affine.ts';
 import type { DrawnPath } from '../drawing.ts';
 import type { FileFault } from '../json/file-fault.ts';
-import { type Affine, compose, readTransform } from './affine.ts';
 import { addBadShape, type BadShapes, noteBadShapes } from './bad-shapes.ts';
 import { drawParts } from './draw-parts.ts';
 import { addNote, type DrawingNotes } from './drawing-notes.ts';
 import { ownLabel, type SvgElement, sayPlace } from './element.ts';
 import { noteLeftOut } from './left-out.ts';
 import { readViewBox, type Viewport, viewBoxMap } from './measures.ts';
+import { readTransform } from './read-transform.ts';
 import { badTransform, type RootFrame } from './root-frame.ts';
 import { isShape, lengthOf, type ShapeRead, shapeParts } from './shape-parts.ts';
 import { firstFitting, isForUs, isHidden, isTakenOut, movedBy, property } from './shown-element.ts';
@@ -260,7 +261,7 @@ function expandUse(walk: Walk, element: SvgElement, place: Place, given: string)
     addBadShape(walk.bad, y);
     return;
   }
-  const map = compose(place.map, [1, 0, 0, 1, x, y]);
+  const map = compose(place.map, translation(x, y));
   visit(walk, target, { ...place, map, using: [...place.using, target], use: element, given });
 }
 
@@ -292,7 +293,7 @@ function enterViewport(walk: Walk, element: SvgElement, place: Place, use: SvgEl
     }
   if (typeof x !== 'number' || typeof y !== 'number' || width === 0 || height === 0) return;
   const size = { width: width as number | null, height: height as number | null };
-  const moved = compose(place.map, [1, 0, 0, 1, x, y]);
+  const moved = compose(place.map, translation(x, y));
   const box = readViewBox(element.attributes.get('viewBox') ?? '');
   if (!box) {
     visitAll(walk, element.children, { ...place, map: moved, viewport: size });

@@ -1,11 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { type Affine, compose, mapPoint } from '../../../src/geom/affine.ts';
 import { arcOf, type Vertex } from '../../../src/geom/vertex.ts';
-import { type Affine, compose, mapPoint, readTransform } from '../../../src/interchange/svg/affine.ts';
 import { drawParts } from '../../../src/interchange/svg/draw-parts.ts';
 import { isPhysical, readLength, readViewBox, toPixels, viewBoxMap } from '../../../src/interchange/svg/measures.ts';
 import { readPathData } from '../../../src/interchange/svg/path-data.ts';
 import type { PathPart } from '../../../src/interchange/svg/path-part.ts';
 import { readSvg } from '../../../src/interchange/svg/read.ts';
+import { readTransform } from '../../../src/interchange/svg/read-transform.ts';
 
 const MM: Affine = [1e6, 0, 0, -1e6, 0, 0];
 
