@@ -2,9 +2,9 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { explainPlacement } from '../fit/explain-placement.ts';
 import { blockedWords, fitSentence, partName } from '../fit/fit-sentence.ts';
-import { addDrawn } from '../interchange/json/add-drawn.ts';
+import { addSection } from '../interchange/json/add-section.ts';
 import { changeFamily } from '../interchange/json/change-family.ts';
-import { addSection, putLeastWeb, putMilled } from '../interchange/json/mill-file.ts';
+import { putLeastWeb, putMilled } from '../interchange/json/mill-file.ts';
 import { readPicture, writePicture } from '../interchange/json/picture-file.ts';
 import { readFamily } from '../interchange/json/read.ts';
 import { replaceOutline } from '../interchange/json/replace-outline.ts';
@@ -40,8 +40,8 @@ const doors: Doors = {
   writeFamily,
   replaceOutline,
   changeFamily,
-  addDrawn,
-  mill: { putMilled, addSection, putLeastWeb },
+  addSection,
+  mill: { putMilled, putLeastWeb },
   judgeNow,
   toleranceNow,
   innerFitNow,

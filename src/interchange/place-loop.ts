@@ -1,5 +1,8 @@
-import { boxOf, type Point } from '../geom/point.ts';
-import { edgePoints, turnedRound, type Vertex } from '../geom/vertex.ts';
+import { boxOf } from '../geom/point.ts';
+import { quarterTurn } from '../geom/quarter-turn.ts';
+import { edgePoints, type Vertex } from '../geom/vertex.ts';
+import { mirrorAbout } from '../profile/mirror-outline.ts';
+import { moveOutline } from '../profile/move-outline.ts';
 import type { DrawnLoop } from './take-outline.ts';
 
 /** How a loop of a drawing becomes an outline. */
@@ -22,30 +25,14 @@ export interface Placing {
 export function placeLoop(loop: DrawnLoop, { seenFrom, quarters, place, lighter }: Placing): Vertex[] {
   const from = place === 'drawing' ? loop.corner : { x: 0, y: 0 };
   const taken = (lighter && loop.lighter) || loop.vertices;
-  const stood = taken.map((v) => ({ ...v, x: v.x + from.x, y: v.y + from.y }));
-  const seen = seenFrom === 'tip' ? mirrored(stood) : stood;
-  const turned = seen.map((v) => ({ ...v, ...turnedBy(v, quarters) }));
+  const stood = moveOutline(taken, from);
+  const seen = seenFrom === 'tip' ? mirrorAbout(stood, 'left-right', 0) : stood;
+  const turned = seen.map((v) => ({ ...v, ...quarterTurn(v, quarters) }));
   return place === 'drawing' ? turned : onOrigin(turned);
-}
-
-/** Left and right changed; run the other way round, so that it stays counter-clockwise. */
-function mirrored(vertices: readonly Vertex[]): Vertex[] {
-  const over = vertices.map(({ x, y, bulge }) => (bulge ? { x: -x + 0, y, bulge: -bulge } : { x: -x + 0, y }));
-  return turnedRound(over);
-}
-
-function turnedBy({ x, y }: Point, quarters: number): Point {
-  const turns: Point[] = [
-    { x, y },
-    { x: -y + 0, y: x },
-    { x: -x + 0, y: -y + 0 },
-    { x: y, y: -x + 0 },
-  ];
-  return turns[((quarters % 4) + 4) % 4];
 }
 
 function onOrigin(vertices: readonly Vertex[]): Vertex[] {
   const outline = vertices.flatMap((vertex, i) => edgePoints(vertex, vertices[(i + 1) % vertices.length]));
   const { minX, minY } = boxOf(outline);
-  return vertices.map((v) => ({ ...v, x: v.x - minX, y: v.y - minY }));
+  return moveOutline(vertices, { x: -minX, y: -minY });
 }

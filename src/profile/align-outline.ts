@@ -1,12 +1,11 @@
 import { symmetricDifference } from '../geom/clip.ts';
-import type { Point } from '../geom/point.ts';
 import { type Region, regionOf } from '../geom/region.ts';
 import { signedArea } from '../geom/signed-area.ts';
 import { makeDrawn, type Vertex } from '../geom/vertex.ts';
 import { mirrorOutline } from './mirror-outline.ts';
 import { moveOutline } from './move-outline.ts';
 import { outlineBox } from './outline-box.ts';
-import { pullOnto } from './pull-onto.ts';
+import { middleOf, pullOnto } from './pull-onto.ts';
 import { turnOutline } from './turn-outline.ts';
 
 /** Which lines of two boxes come to lie on each other; null leaves that direction as it is. */
@@ -93,12 +92,6 @@ function laidOnto(shape: readonly Vertex[], onto: readonly Vertex[], start: numb
     vertices: moveOutline(whole, { x: about.x - centre.x + by.x, y: about.y - centre.y + by.y }),
     turned: wrapped(start + angle),
   };
-}
-
-/** The middle of an outline's vertices; stays in place of the outline however it is turned. */
-function middleOf(vertices: readonly Vertex[]): Point {
-  const sum = vertices.reduce((all, { x, y }) => ({ x: all.x + x, y: all.y + y }), { x: 0, y: 0 });
-  return { x: sum.x / vertices.length, y: sum.y / vertices.length };
 }
 
 function wrapped(angle: number): number {

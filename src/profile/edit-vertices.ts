@@ -15,11 +15,6 @@ export function moveVertices(vertices: readonly Vertex[], chosen: readonly numbe
   );
 }
 
-/** An outline with an edge moved: both its ends. */
-export function moveEdge(vertices: readonly Vertex[], edge: number, by: Point): Vertex[] {
-  return moveVertices(vertices, [edge, (edge + 1) % vertices.length], by);
-}
-
 /**
  * An outline without some of its vertices. The edge that takes their place is straight.
  *
@@ -41,14 +36,4 @@ export function deleteVertices(vertices: readonly Vertex[], chosen: readonly num
       return gone.has((i + 1) % n) ? [vertexAt(vertex.x, vertex.y)] : [vertex];
     }),
   );
-}
-
-/** An outline with the vertices `from` up to, not including, `to` replaced by others. */
-export function replaceVertices(
-  vertices: readonly Vertex[],
-  from: number,
-  to: number,
-  others: readonly Vertex[],
-): Vertex[] {
-  return vertices.toSpliced(from, to - from, ...others);
 }

@@ -57,7 +57,8 @@ function mover({ angle, by }: Pull, middle: Point): (p: Point) => Point {
   };
 }
 
-function middleOf(vertices: readonly Vertex[]): Point {
+/** The middle of an outline's vertices; stays in place of the outline however it is turned. */
+export function middleOf(vertices: readonly Vertex[]): Point {
   const sum = vertices.reduce((all, { x, y }) => ({ x: all.x + x, y: all.y + y }), { x: 0, y: 0 });
   return { x: sum.x / vertices.length, y: sum.y / vertices.length };
 }

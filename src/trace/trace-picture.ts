@@ -1,8 +1,8 @@
+import { signedArea } from '../geom/signed-area.ts';
 import { blurPicture } from './blur-picture.ts';
 import { dropSpecks } from './drop-specks.ts';
 import { type Contour, findContours, type Shade } from './find-contours.ts';
 import type { GrayPicture } from './gray-picture.ts';
-import type { PicturePoint } from './picture-scale.ts';
 import { magnificationAt, type PlaneMap } from './plane-map.ts';
 import { type OutlineSettings, outlineOf, type TracedOutline } from './trace-outline.ts';
 
@@ -63,7 +63,7 @@ export function* tracePicture(
   yield { done: 6, total: 10 };
   const contours = findContours(clean, settings.threshold, settings.shade);
   yield { done: 8, total: 10 };
-  const sized = contours.map((contour) => ({ contour, pixels: Math.abs(areaOf(contour.points)) }));
+  const sized = contours.map((contour) => ({ contour, pixels: Math.abs(signedArea(contour.points)) }));
   const large = sized.filter(({ pixels }) => pixels >= leastPixels / 2).sort((a, b) => b.pixels - a.pixels);
   const loops: TracedLoop[] = [];
   const faults: { what: string; cure: string }[] = [];
@@ -90,12 +90,4 @@ function kindOf(contour: Contour, pixels: number, all: readonly { contour: Conto
   const holes = all.filter((other) => other.contour.hole && other.contour.patch === contour.patch);
   const open = contour.hole ? pixels : holes.reduce((sum, hole) => sum + hole.pixels, 0);
   return { hole: contour.hole, touchesEdge: contour.touchesEdge, solid: Math.max(0, 1 - open / pixels) };
-}
-
-/** Area inside a closed line, square pixels. */
-function areaOf(points: readonly PicturePoint[]): number {
-  let twice = 0;
-  for (let i = 0, k = points.length - 1; i < points.length; k = i++)
-    twice += points[k].x * points[i].y - points[i].x * points[k].y;
-  return twice / 2;
 }

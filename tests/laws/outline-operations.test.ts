@@ -8,7 +8,7 @@ import { nearestOnSegment } from '../../src/geom/segment-distance.ts';
 import { signedArea } from '../../src/geom/signed-area.ts';
 import { type DrawnResult, makeDrawn, type Vertex, vertexAt } from '../../src/geom/vertex.ts';
 import { setBulge } from '../../src/profile/bend-edge.ts';
-import { deleteVertices, moveEdge, moveVertices, putVertex } from '../../src/profile/edit-vertices.ts';
+import { deleteVertices, moveVertices, putVertex } from '../../src/profile/edit-vertices.ts';
 import { insertAt } from '../../src/profile/insert-vertex.ts';
 import { mirrorOutline } from '../../src/profile/mirror-outline.ts';
 import { OFFSET_ERROR, offsetOutline } from '../../src/profile/offset-outline.ts';
@@ -170,7 +170,7 @@ function wanted(
     case 0:
       return moveVertices(now, [i], by);
     case 1:
-      return moveEdge(now, i, by);
+      return moveVertices(now, [i, (i + 1) % now.length], by);
     case 2:
       return putVertex(now, i, { x: now[i].x + by.y, y: now[i].y + by.x });
     case 3:

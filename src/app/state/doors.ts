@@ -11,9 +11,9 @@ import type { Share } from '../../fit/monte-carlo.ts';
 import type { Region } from '../../geom/region.ts';
 import type { Ring } from '../../geom/ring.ts';
 import type { Vertex } from '../../geom/vertex.ts';
-import type { NewlyDrawn } from '../../interchange/json/add-drawn.ts';
+import type { addSection } from '../../interchange/json/add-section.ts';
 import type { FileFault } from '../../interchange/json/file-fault.ts';
-import type { addSection, putLeastWeb, putMilled } from '../../interchange/json/mill-file.ts';
+import type { putLeastWeb, putMilled } from '../../interchange/json/mill-file.ts';
 import type { KeptPicture } from '../../interchange/json/picture-file.ts';
 import type { FamilyDocument } from '../../interchange/json/read.ts';
 import type { OutlineEdit } from '../../interchange/json/replace-outline.ts';
@@ -23,7 +23,6 @@ import type { PairsInput, PairsPart } from '../../jobs/judge-pairs.ts';
 import type { TraceInput } from '../../jobs/trace-picture.ts';
 import type { PictureTrace } from '../../trace/trace-picture.ts';
 import type { BandShapes } from '../pair-now.ts';
-import type { NewHead } from './draw/draw-state.ts';
 import type { InterchangeDoors } from './exchange/interchange-doors.ts';
 import type { Pace } from './pace.ts';
 
@@ -42,8 +41,6 @@ export interface JobOnItsWay<Output> {
 export interface MillDoors {
   /** The file with another milled description for one profile; `sources` tells where each groove stood before. */
   putMilled: typeof putMilled;
-  /** The file with one section more, under an id of its own. */
-  addSection: typeof addSection;
   /** The file with another least web, or without one; nanometres. */
   putLeastWeb: typeof putLeastWeb;
 }
@@ -59,8 +56,8 @@ export interface Doors {
   replaceOutline(document: FamilyDocument, id: string, vertices: readonly Vertex[]): OutlineEdit;
   /** The document of a value made from that of the open family, or what is wrong with it. */
   changeFamily(next: FamilyDocument['file']): ReadAnswer;
-  /** The family with a drawn profile more, and the id that it was given; nanometres. */
-  addDrawn(file: FamilyDocument['file'], head: NewHead, vertices: readonly Vertex[]): NewlyDrawn;
+  /** The family with one section more, milled or drawn, and the id that it was given; nanometres. */
+  addSection: typeof addSection;
   readonly mill: MillDoors;
   /** How many jobs run side by side. */
   threadCount(): number;

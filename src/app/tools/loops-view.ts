@@ -1,4 +1,5 @@
 import { type Box, NM_PER_MM, type Point } from '../../geom/point.ts';
+import { quarterTurn } from '../../geom/quarter-turn.ts';
 import { edgePoints } from '../../geom/vertex.ts';
 import type { Placing } from '../../interchange/place-loop.ts';
 import type { DrawnLoop } from '../../interchange/take-outline.ts';
@@ -64,7 +65,7 @@ export function standOf(
 
 /** How a place is seen: from the tip left and right change places, then the quarter turns. */
 export function seenAs({ seenFrom, quarters }: Pick<Placing, 'seenFrom' | 'quarters'>): LoopStand['see'] {
-  return ({ x, y }) => turned({ x: seenFrom === 'tip' ? -x : x, y }, quarters);
+  return ({ x, y }) => quarterTurn({ x: seenFrom === 'tip' ? -x : x, y }, quarters);
 }
 
 /** The matrix that brings a loop's own millimetres into a small picture of so many pixels, as it is seen. */
@@ -82,12 +83,6 @@ export function thumbMatrix(
   const x = wide / 2 - (k * (right.x * w + up.x * h)) / 2;
   const y = tall / 2 + (k * (right.y * w + up.y * h)) / 2;
   return `matrix(${[k * right.x, -k * right.y, k * up.x, -k * up.y, x, y].map((v) => v + 0).join(' ')})`;
-}
-
-function turned({ x, y }: Point, quarters: number): Point {
-  if (quarters === 1) return { x: -y, y: x };
-  if (quarters === 2) return { x: -x, y: -y };
-  return quarters === 3 ? { x: y, y: -x } : { x, y };
 }
 
 /** The box of a loop as it is seen. */

@@ -1,7 +1,7 @@
 import type { FileUnits } from '../../family/family.ts';
+import { NM_PER_UNIT } from '../../family/file-length.ts';
 import type { Vertex } from '../../geom/vertex.ts';
 import type { Profile } from '../../profile/profile.ts';
-import { NM_PER_UNIT } from '../json/file-units.ts';
 import { uniqueNames } from '../unique-names.ts';
 import { formatTable } from './table-text.ts';
 

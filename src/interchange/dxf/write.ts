@@ -1,9 +1,9 @@
 import { Colors, DxfWriter, LWPolylineFlags, point2d, Units } from '@tarikjabiri/dxf';
 import type { FileUnits } from '../../family/family.ts';
+import { NM_PER_UNIT } from '../../family/file-length.ts';
 import { boxOf, NM_PER_MM } from '../../geom/point.ts';
 import { edgePoints, type Vertex, vertexAt } from '../../geom/vertex.ts';
 import type { Profile } from '../../profile/profile.ts';
-import { NM_PER_UNIT } from '../json/file-units.ts';
 import { uniqueNames } from '../unique-names.ts';
 import { layerName } from './layer-name.ts';
 

@@ -1,7 +1,8 @@
 import type { FileUnits } from '../../family/family.ts';
-import { type Vertex, vertexAt } from '../../geom/vertex.ts';
+import { toFileLength } from '../../family/file-length.ts';
+import { firstFree } from '../../family/first-free.ts';
+import type { Vertex } from '../../geom/vertex.ts';
 import type { Milled, ProfileKind } from '../../profile/profile.ts';
-import { NM_PER_UNIT } from './file-units.ts';
 import type { FamilyFile, MilledFile, ProfileFile } from './schema.ts';
 
 /** What a profile is called and what it is, apart from its shape. */
@@ -10,14 +11,6 @@ export interface ProfileHead {
   readonly kind: ProfileKind;
   readonly name: string;
   readonly section?: string;
-}
-
-/** Digits after the point that bring back the same whole nanometre in either unit. */
-const DIGITS = 9;
-
-/** A length in the file's units with no more digits than bring back the same whole nanometre. */
-export function toFileLength(nm: number, units: FileUnits): number {
-  return Number((nm / NM_PER_UNIT[units]).toFixed(DIGITS));
 }
 
 /** An outline as a file writes it: `[x, y]` a vertex, `[x, y, bulge]` where an arc follows. */
@@ -56,12 +49,6 @@ export function milledProfile(head: ProfileHead, milled: Milled, units: FileUnit
   return { ...head, milled: milledFile(milled, units) };
 }
 
-/** The vertices of an outline in a file, nanometres; what {@link outlineFile} wrote comes back to the nanometre. */
-export function outlineVertices(outline: NonNullable<ProfileFile['outline']>, units: FileUnits): Vertex[] {
-  const nm = (length: number) => Math.round(length * NM_PER_UNIT[units]) + 0;
-  return outline.map(([x, y, bulge]) => vertexAt(nm(x), nm(y), bulge));
-}
-
 /** The family with one more profile, after the one called `afterId`, else at the end. */
 export function addProfile(file: FamilyFile, profile: ProfileFile, afterId?: string): FamilyFile {
   const after = file.profiles.findIndex(({ id }) => id === afterId);
@@ -76,15 +63,6 @@ export function addProfile(file: FamilyFile, profile: ProfileFile, afterId?: str
  */
 export function replaceProfile(file: FamilyFile, id: string, profile: ProfileFile): FamilyFile {
   return { ...file, profiles: file.profiles.with(placeOf(file, id), profile) };
-}
-
-/**
- * The family without one profile. A family has at least one: without its only profile it is refused when it is read.
- *
- * @throws RangeError where the family has no such profile.
- */
-export function removeProfile(file: FamilyFile, id: string): FamilyFile {
-  return { ...file, profiles: file.profiles.toSpliced(placeOf(file, id), 1) };
 }
 
 /** The value of one profile, or undefined where the family has none of that id. */
@@ -105,11 +83,8 @@ export function freshId(file: FamilyFile, wanted: string): string {
     .slice(0, 80);
   // The one word that programs reserve and that small letters can spell.
   const stem = plain === '' || plain === 'constructor' ? 'section' : plain;
-  const taken = new Set(file.profiles.map(({ id }) => id));
-  for (let n = 1; ; n++) {
-    const id = n === 1 ? stem : `${stem}-${n}`;
-    if (!taken.has(id)) return id;
-  }
+  const taken = file.profiles.map(({ id }) => id);
+  return firstFree(taken, (n) => (n === 1 ? stem : `${stem}-${n}`));
 }
 
 function placeOf(file: FamilyFile, id: string): number {

@@ -1,8 +1,6 @@
 import type { FileUnits } from '../../family/family.ts';
-import { MAX_COORDINATE, NM_PER_INCH, NM_PER_MM } from '../../geom/point.ts';
-
-/** Nanometres in one unit of the file. */
-export const NM_PER_UNIT: Readonly<Record<FileUnits, number>> = { mm: NM_PER_MM, in: NM_PER_INCH };
+import { NM_PER_UNIT } from '../../family/file-length.ts';
+import { MAX_COORDINATE } from '../../geom/point.ts';
 
 /**
  * A length of a file in whole nanometres: the nearest to what was written, so that 2.1 mm is 2,100,000 nm although

@@ -1,6 +1,8 @@
 import type { FileUnits } from '../../family/family.ts';
+import { toFileLength } from '../../family/file-length.ts';
+import { firstFree } from '../../family/first-free.ts';
 import type { Profile } from '../../profile/profile.ts';
-import { addProfile, freshId, replaceProfile, toFileLength } from './edit-profiles.ts';
+import { addProfile, freshId, replaceProfile } from './edit-profiles.ts';
 import { sayLength, toNanometres } from './file-units.ts';
 import { readPicture, writePicture } from './picture-file.ts';
 import type { FamilyDocument } from './read.ts';
@@ -78,14 +80,10 @@ const LONGEST_NAME = 200;
 
 /** A name that no section of the family has: with the name of the family that it comes from behind it, where needed. */
 function freshName({ profiles }: FamilyFile, name: string, family: string): string {
-  const names = new Set(profiles.map((profile) => profile.name));
   const from = family.slice(0, 60);
-  for (let n = 0; ; n++) {
-    const number = n > 1 ? `, ${n}` : '';
-    const behind = n > 0 ? ` (${from}${number})` : '';
-    const wanted = name.slice(0, LONGEST_NAME - behind.length) + behind;
-    if (!names.has(wanted)) return wanted;
-  }
+  const behind = (n: number) => ['', ` (${from})`][n - 1] ?? ` (${from}, ${n - 1})`;
+  const taken = profiles.map((profile) => profile.name);
+  return firstFree(taken, (n) => name.slice(0, LONGEST_NAME - behind(n).length) + behind(n));
 }
 
 function standingOf(into: FamilyDocument, profile: Profile): MergeStanding {

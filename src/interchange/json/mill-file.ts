@@ -1,21 +1,7 @@
-import type { Vertex } from '../../geom/vertex.ts';
+import { toFileLength } from '../../family/file-length.ts';
 import type { Milled } from '../../profile/profile.ts';
-import type { NewlyDrawn } from './add-drawn.ts';
-import {
-  addProfile,
-  drawnProfile,
-  freshId,
-  milledFile,
-  milledProfile,
-  type ProfileHead,
-  profileFileOf,
-  replaceProfile,
-  toFileLength,
-} from './edit-profiles.ts';
+import { milledFile, profileFileOf, replaceProfile } from './edit-profiles.ts';
 import type { FamilyFile, MilledFile } from './schema.ts';
-
-/** The shape of a section: milled, or drawn by its vertices. Nanometres. */
-export type SectionShape = { readonly milled: Milled } | { readonly drawn: readonly Vertex[] };
 
 /**
  * The family with another milled description for one profile; a drawn one becomes milled. Fields that we do not know
@@ -50,24 +36,6 @@ function unknownOfGroove(before: MilledFile | undefined, source: number | null):
   if (!groove) return {};
   const { side: _s, bottom: _b, width: _w, depth: _d, flankDeg: _f, rootRadius: _r, ...rest } = groove;
   return rest;
-}
-
-/**
- * The family with one section more, under an id made of its name.
- *
- * @param head its name and kind, and the profile that it comes after; at the end where there is none of that id.
- */
-export function addSection(
-  file: FamilyFile,
-  { afterId, ...head }: Omit<ProfileHead, 'id'> & { readonly afterId?: string },
-  shape: SectionShape,
-): NewlyDrawn {
-  const id = freshId(file, head.name);
-  const made =
-    'milled' in shape
-      ? milledProfile({ id, ...head }, shape.milled, file.units)
-      : drawnProfile({ id, ...head }, shape.drawn, file.units);
-  return { file: addProfile(file, made, afterId), id };
 }
 
 /** The family with another least web, nanometres, or without one. */

@@ -1,7 +1,7 @@
 import type { FileUnits } from '../../family/family.ts';
+import { toFileLength } from '../../family/file-length.ts';
 import type { PictureMarks, PicturePoint } from '../../trace/picture-scale.ts';
 import type { FourPoints } from '../../trace/plane-map.ts';
-import { toFileLength } from './edit-profiles.ts';
 import { toNanometres } from './file-units.ts';
 import type { PictureFile } from './schema.ts';
 

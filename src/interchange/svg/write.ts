@@ -1,8 +1,8 @@
 import type { FileUnits } from '../../family/family.ts';
+import { NM_PER_UNIT } from '../../family/file-length.ts';
 import { type Box, boxOf, NM_PER_MM, type Point } from '../../geom/point.ts';
 import { arcOf, edgePoints, type Vertex, vertexAt } from '../../geom/vertex.ts';
 import type { Profile } from '../../profile/profile.ts';
-import { NM_PER_UNIT } from '../json/file-units.ts';
 
 /** How profiles are written. */
 export interface SvgWriting {

@@ -11,9 +11,9 @@ import { blockedWords, fitSentence, partName } from '../../../src/fit/fit-senten
 import { judgeEntry, judgeFit } from '../../../src/fit/judge-fit.ts';
 import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
-import { addDrawn } from '../../../src/interchange/json/add-drawn.ts';
+import { addSection } from '../../../src/interchange/json/add-section.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
-import { addSection, putLeastWeb, putMilled } from '../../../src/interchange/json/mill-file.ts';
+import { putLeastWeb, putMilled } from '../../../src/interchange/json/mill-file.ts';
 import { readPicture, writePicture } from '../../../src/interchange/json/picture-file.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 import { replaceOutline } from '../../../src/interchange/json/replace-outline.ts';
@@ -91,8 +91,8 @@ export function fakeDoors() {
     partName,
     replaceOutline,
     changeFamily,
-    addDrawn,
-    mill: { putMilled, addSection, putLeastWeb },
+    addSection,
+    mill: { putMilled, putLeastWeb },
     judgeNow,
     toleranceNow,
     bandShapes,

@@ -1,6 +1,7 @@
 import { describe, expect, test } from 'vitest';
+import { addSection } from '../../../src/interchange/json/add-section.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
-import { addSection, putLeastWeb, putMilled } from '../../../src/interchange/json/mill-file.ts';
+import { putLeastWeb, putMilled } from '../../../src/interchange/json/mill-file.ts';
 import type { FamilyFile } from '../../../src/interchange/json/schema.ts';
 import type { Milled } from '../../../src/profile/profile.ts';
 

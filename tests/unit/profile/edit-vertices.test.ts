@@ -1,9 +1,12 @@
 import { describe, expect, test } from 'vitest';
+import { endsOf } from '../../../src/app/tools/draw/dragging-edge.ts';
+import { insertPart } from '../../../src/app/tools/draw/insert-part.ts';
+import type { Point } from '../../../src/geom/point.ts';
 import { arcOf, makeDrawn, type Vertex } from '../../../src/geom/vertex.ts';
 import { setBulge, straighten } from '../../../src/profile/bend-edge.ts';
 import { bowOf, bulgeOfBow, bulgeOfRadius, radiusOf } from '../../../src/profile/edge-bulge.ts';
-import { deleteVertices, moveEdge, moveVertices, putVertex } from '../../../src/profile/edit-vertices.ts';
-import { insertAt, insertInMiddle, insertNear } from '../../../src/profile/insert-vertex.ts';
+import { deleteVertices, moveVertices, putVertex } from '../../../src/profile/edit-vertices.ts';
+import { insertAt } from '../../../src/profile/insert-vertex.ts';
 import { roundVertex } from '../../../src/profile/round-vertex.ts';
 
 const MM = 1e6;
@@ -23,7 +26,7 @@ describe('moving and leaving out vertices', () => {
   });
 
   test('moving an edge moves both its ends, also the last one', () => {
-    const moved = moveEdge(arch, 3, { x: -0.1 * MM, y: 0 });
+    const moved = moveVertices(arch, endsOf({ edge: 3 }, arch.length), { x: -0.1 * MM, y: 0 });
     expect(moved.map(({ x }) => x)).toEqual([-0.1 * MM, 2 * MM, 2 * MM, -0.1 * MM]);
     expect(moveVertices(arch, [2], { x: 1, y: 1 })[2]).toEqual({ x: 2 * MM + 1, y: 4 * MM + 1, bulge: 1 });
   });
@@ -45,15 +48,19 @@ describe('moving and leaving out vertices', () => {
   });
 });
 
+/** A vertex more on an edge, where the edge comes nearest to a place. */
+const insertNear = (vertices: readonly Vertex[], edge: number, near: Point) =>
+  insertAt(vertices, edge, insertPart(vertices, edge, near, null));
+
 describe('inserting a vertex', () => {
   test('into a straight edge: nearest to the place, or in the middle', () => {
     expect(insertNear(arch, 0, { x: 0.5 * MM, y: -3 })[1]).toEqual({ x: 0.5 * MM, y: 0 });
     expect(insertNear(arch, 0, { x: -9 * MM, y: 0 })[1]).toEqual({ x: MM, y: 0 });
-    expect(insertInMiddle(arch, 3)[4]).toEqual({ x: 0, y: 2 * MM });
+    expect(insertAt(arch, 3, 0.5)[4]).toEqual({ x: 0, y: 2 * MM });
   });
 
   test('into an arc: both parts are on the circle, the apex of a half circle is its middle', () => {
-    const split = insertInMiddle(arch, 2);
+    const split = insertAt(arch, 2, 0.5);
     expect(split[3]).toMatchObject({ x: MM, y: 5 * MM });
     expect(split[2].bulge).toBeCloseTo(Math.tan(Math.PI / 8), 12);
     expect(split[3].bulge).toBeCloseTo(Math.tan(Math.PI / 8), 12);
@@ -127,7 +134,7 @@ describe('rounding a corner', () => {
     expect(roundVertex(arch, 1, 2 * MM, say).ok).toBe(true);
     expect(roundVertex(arch, 2, 0.1 * MM, say).ok).toBe(false);
     expect(roundVertex(arch, 3, 0.1 * MM, say).ok).toBe(false);
-    expect(roundVertex(insertInMiddle(arch, 0), 1, 0.1 * MM, say).ok).toBe(false);
+    expect(roundVertex(insertAt(arch, 0, 0.5), 1, 0.1 * MM, say).ok).toBe(false);
     expect(roundVertex(arch, 1, Number.NaN, say).ok).toBe(false);
   });
 });

@@ -1,9 +1,9 @@
 import type { OutlineFault } from '../../../geom/check-outline.ts';
 import { findCrossings } from '../../../geom/find-crossings.ts';
 import type { Point } from '../../../geom/point.ts';
-import { makeDrawn, type Vertex, vertexAt } from '../../../geom/vertex.ts';
+import { makeDrawn, type Vertex } from '../../../geom/vertex.ts';
 import { setBulge as bend } from '../../../profile/bend-edge.ts';
-import { moveVertices, deleteVertices as without } from '../../../profile/edit-vertices.ts';
+import { moveVertices, putVertex as vertexPut, deleteVertices as without } from '../../../profile/edit-vertices.ts';
 import { insertAt } from '../../../profile/insert-vertex.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { dropEdit, endEdit, previewOutline } from '../edit-document.ts';
@@ -145,9 +145,8 @@ export function putOutline(session: Session, wanted: readonly Vertex[], chosen?:
 /** Puts one vertex where it is typed to be; its arc stays. */
 export function putVertex(session: Session, number: number, { x, y }: Point): boolean {
   const vertices = verticesInHand(session);
-  const vertex = vertices[number];
-  if (!vertex) return false;
-  return putOutline(session, vertices.with(number, vertexAt(Math.round(x), Math.round(y), vertex.bulge)), [number]);
+  if (number >= vertices.length) return false;
+  return putOutline(session, vertexPut(vertices, number, { x: Math.round(x), y: Math.round(y) }), [number]);
 }
 
 /** Adds a vertex on an edge, half way along or at another part of it, and chooses it. */

@@ -1,3 +1,4 @@
+import { firstFree } from '../../../family/first-free.ts';
 import { blankFromOpening, type GapResult, openingFromBlank } from '../../../profile/opening-from-blank.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { readGrooves } from '../../../profile/read-grooves.ts';
@@ -27,7 +28,7 @@ export function makeCounterpart(session: Session, profile: Profile, clearance: n
   const { kind, name, section, milled, drawn, ring, told } = result.made;
   const head = { kind, name: freshName(document.family.profiles, name), ...(section ? { section } : {}) };
   const shape = milled ? { milled } : { drawn: drawn ?? ring };
-  const added = doors.mill.addSection(document.file, { ...head, afterId: profile.id }, shape);
+  const added = doors.addSection(document.file, { ...head, afterId: profile.id }, shape);
   const faults = commitFamily(documents, doors, added.file);
   if (faults) return `${sentence(faults[0].what)} ${faults[0].cure}`;
   pickProfile(selection, { id: added.id, kind });
@@ -37,11 +38,8 @@ export function makeCounterpart(session: Session, profile: Profile, clearance: n
 
 /** A name that no profile has: with a number behind it where it is taken. */
 export function freshName(profiles: readonly Profile[], wanted: string): string {
-  const taken = new Set(profiles.map(({ name }) => name));
-  for (let n = 1; ; n++) {
-    const name = n === 1 ? wanted : `${wanted} (${n})`;
-    if (!taken.has(name)) return name;
-  }
+  const taken = profiles.map(({ name }) => name);
+  return firstFree(taken, (n) => (n === 1 ? wanted : `${wanted} (${n})`));
 }
 
 function sentence(words: string): string {

@@ -137,7 +137,7 @@ function addProfileOf(session: Session, head: NewHead, pen: readonly Vertex[]): 
   const { documents, doors, draw, selection } = session;
   const { document } = documents.getState();
   if (!document) return false;
-  const { file, id } = doors.addDrawn(document.file, head, pen);
+  const { file, id } = doors.addSection(document.file, head, { drawn: pen });
   const faults = commitFamily(documents, doors, file);
   if (faults) {
     draw.setState({ refused: { vertices: [], at: [], words: `${faults[0].what} ${faults[0].cure}` } });

@@ -1,5 +1,6 @@
 import { entrantsOf, type FileUnits, openingsOf } from '../../../family/family.ts';
-import { NM_PER_INCH, NM_PER_MM } from '../../../geom/point.ts';
+import { toFileLength } from '../../../family/file-length.ts';
+import { firstFree } from '../../../family/first-free.ts';
 import type { Vertex } from '../../../geom/vertex.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { FamilyFile, ProfileFile } from '../../../interchange/json/schema.ts';
@@ -8,13 +9,12 @@ import { openText } from '../document-state.ts';
 import { commitFamily } from '../edit-document.ts';
 import { pickProfile } from '../selection-state.ts';
 import type { Session } from '../session.ts';
+import { withProfile } from './change-profile.ts';
 import type { NewHead } from './draw-state.ts';
 import { editedVertices } from './draw-state.ts';
 
 /** What became of an edit of the family: null where it was taken, else what is wrong with it. */
 export type EditAnswer = readonly FileFault[] | null;
-
-const NM_OF_FILE: Readonly<Record<FileUnits, number>> = { mm: NM_PER_MM, in: NM_PER_INCH };
 
 /** What can be said of a section apart from its shape; lengths in nanometres, null where nothing is said. */
 export interface SectionFields {
@@ -40,7 +40,7 @@ export function addSection(session: Session, head: NewHead, vertices: readonly V
   const { documents, doors, selection } = session;
   const { document } = documents.getState();
   if (!document) return null;
-  const { file, id } = doors.addDrawn(document.file, head, vertices);
+  const { file, id } = doors.addSection(document.file, head, { drawn: vertices });
   const faults = commitFamily(documents, doors, file);
   if (!faults) pickProfile(selection, { id, kind: head.kind });
   return faults;
@@ -52,7 +52,7 @@ export function addPlainSection(session: Session, head: NewHead, thickness: numb
   const { document } = documents.getState();
   if (!document) return null;
   const milled = { thickness, height, backRadius: 0, grooves: [] };
-  const { file, id } = doors.mill.addSection(document.file, head, { milled });
+  const { file, id } = doors.addSection(document.file, head, { milled });
   const faults = commitFamily(documents, doors, file);
   if (!faults) pickProfile(selection, { id, kind: head.kind });
   return faults;
@@ -65,7 +65,7 @@ export function duplicateSection(session: Session, { id, kind, name, ...profile 
   const source = document?.file.profiles.find((entry) => entry.id === id);
   if (!document || !source) return null;
   const head: NewHead = { kind, name: copyName(document.file, name), afterId: id };
-  const added = doors.addDrawn(document.file, head, editedVertices({ id, kind, name, ...profile }));
+  const added = doors.addSection(document.file, head, { drawn: editedVertices({ id, kind, name, ...profile }) });
   const copy: ProfileFile = { ...source, id: added.id, name: head.name };
   const file = withProfile(added.file, added.id, () => copy);
   const faults = commitFamily(documents, doors, file);
@@ -76,11 +76,8 @@ export function duplicateSection(session: Session, { id, kind, name, ...profile 
 /** A name that no section of the family has: "Heron blank, copy", then "Heron blank, copy 2". */
 function copyName({ profiles }: FamilyFile, name: string): string {
   const stem = name.replace(/, copy( \d+)?$/, '');
-  const taken = new Set(profiles.map((entry) => entry.name));
-  for (let n = 1; ; n++) {
-    const wanted = `${stem}, copy${n === 1 ? '' : ` ${n}`}`;
-    if (!taken.has(wanted)) return wanted;
-  }
+  const taken = profiles.map((entry) => entry.name);
+  return firstFree(taken, (n) => `${stem}, copy${n === 1 ? '' : ` ${n}`}`);
 }
 
 /** Says of a section what was typed, as one step of undo; fields that were not asked for stay. */
@@ -95,7 +92,7 @@ export function changeSection(session: Session, id: string, fields: SectionField
       name: fields.name,
       section: fields.section,
       chambers: fields.chambers,
-      tolerance: fields.tolerance === null ? null : fileLength(fields.tolerance, units),
+      tolerance: fields.tolerance === null ? null : toFileLength(fields.tolerance, units),
       note: fields.note,
     }),
   );
@@ -155,8 +152,8 @@ export function changeFamilyFields(session: Session, fields: FamilyFields): Edit
   const { file } = document;
   const next = withFields(file, {
     name: fields.name,
-    runningClearance: fileLength(fields.runningClearance, file.units),
-    tolerance: fields.tolerance === null ? null : fileLength(fields.tolerance, file.units),
+    runningClearance: toFileLength(fields.runningClearance, file.units),
+    tolerance: fields.tolerance === null ? null : toFileLength(fields.tolerance, file.units),
     tiltLimitDeg: fields.tiltLimitDeg,
     note: fields.note,
   });
@@ -170,8 +167,8 @@ const FIRST_BLADE = { width: 2_000_000, height: 8_000_000 };
 export function newFamily(session: Session, name: string, units: FileUnits, runningClearance: number): boolean {
   const { width, height } = FIRST_BLADE;
   const plain = (thickness: number, tall: number) => ({
-    thickness: fileLength(thickness, units),
-    height: fileLength(tall, units),
+    thickness: toFileLength(thickness, units),
+    height: toFileLength(tall, units),
     backRadius: 0,
     grooves: [],
   });
@@ -181,7 +178,7 @@ export function newFamily(session: Session, name: string, units: FileUnits, runn
     version: 1,
     name,
     units,
-    runningClearance: fileLength(runningClearance, units),
+    runningClearance: toFileLength(runningClearance, units),
     profiles: [
       {
         id: 'first-keyway',
@@ -208,15 +205,6 @@ function fileNameOf(name: string): string {
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-+|-+$/g, '');
   return `${plain || 'family'}.json`;
-}
-
-/** A length as a file writes it: whole nanometres come back from nine decimals. */
-function fileLength(nm: number, units: FileUnits): number {
-  return Number((nm / NM_OF_FILE[units]).toFixed(9));
-}
-
-function withProfile(file: FamilyFile, id: string, change: (entry: ProfileFile) => ProfileFile): FamilyFile {
-  return { ...file, profiles: file.profiles.map((entry) => (entry.id === id ? change(entry) : entry)) };
 }
 
 /** A value with some fields set, those that are null left out; a field that stays keeps its place and its digits. */

@@ -203,7 +203,7 @@ export function newProfileOfPicture(session: Session, id: string, name: string):
   const profile = document?.family.profiles.find((p) => p.id === id);
   if (!underlay || !loop || !document || !profile) return null;
   endEdit(documents);
-  const added = doors.addDrawn(document.file, { kind: profile.kind, name, afterId: id }, loop.vertices);
+  const added = doors.addSection(document.file, { kind: profile.kind, name, afterId: id }, { drawn: loop.vertices });
   if (previewFamily(documents, doors, added.file)) return null;
   endEdit(documents);
   handOver(session, id, added.id);

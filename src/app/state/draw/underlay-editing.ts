@@ -5,6 +5,7 @@ import { makePictureFrame, type PictureFrame, type PicturePoint } from '../../..
 import { suggestThreshold } from '../../../trace/suggest-threshold.ts';
 import { commitFamily } from '../edit-document.ts';
 import type { Session } from '../session.ts';
+import { withProfile } from './change-profile.ts';
 import {
   changeUnderlay,
   MARK_NAMES,
@@ -192,12 +193,7 @@ export function removePicture(session: Session, id: string): void {
 
 /** The file with another picture, or none, for one profile. */
 export function withPicture(file: FamilyFile, id: string, picture: PictureFile | undefined): FamilyFile {
-  const profiles = file.profiles.map((profile) => {
-    if (profile.id !== id) return profile;
-    const { picture: _before, ...rest } = profile;
-    return picture ? { ...rest, picture } : rest;
-  });
-  return { ...file, profiles };
+  return withProfile(file, id, ({ picture: _before, ...rest }) => (picture ? { ...rest, picture } : rest));
 }
 
 /** The picture that a file keeps for a profile. */

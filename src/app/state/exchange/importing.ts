@@ -186,7 +186,7 @@ export class Importing<F extends IncomingFile> {
       const { kind, name, section, lighter } = now.choices[i];
       const vertices = doors.interchange.placeLoop(now.drawing.loops[i], { ...now.placing, lighter });
       const head = { kind, name: name.trim(), ...(section.trim() ? { section: section.trim() } : {}) };
-      const added = doors.addDrawn(file, head, vertices);
+      const added = doors.addSection(file, head, { drawn: vertices });
       file = added.file;
       ids.push(added.id);
     }

@@ -1,14 +1,14 @@
-import { NM_PER_INCH, NM_PER_MM, type Point } from '../../../geom/point.ts';
+import type { Point } from '../../../geom/point.ts';
 import { arcOf, type Vertex } from '../../../geom/vertex.ts';
 import type { Units } from '../../state/length-text.ts';
+import { NM_OF_UNIT } from '../ruler-steps.ts';
 
 /** Digits after the point of what is read while drawing. */
 const DIGITS = { mm: 3, in: 4 } as const;
-const NM_OF = { mm: NM_PER_MM, in: NM_PER_INCH } as const;
 
 /** A length while drawing, without its unit: three decimals of a millimetre or four of an inch. */
 export function drawnNumber(nm: number, units: Units): string {
-  const text = (nm / NM_OF[units]).toFixed(DIGITS[units]);
+  const text = (nm / NM_OF_UNIT[units]).toFixed(DIGITS[units]);
   return Number(text) === 0 ? text.replace('-', '') : text.replace('-', '−');
 }
 

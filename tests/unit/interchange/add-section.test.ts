@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { addDrawn } from '../../../src/interchange/json/add-drawn.ts';
+import { addSection } from '../../../src/interchange/json/add-section.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 
@@ -16,7 +16,7 @@ test('a drawn profile is added behind another one, under an id of its own, and r
     { x: 1_234_567, y: 0, bulge: 0.25 },
     { x: 1_234_567, y: 4_000_001 },
   ];
-  const made = addDrawn(file, { kind: 'opening', name: first.name, afterId: first.id }, vertices);
+  const made = addSection(file, { kind: 'opening', name: first.name, afterId: first.id }, { drawn: vertices });
   expect(file.profiles.map(({ id }) => id)).not.toContain(made.id);
   expect(made.file.profiles[1].id).toBe(made.id);
   const changed = changeFamily(made.file);
