@@ -8,8 +8,8 @@ interface ModalSheetProps {
   /** Small sheets hug what they hold, large ones fill the window. */
   readonly large?: boolean;
   readonly children: ReactNode;
-  /** The row of keys along the lower edge. */
-  readonly foot: ReactNode;
+  /** The row of keys along the lower edge; one to be done with it where absent. */
+  readonly foot?: ReactNode;
   /** Escape, or the key in the corner. */
   onClose(): void;
 }
@@ -53,7 +53,18 @@ export function ModalSheet({ title, aside, large = false, children, foot, onClos
         </button>
       </header>
       <div className={styles.body}>{children}</div>
-      <footer className={styles.foot}>{foot}</footer>
+      <footer className={styles.foot}>{foot ?? <DoneKey onClose={onClose} />}</footer>
     </dialog>
+  );
+}
+
+function DoneKey({ onClose }: Pick<ModalSheetProps, 'onClose'>) {
+  return (
+    <>
+      <span />
+      <button type="button" className="key" onClick={onClose}>
+        Done
+      </button>
+    </>
   );
 }

@@ -1,4 +1,5 @@
 import type { ThreeWay } from '../../fit/judge-tolerance.ts';
+import { MarkFrame } from './mark-frame.tsx';
 import styles from './verdict-mark.module.css';
 
 /** Each answer for all parts in the colour of the verdict that it is kin to. */
@@ -10,15 +11,7 @@ const COLOURS = { always: 'enters', depends: 'tight', never: 'blocked' } as cons
  */
 export function PartsMark({ answer, size }: { answer: ThreeWay; size: number }) {
   return (
-    <svg
-      className={styles.mark}
-      data-verdict={COLOURS[answer]}
-      data-parts={answer}
-      width={size}
-      height={size}
-      viewBox="0 0 24 24"
-      aria-hidden="true"
-    >
+    <MarkFrame verdict={COLOURS[answer]} parts={answer} size={size}>
       {answer === 'always' && (
         <>
           <circle className={styles.solid} cx="12" cy="12" r="11.4" />
@@ -32,6 +25,6 @@ export function PartsMark({ answer, size }: { answer: ThreeWay; size: number }) 
         </>
       )}
       {answer === 'never' && <path className={styles.heavy} d="M3.6 3.6L20.4 20.4M20.4 3.6L3.6 20.4" />}
-    </svg>
+    </MarkFrame>
   );
 }

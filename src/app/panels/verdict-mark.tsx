@@ -1,4 +1,5 @@
 import type { Verdict } from '../../fit/fit.ts';
+import { MarkFrame } from './mark-frame.tsx';
 import styles from './verdict-mark.module.css';
 
 /**
@@ -8,14 +9,7 @@ import styles from './verdict-mark.module.css';
  */
 export function VerdictMark({ verdict, size }: { verdict: Verdict | null; size: number }) {
   return (
-    <svg
-      className={styles.mark}
-      data-verdict={verdict ?? 'unknown'}
-      width={size}
-      height={size}
-      viewBox="0 0 24 24"
-      aria-hidden="true"
-    >
+    <MarkFrame verdict={verdict ?? 'unknown'} size={size}>
       {verdict === 'enters' && (
         <>
           <circle className={styles.line} cx="12" cy="12" r="10" />
@@ -35,6 +29,6 @@ export function VerdictMark({ verdict, size }: { verdict: Verdict | null; size: 
         </>
       )}
       {verdict === null && <circle className={styles.waiting} cx="12" cy="12" r="9" />}
-    </svg>
+    </MarkFrame>
   );
 }

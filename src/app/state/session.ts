@@ -2,7 +2,7 @@ import { FitCache } from '../../family/fit-cache.ts';
 import { AS_DRAWN, type ConditionsState, conditionsFor, makeConditionsStore } from './conditions-state.ts';
 import { type DocumentState, makeDocumentStore } from './document-state.ts';
 import type { Doors } from './doors.ts';
-import { type DrawState, makeDrawStore } from './draw/draw-state.ts';
+import { type DrawState, makeDrawStore, NOTHING_BEGUN } from './draw/draw-state.ts';
 import { dropEdit, endEdit } from './edit-document.ts';
 import { type ImportState, makeImportStore } from './exchange/import-state.ts';
 import { explainOnce } from './explain-once.ts';
@@ -154,16 +154,6 @@ function tieDraw({ documents, selection, draw }: Session): void {
   listenTo(
     documents,
     (s) => s.opened,
-    () =>
-      draw.setState({
-        chosen: [],
-        edit: null,
-        refused: null,
-        pen: null,
-        penFor: null,
-        discarded: null,
-        tool: 'choose',
-        ghosts: [],
-      }),
+    () => draw.setState(NOTHING_BEGUN),
   );
 }

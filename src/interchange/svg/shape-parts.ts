@@ -123,15 +123,7 @@ function readRectangle(element: SvgElement, viewport: Viewport): ShapeRead {
     ['height', 'height'],
   ]);
   if (isFault(sides)) return { ok: false, fault: sides };
-  const radii = lengthsOf(
-    element,
-    viewport,
-    [
-      ['rx', 'width'],
-      ['ry', 'height'],
-    ],
-    -1,
-  );
+  const radii = radiiOf(element, viewport);
   if (isFault(radii)) return { ok: false, fault: radii };
   const [x, y, width, height] = sides;
   if (width <= 0 || height <= 0) return drawn([], 'has no width or no height');
@@ -140,6 +132,15 @@ function readRectangle(element: SvgElement, viewport: Viewport): ShapeRead {
   const across = Math.min(width / 2, firstGiven(rx, ry));
   const down = Math.min(height / 2, firstGiven(ry, rx));
   return drawn(across > 0 && down > 0 ? roundRectangle(sides, across, down) : plainRectangle(x, y, width, height));
+}
+
+/** The two radii of an element, below 0 where one is not given; or what is wrong with them. */
+function radiiOf(element: SvgElement, viewport: Viewport): ReturnType<typeof lengthsOf> {
+  const names = [
+    ['rx', 'width'],
+    ['ry', 'height'],
+  ] as const;
+  return lengthsOf(element, viewport, names, -1);
 }
 
 function firstGiven(own: number, other: number): number {
@@ -183,15 +184,7 @@ function readEllipse(element: SvgElement, viewport: Viewport): ShapeRead {
     ['cy', 'height'],
   ]);
   if (isFault(lengths)) return { ok: false, fault: lengths };
-  const radii = lengthsOf(
-    element,
-    viewport,
-    [
-      ['rx', 'width'],
-      ['ry', 'height'],
-    ],
-    -1,
-  );
+  const radii = radiiOf(element, viewport);
   if (isFault(radii)) return { ok: false, fault: radii };
   const [x, y] = lengths;
   return roundShape(x, y, firstGiven(radii[0], radii[1]), firstGiven(radii[1], radii[0]));

@@ -2,8 +2,8 @@ import type { Contact } from '../../../fit/fit.ts';
 import { gapText, type Units } from '../../state/length-text.ts';
 import { type PixelPoint, toPixels } from '../../tools/drawing-view.ts';
 import type { DrawingSheet } from '../drawing-sheet.ts';
-import { Arrow, Circle, Group, Label, Line, Tag, Text } from '../konva-parts.ts';
-import { TYPE } from '../palette.ts';
+import { Arrow, Circle, Group, Line } from '../konva-parts.ts';
+import { NumberPlate } from '../number-plate.tsx';
 
 const ARM = 34;
 const SMALL_ARM = 15;
@@ -123,22 +123,7 @@ function Dimension({
   const wanted = at.py - 15 + (sideways ? 0 : Math.sign(out.py) * 18);
   const isSeen = at.py > 0 && at.py < size.height;
   const y = isSeen ? Math.max(6, Math.min(size.height - 40, wanted)) : wanted;
-  return (
-    <Label x={x} y={y}>
-      <Tag fill={palette.paperLit} stroke={palette.ink} strokeWidth={1.5} />
-      <Text
-        text={text}
-        width={wide}
-        align="center"
-        padding={6}
-        wrap="none"
-        fontFamily={TYPE}
-        fontSize={18}
-        fontStyle="bold"
-        fill={palette.ink}
-      />
-    </Label>
-  );
+  return <NumberPlate x={x} y={y} wide={wide} text={text} fontSize={18} palette={palette} />;
 }
 
 /** The direction from the blank to the plug at a contact, on the canvas; by the plug's side where the gap is nothing. */

@@ -1,8 +1,8 @@
 import type { Point } from '../../../geom/point.ts';
 import { type PixelPoint, toPixels } from '../../tools/drawing-view.ts';
 import type { DrawingSheet } from '../drawing-sheet.ts';
-import { Arrow, Group, Label, Line, Tag, Text } from '../konva-parts.ts';
-import { TYPE } from '../palette.ts';
+import { Arrow, Group, Line } from '../konva-parts.ts';
+import { NumberPlate } from '../number-plate.tsx';
 
 /** The thinnest place of a blade, with its dimension. */
 export interface ShownWeb {
@@ -75,24 +75,13 @@ function Plate({ at, text, web, colour, sheet: { palette, size, view } }: PlateP
     <Group>
       <Line points={[at.px, at.py, x, at.py]} stroke={palette.paperLit} strokeWidth={5} />
       <Line points={[at.px, at.py, x, at.py]} stroke={colour} strokeWidth={1.5} />
-      <Label x={x} y={y}>
-        <Tag
-          fill={web.isThin ? palette.clashGround : palette.paperLit}
-          stroke={colour}
-          strokeWidth={web.isThin ? 3 : 1.5}
-        />
-        <Text
-          text={text}
-          width={wide}
-          align="center"
-          padding={6}
-          wrap="none"
-          fontFamily={TYPE}
-          fontSize={16}
-          fontStyle="bold"
-          fill={palette.ink}
-        />
-      </Label>
+      <NumberPlate
+        {...{ x, y, wide, text, palette }}
+        fontSize={16}
+        fill={web.isThin ? palette.clashGround : palette.paperLit}
+        stroke={colour}
+        strokeWidth={web.isThin ? 3 : 1.5}
+      />
     </Group>
   );
 }

@@ -5,6 +5,7 @@ import { endNudges } from '../../state/draw/draw-editing.ts';
 import { dropPreview, showPreview, takePreview } from '../../state/draw/outline-preview.ts';
 import type { Session } from '../../state/session.ts';
 import { useSession, useStore } from '../use-store.ts';
+import { FormKeys } from './form-keys.tsx';
 import styles from './outline-actions.module.css';
 
 /** What a form comes to: an outline and what is said of it, or why there is none; null where a field is still empty. */
@@ -70,14 +71,7 @@ export function OutlineForm({ title, wanted, doIt, children, onDone, onClose }: 
           Nothing to change: the outline is so already.
         </p>
       )}
-      <div className={styles.formKeys}>
-        <button type="submit" className="key" disabled={!ready}>
-          {doIt}
-        </button>
-        <button type="button" className="key" onClick={onClose}>
-          Cancel
-        </button>
-      </div>
+      <FormKeys doIt={doIt} ready={ready} onClose={onClose} />
     </form>
   );
 }

@@ -6,6 +6,7 @@ import { chosenIn } from '../../state/draw/draw-state.ts';
 import { readingText, type Units } from '../../state/length-text.ts';
 import { LengthField, useTypedLength } from '../form-fields.tsx';
 import { useSession, useStore } from '../use-store.ts';
+import { FormKeys } from './form-keys.tsx';
 import styles from './outline-actions.module.css';
 import { faultSentence } from './outline-form.tsx';
 import { toldLength } from './vertex-entry.ts';
@@ -50,14 +51,7 @@ export function RoundForm({ units, count, onDone, onClose }: RoundFormProps) {
           {fault}
         </p>
       )}
-      <div className={styles.formKeys}>
-        <button type="submit" className="key" disabled={chosen === 0 || radius.nm === null}>
-          Round
-        </button>
-        <button type="button" className="key" onClick={onClose}>
-          Cancel
-        </button>
-      </div>
+      <FormKeys doIt="Round" ready={chosen > 0 && radius.nm !== null} onClose={onClose} />
     </form>
   );
 }

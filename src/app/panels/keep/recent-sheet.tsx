@@ -25,18 +25,7 @@ const LOOK_AGAIN_MS = 1_000;
 export function RecentSheet({ onClose }: { onClose(): void }) {
   const { works, fault, deleted, open, remove, putBack } = useKeptWorks(onClose);
   return (
-    <ModalSheet
-      title="Recent families"
-      onClose={onClose}
-      foot={
-        <>
-          <span />
-          <button type="button" className="key" onClick={onClose}>
-            Done
-          </button>
-        </>
-      }
-    >
+    <ModalSheet title="Recent families" onClose={onClose}>
       <div className={styles.body}>
         <p className={styles.hint}>
           Kept in this browser on this computer, with undo and snapshots. Only a file is safe when the browser’s data

@@ -15,18 +15,7 @@ const NOT_OURS = 'This family is kept by another tab: take it over, or keep it a
 export function SnapshotsSheet({ onClose }: { onClose(): void }) {
   const ours = useStore(keepOf(useSession()), (s) => s.status !== 'elsewhere' && s.status !== 'taken');
   return (
-    <ModalSheet
-      title="Snapshots"
-      onClose={onClose}
-      foot={
-        <>
-          <span />
-          <button type="button" className="key" onClick={onClose}>
-            Done
-          </button>
-        </>
-      }
-    >
+    <ModalSheet title="Snapshots" onClose={onClose}>
       <div className={styles.body}>{ours ? <SnapshotList onClose={onClose} /> : <p>{NOT_OURS}</p>}</div>
     </ModalSheet>
   );

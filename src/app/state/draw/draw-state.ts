@@ -88,8 +88,8 @@ export interface DrawState {
   readonly snap: SnapSettings;
 }
 
-const NOTHING: DrawState = {
-  form: 'outline',
+/** What a family begins with: nothing chosen, held, refused or begun. */
+export const NOTHING_BEGUN = {
   tool: 'choose',
   chosen: [],
   edit: null,
@@ -97,8 +97,13 @@ const NOTHING: DrawState = {
   pen: null,
   penFor: null,
   discarded: null,
-  counterpart: true,
   ghosts: [],
+} as const satisfies Partial<DrawState>;
+
+const NOTHING: DrawState = {
+  ...NOTHING_BEGUN,
+  form: 'outline',
+  counterpart: true,
   snap: { grid: true, step: null, vertices: true, edges: false, axes: true },
 };
 

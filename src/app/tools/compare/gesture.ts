@@ -1,6 +1,7 @@
 import type { Placement } from '../../../fit/fit.ts';
 import type { Point } from '../../../geom/point.ts';
 import type { DrawingView, PixelPoint } from '../drawing-view.ts';
+import type { Panning } from '../panning.ts';
 
 /** What the pointer is doing in Compare. Each state has a file of its own. */
 export type Gesture = Idle | DraggingBlank | DraggingCorner | Panning;
@@ -21,13 +22,6 @@ export interface DraggingCorner {
   readonly kind: 'dragging-corner';
   readonly index: number;
   readonly grip: PixelPoint;
-}
-
-/** The sheet is held: the view and the pixel at which it was taken. */
-export interface Panning {
-  readonly kind: 'panning';
-  readonly from: PixelPoint;
-  readonly view: DrawingView;
 }
 
 /** A press of the pointer and what was under it. */

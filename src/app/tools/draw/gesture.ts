@@ -1,5 +1,6 @@
 import type { Point } from '../../../geom/point.ts';
-import type { DrawingView, PixelPoint } from '../drawing-view.ts';
+import type { PixelPoint } from '../drawing-view.ts';
+import type { Panning } from '../panning.ts';
 
 /** What the pointer is doing on the sheet of the Draw view. Each state has a file of its own. */
 export type Gesture = Idle | DraggingVertices | DraggingEdge | DraggingBulge | PickingBox | PressingPen | Panning;
@@ -51,13 +52,6 @@ export interface PickingBox extends Held {
 export interface PressingPen extends Held {
   readonly kind: 'pressing-pen';
   readonly closing: boolean;
-}
-
-/** The sheet is held: the view and the pixel at which it was taken. */
-export interface Panning {
-  readonly kind: 'panning';
-  readonly from: PixelPoint;
-  readonly view: DrawingView;
 }
 
 /** A press of the pointer and the keys that were down with it. */

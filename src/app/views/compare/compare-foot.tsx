@@ -1,9 +1,9 @@
-import type { ReactNode } from 'react';
 import { toggleCorners } from '../../panels/compare/corner-editing.ts';
 import { cornersOf } from '../../panels/compare/corner-state.ts';
 import type { ShownPair } from '../../panels/use-pair.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { snapToBest } from '../../state/hand-state.ts';
+import { FootKey } from '../foot-key.tsx';
 import styles from './compare.module.css';
 import { standInKeyway } from './stand-in-keyway.ts';
 import type { Push } from './use-compare-push.ts';
@@ -57,23 +57,5 @@ export function CompareFoot({ pair, push, zoom, fit }: CompareFootProps) {
         {on ? 'Drag a corner; beside the corners the blank or the sheet.' : 'Drag the blank, or beside it the sheet.'}
       </p>
     </div>
-  );
-}
-
-interface FootKeyProps {
-  readonly title: string;
-  /** Its name where the sign on it is none. */
-  readonly name?: string;
-  /** Whether it is held down; absent where it cannot be. */
-  readonly pressed?: boolean;
-  readonly children: ReactNode;
-  press(): void;
-}
-
-function FootKey({ title, name, pressed, children, press }: FootKeyProps) {
-  return (
-    <button type="button" className="key" title={title} aria-label={name} aria-pressed={pressed} onClick={press}>
-      {children}
-    </button>
   );
 }

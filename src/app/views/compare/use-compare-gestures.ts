@@ -12,9 +12,10 @@ import { dragTo } from '../../tools/compare/dragging-blank.ts';
 import { dragCornerTo, holdCorner } from '../../tools/compare/dragging-corner.ts';
 import { type Gesture, type GestureStep, IDLE, type Press } from '../../tools/compare/gesture.ts';
 import { beginGesture } from '../../tools/compare/idle.ts';
-import { panTo } from '../../tools/compare/panning.ts';
 import { type DrawingView, type PixelPoint, wheelFactor, zoomAbout } from '../../tools/drawing-view.ts';
+import { panTo } from '../../tools/panning.ts';
 import { ofFirst } from '../first-pointer.ts';
+import { pixelUnder } from '../pixel-under.ts';
 import { useSpaceHeld } from '../use-space-held.ts';
 
 interface CompareGestures {
@@ -48,7 +49,7 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
       const { pair: now, view: at, onPress: press, spaceHeld: space } = latest.current;
       if (!at || gesture.current.kind !== 'idle') return;
       press();
-      const pressed = { at: pixelOf(event, element), button: event.button, spaceHeld: space.current };
+      const pressed = { at: pixelUnder(event, element), button: event.button, spaceHeld: space.current };
       enter(takeCorner(session, pressed, at, now) ?? takeRest(pressed, at, now));
       if (gesture.current.kind !== 'idle') element.setPointerCapture(event.pointerId);
       if (event.button === 1) event.preventDefault();
@@ -56,7 +57,7 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
     const onMove = (event: PointerEvent) => {
       const { pair: now, view: at, setView: show } = latest.current;
       if (!at) return;
-      const step = stepOf(gesture.current, pixelOf(event, element), at, now, session);
+      const step = stepOf(gesture.current, pixelUnder(event, element), at, now, session);
       if (step?.placement) session.hand.setState({ placement: step.placement });
       if (step?.corner) moveCorner(session, step.corner);
       if (step?.view) show(step.view);
@@ -68,7 +69,7 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
     const onWheel = (event: WheelEvent) => {
       event.preventDefault();
       const { view: at, setView: show } = latest.current;
-      if (at) show(zoomAbout(at, pixelOf(event, element), wheelFactor(event.deltaY, event.deltaMode)));
+      if (at) show(zoomAbout(at, pixelUnder(event, element), wheelFactor(event.deltaY, event.deltaMode)));
     };
     return listenAll(element, {
       pointerdown: ofFirst(onDown),
@@ -121,7 +122,7 @@ function stepOf(
   pair: ShownPair,
   session: Session,
 ): GestureStep | null {
-  if (gesture.kind === 'panning') return panTo(gesture, at);
+  if (gesture.kind === 'panning') return { gesture, view: panTo(gesture, at) };
   if (gesture.kind === 'dragging-blank') {
     const { shapes, placement, explanation } = pair;
     const gapAt = (to: Placement) => session.doors.explainPlacement(shapes.opening, shapes.entrant, to).gap;
@@ -132,9 +133,4 @@ function stepOf(
   return (
     edit && dragCornerTo(gesture, at, view, part === 'entrant' ? edit.held : null, session.settings.getState().units)
   );
-}
-
-function pixelOf(event: MouseEvent, element: HTMLElement): PixelPoint {
-  const box = element.getBoundingClientRect();
-  return { px: event.clientX - box.left, py: event.clientY - box.top };
 }

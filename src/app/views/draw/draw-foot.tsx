@@ -8,6 +8,7 @@ import { hasBegun, putPenAway, takePen } from '../../state/draw/pen-editing.ts';
 import type { Session } from '../../state/session.ts';
 import { GRID_STEPS } from '../../tools/draw/snap-targets.ts';
 import { NM_OF_UNIT } from '../../tools/ruler-steps.ts';
+import { FootKey } from '../foot-key.tsx';
 import styles from './draw.module.css';
 
 const ZOOM_STEP = 1.5;
@@ -163,24 +164,6 @@ function GhostRow({ on, press, children }: { on: boolean; press(): void; childre
   return (
     <button type="button" className={styles.ghostRow} aria-pressed={on} onClick={press}>
       <span aria-hidden="true">{on ? '☑' : '☐'}</span> <span>{children}</span>
-    </button>
-  );
-}
-
-interface FootKeyProps {
-  readonly title: string;
-  /** Its name where the sign on it is none. */
-  readonly name?: string;
-  /** Whether it is held down; absent where it cannot be. */
-  readonly pressed?: boolean;
-  readonly children: ReactNode;
-  press(): void;
-}
-
-function FootKey({ title, name, pressed, children, press }: FootKeyProps) {
-  return (
-    <button type="button" className="key" title={title} aria-label={name} aria-pressed={pressed} onClick={press}>
-      {children}
     </button>
   );
 }

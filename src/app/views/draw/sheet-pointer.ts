@@ -1,14 +1,15 @@
 import type { Profile } from '../../../profile/profile.ts';
 import { endNudges, giveUpOutline, insertVertex, verticesInHand } from '../../state/draw/draw-editing.ts';
 import type { Session } from '../../state/session.ts';
-import type { Gesture, Panning } from '../../tools/draw/gesture.ts';
+import type { Gesture } from '../../tools/draw/gesture.ts';
 import { insertPart } from '../../tools/draw/insert-part.ts';
-import { panTo } from '../../tools/draw/panning.ts';
 import { gridStep } from '../../tools/draw/snap-targets.ts';
 import { underPointer } from '../../tools/draw/under-pointer.ts';
 import { isTwoFingers, wheelView } from '../../tools/draw/wheel.ts';
 import type { DrawingView, PixelPoint } from '../../tools/drawing-view.ts';
+import { type Panning, panTo } from '../../tools/panning.ts';
 import { ofFirst } from '../first-pointer.ts';
+import { pixelUnder } from '../pixel-under.ts';
 import {
   EMPTY_HAND,
   type HandKeys,
@@ -89,7 +90,7 @@ export class SheetPointer {
     if (!sheet || this.side || this.hand.gesture.kind !== 'idle') return;
     onPointer();
     const { button, shiftKey: shift, altKey: alt } = event;
-    const press = { at: this.pixelOf(event), button, spaceHeld, shift, alt };
+    const press = { at: pixelUnder(event, this.element), button, spaceHeld, shift, alt };
     if (button === 0 && !spaceHeld)
       this.side = SIDE_HANDS.find((hand) => hand.press(this.session, profile, sheet.view, press.at)) ?? null;
     const gesture = this.side ? EMPTY_HAND.gesture : pressHand(this.session, sheet, press, keysOf(event));
@@ -101,7 +102,7 @@ export class SheetPointer {
   private move(event: PointerEvent): void {
     const { sheet, profile, setView, onPointer } = this.now();
     const { gesture } = this.hand;
-    const at = this.pixelOf(event);
+    const at = pixelUnder(event, this.element);
     if (!sheet) return;
     if (this.side) this.side.drag(this.session, sheet.view, at, event.altKey || event.shiftKey);
     else if (gesture.kind === 'panning') setView(panTo(gesture, at));
@@ -138,7 +139,7 @@ export class SheetPointer {
 
   private double(event: MouseEvent): void {
     const { sheet, tell } = this.now();
-    if (sheet && addVertexAt(this.session, sheet.view, this.pixelOf(event))) tell('A vertex was added.');
+    if (sheet && addVertexAt(this.session, sheet.view, pixelUnder(event, this.element))) tell('A vertex was added.');
   }
 
   private turn(event: WheelEvent): void {
@@ -148,12 +149,7 @@ export class SheetPointer {
     const { deltaX, deltaY, deltaMode, timeStamp } = event;
     const turn = { deltaX, deltaY, deltaMode, ctrl: event.ctrlKey || event.metaKey, shift: event.shiftKey };
     if (isTwoFingers(turn)) this.fingersUntil = timeStamp + FINGERS_MS;
-    setView(wheelView(sheet.view, turn, this.pixelOf(event), timeStamp < this.fingersUntil));
-  }
-
-  private pixelOf(event: MouseEvent): PixelPoint {
-    const box = this.element.getBoundingClientRect();
-    return { px: event.clientX - box.left, py: event.clientY - box.top };
+    setView(wheelView(sheet.view, turn, pixelUnder(event, this.element), timeStamp < this.fingersUntil));
   }
 }
 
