@@ -39,7 +39,7 @@ export function grooveName(groove: Groove, height: number, word: 'groove' | 'war
 export function grooveSizes({ bottom, width, depth, flank, rootRadius }: Groove, units: Units): string {
   const n = (nm: number) => lengthNumber(nm, units);
   const lean = flank > 0 ? `, ${degreesNumber(flank)}°` : '';
-  const root = rootRadius > 0 ? `, r ${n(rootRadius)}` : '';
+  const root = rootRadius > 0 ? `, r\u00a0${n(rootRadius)}` : '';
   return `${n(bottom)}–${n(bottom + width)}, ${n(depth)} deep${lean}${root}`;
 }
 
