@@ -161,7 +161,9 @@ test('the same with the pen and its field of typed places', async () => {
   await tabTo(page, /^Add section$/);
   await page.keyboard.press('Enter');
   await page.getByRole('region', { name: 'Pen' }).waitFor();
-  await tabTo(page, /^Next, in mm$/);
+  // The field of typed places has the focus by itself.
+  const field = page.getByRole('textbox', { name: /^Next, in mm/ });
+  await expect.poll(() => field.evaluate((element) => element === document.activeElement)).toBe(true);
   for (const place of ['0,0', '2,0', '@0,7', '@-2,0']) {
     await page.keyboard.type(place);
     await page.keyboard.press('Enter');
@@ -169,6 +171,7 @@ test('the same with the pen and its field of typed places', async () => {
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { level: 2, name: 'Wigeon keyway' }).waitFor();
   await rowsAre(page, at('0 0', '2 0', '2 7', '0 7'));
+  await expect.poll(() => page.evaluate(() => document.activeElement?.hasAttribute('data-drawing'))).toBe(true);
 }, 240_000);
 
 test('an entry: a step, a sum, an arc, a bad one told in place, and Escape', async () => {

@@ -1,7 +1,7 @@
-import { type FormEvent, useEffect, useId, useState } from 'react';
+import { type FormEvent, type RefObject, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
 import { AnswerMark } from '../../panels/answer-mark.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
-import type { PenTarget } from '../../state/draw/draw-state.ts';
+import { newHeadOf, type PenTarget } from '../../state/draw/draw-state.ts';
 import { closePen, discardPen, putPenAway, setPenVertex, takeBackPenVertex } from '../../state/draw/pen-editing.ts';
 import { marginText } from '../../state/pair-words.ts';
 import { judgePen, type PenFits } from '../../state/pen-fits.ts';
@@ -16,9 +16,11 @@ export function DrawPenBar({ tell }: { tell(words: string): void }) {
   const pen = useStore(session.draw, (s) => s.pen);
   const penFor = useStore(session.draw, (s) => s.penFor);
   const [fault, setFault] = useState('');
+  const bar = useRef<HTMLElement>(null);
+  usePenFocus(session, bar);
   const count = pen?.length ?? 0;
   return (
-    <section className={styles.penBar} aria-label="Pen">
+    <section ref={bar} className={styles.penBar} aria-label="Pen">
       <div className={styles.penTitle}>
         <h1>{titleOf(session, penFor)}</h1>
         {fault === '' ? (
@@ -31,44 +33,68 @@ export function DrawPenBar({ tell }: { tell(words: string): void }) {
         {fault === '' && <PenFitLine />}
       </div>
       <PlaceField fault={fault} setFault={setFault} tell={tell} />
-      <span className="key-row">
-        <button
-          type="button"
-          className="key"
-          disabled={count === 0}
-          title="Take the last vertex back (Backspace)"
-          onClick={() => takeBackPenVertex(session) && tell(`Taken back. ${penText(session)}`)}
-        >
-          Take back
-        </button>
-        <button
-          type="button"
-          className="key"
-          disabled={count < 3}
-          title="Close the outline (Enter, or a press on the first vertex)"
-          onClick={() => closePen(session) && tell('The outline is closed.')}
-        >
-          Close outline
-        </button>
-        <button
-          type="button"
-          className="key"
-          title="Throw away what the pen has begun"
-          onClick={() => discardPen(session)}
-        >
-          Discard
-        </button>
-        <button
-          type="button"
-          className="key"
-          title="Put the pen away; what it has begun is kept (Escape)"
-          onClick={() => putPenAway(session)}
-        >
-          Put away
-        </button>
-      </span>
+      <PenKeys count={count} tell={tell} />
     </section>
   );
+}
+
+/** A key for each act of the pen but setting a vertex. */
+function PenKeys({ count, tell }: { count: number; tell(words: string): void }) {
+  const session = useSession();
+  return (
+    <span className="key-row">
+      <button
+        type="button"
+        className="key"
+        disabled={count === 0}
+        title="Take the last vertex back (Backspace)"
+        onClick={() => takeBackPenVertex(session) && tell(`Taken back. ${penText(session)}`)}
+      >
+        Take back
+      </button>
+      <button
+        type="button"
+        className="key"
+        disabled={count < 3}
+        title="Close the outline (Enter, or a press on the first vertex)"
+        onClick={() => closePen(session) && tell('The outline is closed.')}
+      >
+        Close outline
+      </button>
+      <button
+        type="button"
+        className="key"
+        title="Throw away what the pen has begun"
+        onClick={() => discardPen(session)}
+      >
+        Discard
+      </button>
+      <button
+        type="button"
+        className="key"
+        title="Put the pen away; what it has begun is kept (Escape)"
+        onClick={() => putPenAway(session)}
+      >
+        Put away
+      </button>
+    </span>
+  );
+}
+
+/** A new section begins in the field of typed places; the focus that the bar had goes to the sheet when the bar goes. */
+function usePenFocus(session: Session, bar: RefObject<HTMLElement | null>): void {
+  useLayoutEffect(() => {
+    const element = bar.current;
+    const state = session.draw.getState();
+    const isNew = newHeadOf(state) !== null && state.pen === null;
+    // Not before the form that asked for its name has given the focus back.
+    const frame = isNew ? requestAnimationFrame(() => element?.querySelector('input')?.focus()) : 0;
+    return () => {
+      cancelAnimationFrame(frame);
+      if (!element?.contains(document.activeElement)) return;
+      requestAnimationFrame(() => document.querySelector<HTMLElement>('[data-drawing]')?.focus());
+    };
+  }, [session, bar]);
 }
 
 /** What the outline would go into if it were closed as it stands; nothing where it would not be sound. */
