@@ -49,6 +49,7 @@ test('a snapshot is taken, renamed, restored as one step of undo, deleted and pu
   await takeScreenshots(page, 'keep-snapshots-dark');
   await sheet(page).getByRole('button', { name: 'Delete After it' }).click();
   await sheet(page).getByText('“After it” was deleted.').waitFor();
+  await rows(page).filter({ hasText: 'After it' }).waitFor({ state: 'detached' });
   expect(await rows(page).count()).toBe(1);
   await sheet(page).getByRole('button', { name: 'Put it back' }).click();
   await rows(page).filter({ hasText: 'After it' }).waitFor();
