@@ -1,5 +1,8 @@
 import type { Bands } from '../fit/judge-tolerance.ts';
 import type { Profile } from '../profile/profile.ts';
+import type { Claim } from './claim.ts';
+import type { Lesson } from './lesson.ts';
+import type { NameEntry } from './name-entry.ts';
 
 /** Units that a family file may be written in. */
 export type FileUnits = 'mm' | 'in';
@@ -17,6 +20,11 @@ export interface Family {
   /** The thinnest web that a blade of the family should have, in nanometres, where one is set. */
   readonly leastWeb?: number;
   readonly profiles: readonly Profile[];
+  /** The register of names, where the family has one. */
+  readonly names?: readonly NameEntry[];
+  /** What is said of the family and can be checked. */
+  readonly claims?: readonly Claim[];
+  readonly lesson?: Lesson;
 }
 
 /** The keyways of the family, in chart order. */

@@ -12,6 +12,9 @@ const VIEWS: readonly { name: ViewName; label: string; title: string }[] = [
   { name: 'wall', label: 'Wall', title: 'One blank tried in every keyway' },
   { name: 'compare', label: 'Compare', title: 'One blank in one keyway, large' },
   { name: 'draw', label: 'Draw', title: 'One outline: its corners, its grooves, a picture under it' },
+  { name: 'tiers', label: 'Tiers', title: 'The whole family: who enters what, what keyways share, what is claimed' },
+  { name: 'names', label: 'Names', title: 'What a name stands for, and what an unknown section is' },
+  { name: 'teach', label: 'Teach', title: 'A lesson for a room, and a quiz' },
 ];
 
 /** The strip along the top of the sheet: whose family this is, the views, and what serves them all. */
@@ -24,16 +27,18 @@ export function TopBar({ dark }: { dark: boolean }) {
   const views = VIEWS.filter(({ name }) => canCompare || name !== 'compare');
   return (
     <header className={styles.bar}>
-      <p className={styles.word}>Sectionary</p>
-      <div
-        className={styles.title}
-        title={edited ? 'The open family; its edits are not saved in a file' : 'The open family'}
-      >
-        <p className={styles.family}>{family?.name ?? 'No family open'}</p>
-        <p className={styles.state}>
-          {edited && <em className={styles.edited}>edited</em>}
-          <KeepStatusWords />
-        </p>
+      <div className={styles.head}>
+        <p className={styles.word}>Sectionary</p>
+        <div
+          className={styles.title}
+          title={edited ? 'The open family; its edits are not saved in a file' : 'The open family'}
+        >
+          <p className={styles.family}>{family?.name ?? 'No family open'}</p>
+          <p className={styles.state}>
+            {edited && <em className={styles.edited}>edited</em>}
+            <KeepStatusWords />
+          </p>
+        </div>
       </div>
       <nav className="key-row" aria-label="Views">
         {views.map(({ name, label, title }) => (

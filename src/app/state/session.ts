@@ -10,12 +10,15 @@ import { rowOf } from './fits-lookup.ts';
 import { Guarding, type GuardState, makeGuardStore } from './guarding.ts';
 import { type HandState, makeHandStore, snapToBest } from './hand-state.ts';
 import { Judging } from './judging.ts';
+import { makeNamesStore, type NamesState } from './names/names-state.ts';
 import { makeResultsStore, type ResultsState } from './results-state.ts';
 import { makeDetailsStore, type RowDetails } from './row-details.ts';
 import { editedProfile, makeSelectionStore, type SelectionState, settleSelection } from './selection-state.ts';
 import { makeSettingsStore, type SettingsState, type Shelf } from './settings-state.ts';
 import { listenTo, type Store } from './store.ts';
+import { makeTeachStore, type TeachState } from './teach/teach-state.ts';
 import { TellingDetails } from './telling-details.ts';
+import { makeTiersStore, type TiersState } from './tiers/tiers-state.ts';
 
 /** Everything one window of the app knows, each part in a store of its own. */
 export interface Session {
@@ -30,6 +33,9 @@ export interface Session {
   readonly settings: Store<SettingsState>;
   readonly conditions: Store<ConditionsState>;
   readonly draw: Store<DrawState>;
+  readonly tiers: Store<TiersState>;
+  readonly names: Store<NamesState>;
+  readonly teach: Store<TeachState>;
   /** What is coming in and is asked about. */
   readonly imports: Store<ImportState>;
 }
@@ -54,6 +60,9 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     settings: makeSettingsStore(shelf),
     conditions: makeConditionsStore(),
     draw: makeDrawStore(),
+    tiers: makeTiersStore(),
+    names: makeNamesStore(),
+    teach: makeTeachStore(),
     imports: makeImportStore(),
   };
   tieSelection(session);
@@ -61,6 +70,15 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
   tieDetails(session, cache);
   tieGuard(session, cache);
   tieDraw(session);
+  listenTo(
+    session.documents,
+    (s) => s.opened,
+    () => {
+      session.tiers.setState({ chosenOpenings: null });
+      session.names.setState({ question: '' });
+      session.teach.setState({ step: 0, presenting: false });
+    },
+  );
   return session;
 }
 

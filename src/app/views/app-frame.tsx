@@ -8,7 +8,10 @@ import { ExportDialog } from '../panels/exchange/export-dialog.tsx';
 import { ImportDialog } from '../panels/exchange/import-dialog.tsx';
 import { FaultNotice } from '../panels/fault-notice.tsx';
 import { JudgingNotice } from '../panels/judging-notice.tsx';
+import { NamesViewReadings } from '../panels/names/names-view-readings.tsx';
 import { NoticeList } from '../panels/notice-list.tsx';
+import { TeachViewReadings } from '../panels/teach/teach-view-readings.tsx';
+import { TiersViewReadings } from '../panels/tiers/tiers-view-readings.tsx';
 import { TopBar } from '../panels/top-bar.tsx';
 import { Tray } from '../panels/tray.tsx';
 import { TroubleBoundary } from '../panels/trouble-boundary.tsx';
@@ -20,6 +23,9 @@ import { editedProfile } from '../state/selection-state.ts';
 import styles from './app-frame.module.css';
 import { Compare } from './compare/compare.tsx';
 import { Draw } from './draw/draw.tsx';
+import { Names } from './names/names.tsx';
+import { Teach } from './teach/teach.tsx';
+import { Tiers } from './tiers/tiers.tsx';
 import { useEditKeys } from './use-edit-keys.ts';
 import { useSaveKeys } from './use-save-keys.ts';
 import { useUnsaved } from './use-unsaved.ts';
@@ -66,12 +72,18 @@ function Bench({ family }: { family: Family }) {
         {view === 'compare' && <Compare family={family} />}
         {view === 'draw' && <Draw family={family} />}
         {view === 'wall' && <Wall family={family} />}
+        {view === 'tiers' && <Tiers family={family} />}
+        {view === 'names' && <Names family={family} />}
+        {view === 'teach' && <Teach family={family} />}
       </main>
       <aside className={styles.right} aria-label="Readings">
         <div ref={readings} className={styles.readings}>
           {view === 'compare' && <CompareReadings />}
           {view === 'draw' && <DrawReadings family={family} />}
           {view === 'wall' && <WallReadings family={family} />}
+          {view === 'tiers' && <TiersViewReadings family={family} />}
+          {view === 'names' && <NamesViewReadings family={family} />}
+          {view === 'teach' && <TeachViewReadings family={family} />}
         </div>
         <JudgingNotice />
       </aside>

@@ -5,6 +5,9 @@ const FIRST_IN_VIEW = {
   wall: '[data-opening][aria-pressed="true"]',
   compare: '[data-drawing]',
   draw: '[data-drawing]',
+  tiers: '[data-first]',
+  names: '[data-first]',
+  teach: '[data-first]',
 } as const;
 
 /** Moves the focus along when the view changes: to the drawing in Compare, back to the picked keyway on the wall. */

@@ -15,6 +15,9 @@ import {
   MAX_PROFILES,
   type ProfileFile,
   profileFaults,
+  RECORD_NAMES,
+  type RecordName,
+  recordFaults,
 } from './schema.ts';
 
 import { sayShapeFault } from './shape-fault.ts';
@@ -73,6 +76,7 @@ export function readPresentVersion(raw: RawFile): FamilyRead {
   const tooMuch = amountFaults(raw);
   if (tooMuch.length > 0) return refuse(tooMuch);
   const faults = frameFaults(raw).map((fault) => sayShapeFault(raw, [], fault));
+  faults.push(...RECORD_NAMES.flatMap((name) => recordFaultsOnce(name, raw[name])));
   // Lengths mean nothing while the units are in doubt: then the profiles are looked at for their shape only.
   const units = faults.length === 0 ? (raw.units as FileUnits) : undefined;
   const profiles: Profile[] = [];
@@ -91,13 +95,26 @@ export function readPresentVersion(raw: RawFile): FamilyRead {
   return { ok: true, document: { file, family: toFamily(file, profiles) } };
 }
 
+/** Records that were sound before: an edit of an outline does not look at them again. */
+const soundRecords = new WeakSet<object>();
+
+/** What is wrong with a record of the file; from memory where the very same value was sound before. */
+function recordFaultsOnce(name: RecordName, value: unknown): FileFault[] {
+  if (value === undefined || (isObject(value) && soundRecords.has(value))) return [];
+  const faults = recordFaults(name, value);
+  if (faults.length === 0 && typeof value === 'object' && value !== null) soundRecords.add(value);
+  return faults.slice(0, MAX_FAULTS + 1).map((fault) => sayShapeFault(value, [name], fault));
+}
+
 /** A sound file in the core's terms. */
 function toFamily({ name, units, ...file }: FamilyFile, profiles: Profile[]): Family {
   const runningClearance = toNanometres(file.runningClearance, units);
   const tolerance = toNanometres(file.tolerance ?? 0, units);
   const tiltLimit = ((file.tiltLimitDeg ?? DEFAULT_TILT_DEG) * Math.PI) / 180;
   const leastWeb = file.leastWeb === undefined ? {} : { leastWeb: toNanometres(file.leastWeb, units) };
-  return { name, units, runningClearance, tolerance, tiltLimit, ...leastWeb, profiles };
+  const { names, claims, lesson } = file;
+  const records = { ...(names && { names }), ...(claims && { claims }), ...(lesson && { lesson }) };
+  return { name, units, runningClearance, tolerance, tiltLimit, ...leastWeb, profiles, ...records };
 }
 
 /** Sound profiles by their value in the file, with the units they were read in. */

@@ -23,6 +23,15 @@ export const MAX_GROOVES = 200;
 /** Most characters of a kept picture, about six megabytes of file. */
 export const MAX_PICTURE_TEXT = 8_000_000;
 
+/** Most names in the register. */
+export const MAX_NAMES = 5_000;
+
+/** Most claims in one family: a whole matrix of 200 by 200 and as many again. */
+export const MAX_CLAIMS = 80_000;
+
+/** Most steps of one lesson. */
+export const MAX_LESSON_STEPS = 500;
+
 /** Greatest tilt limit, in degrees: no plug lets a blade lean further, and a larger figure is a slip. */
 export const MAX_TILT_DEG = 15;
 
@@ -39,6 +48,8 @@ const shownText = z.string().min(1).max(200).regex(/\S/);
 const lengthAbove0 = z.number().gt(0);
 
 const tolerance = z.number().min(0).optional();
+
+const chambers = z.int().min(1).max(12);
 
 const point = z.tuple([z.number(), z.number(), z.number().min(-MAX_BULGE).max(MAX_BULGE).optional()]).meta({
   id: 'point',
@@ -153,10 +164,7 @@ const profile = z
       .optional()
       .meta({ description: 'The section that the profile belongs to, where it belongs to one.' }),
     name: shownText.meta({ description: 'Name for people.' }),
-    chambers: z
-      .int()
-      .min(1)
-      .max(12)
+    chambers: chambers
       .optional()
       .meta({ description: 'Number of pin positions the blank is long enough for. No influence on fit.' }),
     tolerance: tolerance.meta({
@@ -181,6 +189,71 @@ const profile = z
     description: 'One section, drawn by its outline or described as it is milled. Fields not named here are kept.',
     oneOf: [{ required: ['outline'] }, { required: ['milled'] }],
   });
+
+const nameEntry = z
+  .looseObject({
+    text: shownText.meta({ description: 'The name as it is written, digits and signs included.' }),
+    kind: z.enum(['keyway', 'section', 'blank', 'tool', 'series']).meta({
+      description:
+        'What kind of thing it names. series: several blanks under one name that differ in something else, their length for example.',
+    }),
+    section: shownText.optional().meta({ description: 'The section that it stands for, as profiles name it.' }),
+    profile: z
+      .string()
+      .min(1)
+      .max(100)
+      .optional()
+      .meta({ description: 'Id of the one profile that it stands for, where the section does not say it.' }),
+    scheme: shownText.optional().meta({ description: 'The naming scheme, list or catalogue that uses the name.' }),
+    chambers: chambers
+      .optional()
+      .meta({ description: 'Number of pin positions that the named blank is long enough for.' }),
+    supersededBy: shownText.optional().meta({ description: 'The name that is used instead now.' }),
+    note: z.string().optional().meta({ description: 'A remark for people.' }),
+  })
+  .meta({
+    id: 'name',
+    description: 'One name of the register. No influence on fit. Fields not named here are kept.',
+  });
+
+const claim = z
+  .looseObject({
+    blank: shownText.meta({ description: 'The blank or tool, by whatever name the source uses.' }),
+    opening: shownText.meta({ description: 'The keyway, by whatever name the source uses.' }),
+    enters: z.boolean().meta({ description: 'What is said: that it goes in, or that it does not.' }),
+    by: shownText.optional().meta({ description: 'Who says so: a chart, a catalogue, a colleague.' }),
+    note: z.string().optional().meta({ description: 'A remark for people.' }),
+  })
+  .meta({
+    id: 'claim',
+    description: 'What somebody says of a blank and a keyway, to be checked against the outlines. No influence on fit.',
+  });
+
+const lessonStep = z
+  .looseObject({
+    show: z.enum(['words', 'pair', 'wall', 'tiers', 'passage', 'question']).meta({
+      description:
+        'words: title and words alone. pair: one blank in one keyway. wall: one blank in every keyway. tiers: the tiers up to a blank. passage: what several keyways have in common. question: one blank and one keyway, the answer hidden at first.',
+    }),
+    title: shownText.meta({ description: 'What stands large over the picture.' }),
+    words: z.string().max(2_000).optional().meta({ description: 'What is said of it, a sentence or two.' }),
+    blank: z.string().min(1).max(100).optional().meta({ description: 'Id of the blank or tool.' }),
+    opening: z.string().min(1).max(100).optional().meta({ description: 'Id of the keyway.' }),
+    openings: z
+      .array(z.string().min(1).max(100))
+      .max(MAX_PROFILES)
+      .optional()
+      .meta({ description: 'Ids of the keyways, where several are shown; all where not given.' }),
+    push: z.boolean().optional().meta({ description: 'true: the blank is pushed in from the front before the eyes.' }),
+  })
+  .meta({ id: 'lessonStep', description: 'One step of the lesson. Fields not named here are kept.' });
+
+const lesson = z
+  .looseObject({
+    title: shownText.meta({ description: 'Title of the lesson.' }),
+    steps: z.array(lessonStep).max(MAX_LESSON_STEPS).meta({ description: 'The steps, in order.' }),
+  })
+  .meta({ id: 'lesson', description: 'A script to show a room, step by step. No influence on fit.' });
 
 const family = z
   .looseObject({
@@ -211,6 +284,17 @@ const family = z
     profiles: z.array(profile).min(1).max(MAX_PROFILES).meta({
       description: 'The sections in chart order. Ids must be unique, which this schema cannot say.',
     }),
+    names: z
+      .array(nameEntry)
+      .max(MAX_NAMES)
+      .optional()
+      .meta({ description: 'The register of names: what a name stands for, in which scheme. In any order.' }),
+    claims: z
+      .array(claim)
+      .max(MAX_CLAIMS)
+      .optional()
+      .meta({ description: 'What charts, catalogues and colleagues say of the family. In any order.' }),
+    lesson: lesson.optional(),
   })
   .meta({
     $id: 'urn:sectionary:family:1',
@@ -219,8 +303,22 @@ const family = z
       'A family of keyway sections: openings, blanks and tools. Lengths must stay within 47.45 mm (1.868 in) of the origin. Fields not named here are kept on a round trip.',
   });
 
-/** The family file without a look into its profiles. */
-const frame = family.extend({ profiles: z.array(z.unknown()).min(1).max(MAX_PROFILES) });
+/** The parts of a family file that say something of it in words. */
+const records = family.pick({ names: true, claims: true, lesson: true });
+
+/** The family file without a look into its profiles and its records. */
+const frame = family.extend({
+  profiles: z.array(z.unknown()).min(1).max(MAX_PROFILES),
+  names: z.unknown().optional(),
+  claims: z.unknown().optional(),
+  lesson: z.unknown().optional(),
+});
+
+/** The records of a family file by name. */
+export type RecordName = keyof typeof records.shape;
+
+/** The names of {@link RecordName}. */
+export const RECORD_NAMES = Object.keys(records.shape) as RecordName[];
 
 /** A family file as it stands in the JSON text, in the file's units, fields unknown to us included. */
 export type FamilyFile = z.infer<typeof family>;
@@ -234,6 +332,15 @@ export type MilledFile = NonNullable<ProfileFile['milled']>;
 /** The picture of a profile of a file. */
 export type PictureFile = NonNullable<ProfileFile['picture']>;
 
+/** A name of a file's register. */
+export type NameFile = NonNullable<FamilyFile['names']>[number];
+
+/** A claim of a file. */
+export type ClaimFile = NonNullable<FamilyFile['claims']>[number];
+
+/** The lesson of a file. */
+export type LessonFile = NonNullable<FamilyFile['lesson']>;
+
 /** A place where a value does not have the shape of the format. */
 export interface ShapeFault {
   readonly path: FilePath;
@@ -241,9 +348,14 @@ export interface ShapeFault {
   readonly wanted: string;
 }
 
+/** Every place where a record of a family file has not the shape of the format. Paths start in the record. */
+export function recordFaults(name: RecordName, value: unknown): ShapeFault[] {
+  return faultsAgainst(records.shape[name], value);
+}
+
 /**
- * Every place where the frame of a family file (all but what stands inside the profiles) has not the shape of the
- * format. Frame and profiles are looked at apart, so that a reader may stop at the first many faults.
+ * Every place where the frame of a family file (all but what stands inside the profiles and the records) has not the
+ * shape of the format. They are looked at apart, so that a reader may stop at the first many faults.
  *
  * @check tests/outside/schema.test.ts compares with an independent validator of the published schema
  */
@@ -300,6 +412,7 @@ const TYPE_WORDS: Readonly<Record<string, string>> = {
   number: 'a number',
   int: 'a whole number',
   object: 'an object { … }',
+  boolean: 'true or false',
   array: 'a list [ … ]',
   tuple: 'a pair of numbers [x, y], or three with the bulge of the edge that follows',
 };

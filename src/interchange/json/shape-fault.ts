@@ -1,5 +1,5 @@
 import { type FileFault, type FilePath, sayPath, sayText, sayValue, valueAt } from './file-fault.ts';
-import type { ShapeFault } from './schema.ts';
+import { RECORD_NAMES, type ShapeFault } from './schema.ts';
 
 /** What to write in each field. */
 const CURES: ReadonlyMap<string | number | undefined, string> = new Map([
@@ -28,6 +28,22 @@ const CURES: ReadonlyMap<string | number | undefined, string> = new Map([
   ['rootRadius', "Write a radius of 0 or more in the file's units, or leave the field out."],
 ]);
 
+/** What to write in the fields of the register, the claims and the lesson. */
+const RECORD_CURES: ReadonlyMap<string | number | undefined, string> = new Map([
+  ['names', 'Write a list of names, or leave the field out.'],
+  ['claims', 'Write a list of claims, or leave the field out.'],
+  ['lesson', 'Write "lesson": { "title": "…", "steps": [] }, or leave the field out.'],
+  ['kind', 'Write "keyway", "section", "blank", "tool" or "series".'],
+  ['enters', 'Write true where it is said to go in, false where not.'],
+  ['blank', 'Write the blank in quotes: its name in a claim, its id in a lesson.'],
+  ['opening', 'Write the keyway in quotes: its name in a claim, its id in a lesson.'],
+  ['openings', 'Write a list of ids of keyways, or leave the field out.'],
+  ['chambers', 'Write a whole number from 1 to 12, or leave the field out.'],
+  ['show', 'Write "words", "pair", "wall", "tiers", "passage" or "question".'],
+  ['steps', 'Write a list of steps, [{ "show": "words", "title": "…" }].'],
+  ['push', 'Write true or false, or leave the field out.'],
+]);
+
 /**
  * A value without the shape of the format, in words.
  *
@@ -52,12 +68,15 @@ function sayWhose(root: unknown, place: FilePath, path: FilePath): string {
 /** What to do about the value at a place. */
 function cureFor(path: FilePath, missing: boolean): string {
   if (path.includes('picture')) return 'Correct the field, or remove "picture": the outline does not need it.';
+  const isRecord = RECORD_NAMES.some((name) => name === path[0]);
   const named = path.findLastIndex((key) => typeof key === 'string');
   const field = path[named];
   const inside = path.length - 1 - named;
   if (field === 'outline' && inside > 0) return 'Write each point as two numbers, [x, y].';
   if ((field === 'profiles' || field === 'grooves') && inside > 0)
     return `Write each of the ${field} as an object { … }.`;
-  const cure = CURES.get(field) ?? 'Write what is asked for.';
+  const cures = isRecord ? RECORD_CURES : CURES;
+  const cure =
+    cures.get(field) ?? (isRecord ? 'Write a text of 1 to 200 characters.' : undefined) ?? 'Write what is asked for.';
   return missing ? `Add the field ${sayText(String(field))}. ${cure}` : cure;
 }
