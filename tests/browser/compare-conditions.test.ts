@@ -150,7 +150,7 @@ test('As drawn also takes away what was typed and refused', async () => {
   await wear.fill('nonsense');
   await page.getByRole('button', { name: 'As drawn' }).click();
   expect(await wear.inputValue()).toBe('0.000');
-  expect(await page.getByText(/^Type a number from 0 to/).count()).toBe(0);
+  await expect.poll(() => page.getByText(/^Type a number from 0 to/).count()).toBe(0);
 });
 
 test('in inch units tolerances are thousandths', async () => {

@@ -115,7 +115,7 @@ test('what limits the best placement is named with side, height and what touches
     .getByText(/^It cannot have more room: it is held (between the .+ and the .+|by the .+|round the .+)\.$/)
     .waitFor();
   const items = narrow.getByRole('listitem');
-  expect(await items.count()).toBeGreaterThan(1);
+  await expect.poll(() => items.count()).toBeGreaterThan(1);
   expect(await items.first().textContent()).toMatch(
     /^(A corner of the|The) blank against (a corner of )?the (left|right) (wall|ward)at \d\.\d mm$/,
   );

@@ -66,5 +66,5 @@ test('a push is interrupted by Escape, by a press on the drawing and by moving t
   await page.mouse.click(box.x + 30, box.y + 30);
   await coming.waitFor({ state: 'detached' });
   await page.waitForTimeout(1600);
-  expect(await page.getByText('It goes in and lies on its seat.').count()).toBe(0);
+  await expect.poll(() => page.getByText('It goes in and lies on its seat.').count()).toBe(0);
 });

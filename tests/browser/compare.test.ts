@@ -85,7 +85,7 @@ test('a blocked pair names the ward, its height and its depth, in words and as a
   // Ruff has wards at sites 3 and 4; the blank has no groove at 4: a left ward at 0.75 to 1.45 mm must be in the way.
   const inTheWay = page.getByRole('region', { name: 'In the way' }).getByRole('listitem');
   await inTheWay.filter({ hasText: 'left ward' }).first().waitFor();
-  expect(await inTheWay.count()).toBeGreaterThan(1);
+  await expect.poll(() => inTheWay.count()).toBeGreaterThan(1);
 });
 
 test('arrow keys nudge by a hundredth, with shift by a tenth, and the readings follow', async () => {
@@ -237,7 +237,7 @@ test('in inch units a nudge is half a thousandth and heights are inches', async 
 test('the canvas is drawn, and hidden from screen readers', async () => {
   const { page } = app;
   await compareReed(page, 'Ruff keyway');
-  expect(await drawing(page).locator('[aria-hidden="true"] canvas').count()).toBe(2);
+  await expect.poll(() => drawing(page).locator('[aria-hidden="true"] canvas').count()).toBe(2);
   const before = await drawing(page).screenshot();
   await page.keyboard.press('Shift+ArrowRight');
   await page.waitForTimeout(100);

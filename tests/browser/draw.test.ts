@@ -314,7 +314,7 @@ test('while the pen makes a section the picked one is out of reach; discarded, i
   }
   const rows = page.getByRole('table', { name: '3 vertices so far, mm' }).locator('tbody').getByRole('row');
   await rows.nth(2).filter({ hasText: '3.000' }).waitFor();
-  expect(await page.getByRole('button', { name: 'Insert', exact: true }).count()).toBe(0);
+  await expect.poll(() => page.getByRole('button', { name: 'Insert', exact: true }).count()).toBe(0);
   expect(await graveAxeFindings(page)).toEqual([]);
   await page.getByRole('button', { name: 'Discard' }).click();
   await page.getByRole('status').filter({ hasText: '3 vertices of Teal keyway discarded.' }).waitFor();

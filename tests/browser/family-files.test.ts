@@ -113,12 +113,12 @@ test('a bad file is refused with the place and the cure of each fault, and nothi
   await notice.getByText('bad.json was not opened: 2 faults').waitFor();
   await notice.getByText('Nothing was lost: Polderwick College is still open.').waitFor();
   const faults = notice.getByRole('listitem');
-  expect(await faults.count()).toBe(2);
+  await expect.poll(() => faults.count()).toBe(2);
   expect(await textOf(faults.nth(0).locator('code'))).toMatch(/^profiles\[0\]\.outline/);
   expect(await textOf(faults.nth(1).locator('code'))).toBe('profiles[1].kind');
   // Beside its place each fault says what is wrong and what to do.
   for (const text of await faults.locator('span').allTextContents()) expect(text.length).toBeGreaterThan(8);
-  expect(await faults.locator('span').count()).toBe(4);
+  await expect.poll(() => faults.locator('span').count()).toBe(4);
   expect(await answersOnTheWall(page)).toEqual(before);
   expect(await headline(page)).toContain('Heron blank, six chambers');
   expect(await graveAxeFindings(page)).toEqual([]);
@@ -229,13 +229,13 @@ test('a family without keyways, and one without blanks, say what they lack and s
   const { page } = app;
   await openThroughMenu(page, family([tool('t')]));
   await page.getByRole('heading', { name: 'This family has no keyways' }).waitFor();
-  expect(await page.getByRole('button', { name: 'Compare' }).count()).toBe(0);
+  await expect.poll(() => page.getByRole('button', { name: 'Compare' }).count()).toBe(0);
   expect(await graveAxeFindings(page)).toEqual([]);
   await openThroughMenu(page, family([opening('a')]));
   await page.getByRole('heading', { name: 'No blank or tool in this family' }).waitFor();
   await page.getByText('“blank” or “tool”').waitFor();
-  expect(await page.locator('button[data-opening]').count()).toBe(1);
-  expect(await page.getByRole('button', { name: 'Compare' }).count()).toBe(0);
+  await expect.poll(() => page.locator('button[data-opening]').count()).toBe(1);
+  await expect.poll(() => page.getByRole('button', { name: 'Compare' }).count()).toBe(0);
   expect(await graveAxeFindings(page)).toEqual([]);
 });
 
@@ -278,7 +278,7 @@ test('a long judgement shows how far it is, can be stopped and begun again, and 
   // The picked row came first; the last one had no turn.
   await pickEntrant(page, 't399 strip');
   await page.locator('button[data-opening]').filter({ hasText: 'not judged' }).first().waitFor();
-  expect(await page.getByText('measuring…').count()).toBe(0);
+  await expect.poll(() => page.getByText('measuring…').count()).toBe(0);
   expect(await headline(page)).toMatch(/ was tried in \d+ of 60 keyways$/);
   await page.getByText('Guard marginnot measured').waitFor();
   await page.getByRole('button', { name: 'Judge again' }).click();

@@ -159,7 +159,7 @@ test('the picked profile is ticked at first; a text form can be copied; the shee
   await openFamily();
   await pickEntrant(page, /^Strip/);
   const dialog = await openExport();
-  expect(await dialog.getByRole('checkbox', { checked: true }).count()).toBe(1);
+  await expect.poll(() => dialog.getByRole('checkbox', { checked: true }).count()).toBe(1);
   expect(await dialog.getByRole('checkbox', { name: /^Strip/ }).isChecked()).toBe(true);
   expect(await graveAxeFindings(page)).toEqual([]);
   await dialog.getByRole('button', { name: 'Copy SVG' }).click();
@@ -167,7 +167,7 @@ test('the picked profile is ticked at first; a text form can be copied; the shee
   const copied = await page.evaluate(() => navigator.clipboard.readText());
   expect(copied).toMatch(/<svg[\s\S]*mm"/);
   await dialog.getByRole('radio', { name: /^DXF/ }).check();
-  expect(await dialog.getByRole('button', { name: /^Copy/ }).count()).toBe(0);
+  await expect.poll(() => dialog.getByRole('button', { name: /^Copy/ }).count()).toBe(0);
   await dialog.getByRole('button', { name: 'Tick none' }).click();
   expect(await dialog.getByRole('button', { name: 'Save DXF' }).isDisabled()).toBe(true);
   await dialog.getByText('Nothing is ticked.').waitFor();

@@ -147,7 +147,7 @@ test('a drawing without a scale is doubted; the likely one is offered, or a heig
   await dialog.getByText('Look at the scale.').waitFor();
   await dialog.getByRole('button', { name: /^Read it in millimetres/ }).click();
   await dialog.getByText('2.00 × 8.00 mm').waitFor();
-  expect(await dialog.getByText('Look at the scale.').count()).toBe(0);
+  await expect.poll(() => dialog.getByText('Look at the scale.').count()).toBe(0);
   const height = dialog.getByRole('textbox', { name: /^Height of number 1/ });
   await height.fill('8.4');
   await height.press('Enter');
@@ -239,5 +239,5 @@ test('a paste into a field stays in the field', async () => {
   await page.evaluate(() => navigator.clipboard.writeText('0,0 2,0 2,8'));
   await page.keyboard.press('Control+V');
   expect(await name.inputValue()).toBe('0,0 2,0 2,8');
-  expect(await page.getByRole('dialog').count()).toBe(1);
+  await expect.poll(() => page.getByRole('dialog').count()).toBe(1);
 });

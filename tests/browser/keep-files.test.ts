@@ -111,7 +111,7 @@ test('a file that another program has changed since is not written over without 
     'plain.json was changed by another program since you opened or saved it. Write over those changes?',
   );
   expect(await fileOnDisk(page, 'plain.json')).toEqual({ theirs: true });
-  expect(await edited(page).count()).toBe(1);
+  await expect.poll(() => edited(page).count()).toBe(1);
   answer = true;
   await page.keyboard.press('Control+s');
   await edited(page).waitFor({ state: 'detached' });
@@ -122,7 +122,7 @@ test('Save as goes to another file, which Save writes from then on; a closed dia
   const { page } = app;
   await change(page, { picked: '' });
   await openMenu(page, /^Save family as/);
-  expect(await edited(page).count()).toBe(1);
+  await expect.poll(() => edited(page).count()).toBe(1);
   await change(page, { picked: 'other.json' });
   await openMenu(page, /^Save family as/);
   await edited(page).waitFor({ state: 'detached' });
@@ -145,7 +145,7 @@ test('a file that may not or cannot be written is told, what was in it stays, an
   await notice.getByText('plain.json could not be written; what was in it before is still there.').waitFor();
   await takeScreenshots(page, 'keep-not-saved');
   expect((await fileOnDisk(page, 'plain.json')).profiles[1].outline[2]).toEqual([2, 6]);
-  expect(await edited(page).count()).toBe(1);
+  await expect.poll(() => edited(page).count()).toBe(1);
   const download = page.waitForEvent('download');
   await notice.getByRole('button', { name: 'Save into downloads' }).click();
   expect((await download).suggestedFilename()).toBe('plain.json');

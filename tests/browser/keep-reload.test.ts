@@ -53,7 +53,7 @@ test('a reload keeps the edits, undo and redo, the pair in hand, and whether all
 test('the demo as it came is not kept, and needs no word about it', async () => {
   app = await openApp();
   await judged(app.page);
-  expect(await app.page.locator('[data-kept]').count()).toBe(0);
+  await expect.poll(() => app.page.locator('[data-kept]').count()).toBe(0);
   await openMenu(app.page, /^First lesson/);
   await app.page.getByRole('heading', { name: 'Heron blank enters 1 of 3 keyways' }).waitFor();
   await judged(app.page);

@@ -50,7 +50,7 @@ test('a snapshot is taken, renamed, restored as one step of undo, deleted and pu
   await sheet(page).getByRole('button', { name: 'Delete After it' }).click();
   await sheet(page).getByText('“After it” was deleted.').waitFor();
   await rows(page).filter({ hasText: 'After it' }).waitFor({ state: 'detached' });
-  expect(await rows(page).count()).toBe(1);
+  await expect.poll(() => rows(page).count()).toBe(1);
   await sheet(page).getByRole('button', { name: 'Put it back' }).click();
   await rows(page).filter({ hasText: 'After it' }).waitFor();
   await sheet(page).getByRole('button', { name: 'Restore The good one' }).click();
@@ -63,7 +63,7 @@ test('a snapshot is taken, renamed, restored as one step of undo, deleted and pu
   await marginIs(page, '+0.035');
   await openMenu(page, /^Snapshots/);
   await rows(page).filter({ hasText: 'The good one' }).waitFor();
-  expect(await rows(page).count()).toBe(2);
+  await expect.poll(() => rows(page).count()).toBe(2);
 });
 
 test('a snapshot of the untouched demo makes it a family of its own; kept families are deleted and put back', async () => {

@@ -44,7 +44,7 @@ test('the second tab is told, overwrites nothing, and can keep a copy of its own
   await kept(second);
   await openMenu(first, /^Recent families/);
   await first.getByRole('listitem').filter({ hasText: 'open in another tab' }).waitFor();
-  expect(await first.getByRole('button', { name: 'Open Plain' }).count()).toBe(2);
+  await expect.poll(() => first.getByRole('button', { name: 'Open Plain' }).count()).toBe(2);
   await takeScreenshots(first, 'keep-recent');
   await first.keyboard.press('Escape');
   await second.reload();

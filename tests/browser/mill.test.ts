@@ -172,7 +172,7 @@ test('the chosen groove is moved by keys on the sheet and told', async () => {
   await told(page, '1 Left groove, 1.10–1.90, 0.51 deep');
   await page.keyboard.press('Delete');
   await told(page, 'The groove was removed.');
-  expect(await page.getByRole('button', { name: /Left groove/ }).count()).toBe(2);
+  await expect.poll(() => page.getByRole('button', { name: /Left groove/ }).count()).toBe(2);
 });
 
 test('a drawn outline is read as grooves, what they do not explain is told, and it becomes milled as one step', async () => {
@@ -226,5 +226,5 @@ test('a circle is no milled blade, and that is said', async () => {
   await openMill(page, { name: 'Round', runningClearance: 0.03, profiles: [KEYWAY, round] }, 'Blanks and tools', 'Rod');
   await page.getByRole('button', { name: 'Read as grooves' }).click();
   await told(page, 'No milled blade');
-  expect(await page.getByRole('button', { name: 'Use the grooves' }).count()).toBe(0);
+  await expect.poll(() => page.getByRole('button', { name: 'Use the grooves' }).count()).toBe(0);
 });

@@ -10,7 +10,7 @@ test('the picture of the Wall in the README can be taken again', async () => {
   await app.page.getByRole('heading', { level: 1, name: /Causeway group blank/ }).waitFor();
   const cells = (verdict: string) => app.page.locator(`li[data-verdict="${verdict}"]:has(button[data-opening])`);
   await cells('enters').nth(6).waitFor();
-  expect(await cells('blocked').count()).toBe(3);
+  await expect.poll(() => cells('blocked').count()).toBe(3);
   // Not before the last figure is there: no notice, and the guard margin of the family.
   await judged(app.page);
   await app.page.getByRole('button', { name: /^Guard margin/ }).waitFor();

@@ -92,7 +92,7 @@ test('walking the blanks while figures come in shows each blank its own', async 
 test('parts that are not as drawn are said to be so, and one key draws them new again', async () => {
   const { page } = app;
   const before = await answersOnTheWall(page);
-  expect(await page.locator('[data-altered]').count()).toBe(0);
+  await expect.poll(() => page.locator('[data-altered]').count()).toBe(0);
   // Worn by hand in Compare; the wall then tells of worn parts.
   await page.keyboard.press('Enter');
   await typeInto(page, /Wear of each part/, '0.02');
@@ -109,7 +109,7 @@ test('parts that are not as drawn are said to be so, and one key draws them new 
   await line.getByRole('button', { name: 'As drawn' }).click();
   await judged(page);
   expect(await answersOnTheWall(page)).toEqual(before);
-  expect(await line.count()).toBe(0);
+  await expect.poll(() => line.count()).toBe(0);
 });
 
 test('the guard margin and the smallest clearance name the pairs that set them, and pick them', async () => {
