@@ -136,6 +136,8 @@ export default defineConfig({
           globalSetup: ['tests/kit/serve-app.ts'],
           testTimeout: 60_000,
           hookTimeout: 120_000,
+          // As patient as the browser's own waiting: a page on a busy machine takes its time.
+          expect: { poll: { timeout: 20_000 } },
         },
       },
     ],
