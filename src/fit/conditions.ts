@@ -1,5 +1,3 @@
-import type { Bands } from './judge-tolerance.ts';
-
 /** Under what conditions pairs are judged. Lengths in nanometres, angles in radians. */
 export interface Conditions {
   /** Uniform gap below which a fit is tight. */
@@ -14,6 +12,3 @@ export interface Conditions {
 export function plainConditions(runningClearance: number): Conditions {
   return { runningClearance, tiltLimit: 0, wear: 0 };
 }
-
-/** Bands without any width: parts exactly as drawn. */
-export const NO_BANDS: Bands = { blank: 0, opening: 0 };

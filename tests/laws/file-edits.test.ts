@@ -10,7 +10,6 @@ import {
   type FileEdit,
   type FileValue,
   invertEdit,
-  mergeEdits,
 } from '../../src/interchange/json/file-edit.ts';
 import { readFamily } from '../../src/interchange/json/read.ts';
 import type { FamilyFile, ProfileFile } from '../../src/interchange/json/schema.ts';
@@ -79,17 +78,6 @@ describe('an edit of a file', () => {
     );
   });
 
-  test('merged with the next does what both do, and still inverts', () => {
-    fc.assert(
-      fc.property(jsonPair, fc.jsonValue({ maxDepth: 3 }), ([a, b], c) => {
-        const both = mergeEdits(diffFiles(a, b), diffFiles(b, c));
-        expect(textOf(applyEdit(a, both))).toBe(textOf(c));
-        expect(textOf(applyEdit(c, invertEdit(both)))).toBe(textOf(a));
-      }),
-      { numRuns: 500 },
-    );
-  });
-
   test('of the same file is no edit, and leaves what it does not touch as it is', () => {
     fc.assert(
       fc.property(fc.jsonValue(), fc.jsonValue(), (value, other) => {
@@ -101,18 +89,6 @@ describe('an edit of a file', () => {
       { numRuns: 200 },
     );
   });
-});
-
-test('a drag in many steps is merged into the one step from where it began to where it ended', () => {
-  const outline = [
-    [0, 0],
-    [2, 0],
-    [2, 8],
-    [0, 8],
-  ];
-  const drags = Array.from({ length: 50 }, (_, i) => outline.with(2, [2 + i / 100, 8]));
-  const whole = drags.slice(1).reduce<FileEdit>((edit, next, i) => mergeEdits(edit, diffFiles(drags[i], next)), []);
-  expect(whole).toEqual([{ kind: 'splice', path: [], at: 2, removed: [[2, 8]], added: [[2.49, 8]] }]);
 });
 
 test('fields that come, go or change places cost no more than themselves', () => {

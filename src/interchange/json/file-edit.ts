@@ -31,7 +31,7 @@ export type FileStep =
 /** Values of fields as pairs of name and value, so that no name has a meaning of its own. */
 type FieldValues = readonly (readonly [name: string, value: FileValue])[];
 
-/** What leads from one file to another, as a value that can be kept, undone and put together; done first to last. */
+/** What leads from one file to another, as a value that can be kept and undone; done first to last. */
 export type FileEdit = readonly FileStep[];
 
 /**
@@ -157,33 +157,4 @@ export function invertEdit(edit: FileEdit): FileEdit {
     }
     return { ...step, removed: step.added, added: step.removed };
   });
-}
-
-/**
- * One edit that does what two do one after the other. Where the second goes on at the place at which the first left
- * off, the two steps become one, so that a long drag is as short as a quick one.
- *
- * @check tests/laws/file-edits.test.ts
- */
-export function mergeEdits(first: FileEdit, second: FileEdit): FileEdit {
-  const steps = [...first];
-  for (const step of second) {
-    const last = steps.at(-1);
-    const joined = last && joinSteps(last, step);
-    if (joined) steps[steps.length - 1] = joined;
-    else steps.push(step);
-  }
-  return steps;
-}
-
-/** Two steps as one, or null where they do not meet. */
-function joinSteps(first: FileStep, second: FileStep): FileStep | null {
-  if (!isSame(first.path, second.path)) return null;
-  if (first.kind === 'set' && second.kind === 'set') return { ...first, after: second.after };
-  const meet =
-    first.kind === 'splice' &&
-    second.kind === 'splice' &&
-    first.at === second.at &&
-    first.added.length === second.removed.length;
-  return meet ? { ...first, added: second.added } : null;
 }
