@@ -4,6 +4,7 @@ import { firstFree } from '../../family/first-free.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { addProfile, freshId, replaceProfile } from './edit-profiles.ts';
 import { sayLength, toNanometres } from './file-units.ts';
+import { mergeRecords, sayRecords } from './merge-records.ts';
 import { readPicture, writePicture } from './picture-file.ts';
 import type { FamilyDocument } from './read.ts';
 import type { FamilyFile, MilledFile, ProfileFile } from './schema.ts';
@@ -47,12 +48,16 @@ export function planMerge(into: FamilyDocument, from: FamilyDocument): MergePlan
     const namesake = into.family.profiles.find((other) => other.name === name && other.id !== id);
     return { id, name, kind, standing, namesake: namesake?.id ?? null, usual: standing === 'same' ? 'skip' : 'add' };
   });
-  return { rows, differences: differencesOf(into, from) };
+  const differences = [
+    ...differencesOf(into, from),
+    ...sayRecords(into.file, from.file, into.family.name, from.family.name),
+  ];
+  return { rows, differences };
 }
 
 /**
  * The family `into` with the chosen sections of `from`: lengths in its own units, to the same whole nanometre; fields that
- * we do not know are taken along as they stand. A section that is added under a name that another has is named apart.
+ * we do not know are taken along as they stand, and so are names, claims and, where there is none, the lesson. A section that is added under a name that another has is named apart.
  *
  * @param choices by the id in `from`; the usual one where not given.
  * @check tests/unit/interchange/merge-families.test.ts
@@ -62,17 +67,35 @@ export function mergeFamilies(
   from: FamilyDocument,
   choices: ReadonlyMap<string, MergeChoice> = new Map(),
 ): FamilyFile {
-  const { rows } = planMerge(into, from);
-  return rows.reduce((file, { id, standing, usual }, i) => {
+  const newIds = new Map<string, string>();
+  let file = into.file;
+  for (const [i, { id, standing, usual }] of planMerge(into, from).rows.entries()) {
     const choice = choices.get(id) ?? usual;
-    if (choice === 'skip') return file;
-    const profile = inUnits(from.file.profiles[i], from.file.units, into.file.units);
-    if (choice === 'replace' && standing !== 'new') return replaceProfile(file, id, profile);
-    const taken = file.profiles.some((other) => other.id === id);
-    const name = freshName(file, profile.name, from.family.name);
-    if (!taken && name === profile.name) return addProfile(file, profile);
-    return addProfile(file, { ...profile, id: taken ? freshId(file, id) : id, name });
-  }, into.file);
+    if (choice === 'skip' && standing !== 'same') continue;
+    newIds.set(id, choice === 'add' ? freshOrOwn(file, id) : id);
+    if (choice !== 'skip') file = withSection(file, from, i, choice, standing);
+  }
+  return { ...file, ...mergeRecords(into.file, from.file, newIds) };
+}
+
+/** The file with one section of another family, added or in place of ours. */
+function withSection(
+  file: FamilyFile,
+  from: FamilyDocument,
+  place: number,
+  choice: MergeChoice,
+  standing: MergeStanding,
+): FamilyFile {
+  const profile = inUnits(from.file.profiles[place], from.file.units, file.units);
+  if (choice === 'replace' && standing !== 'new') return replaceProfile(file, profile.id, profile);
+  const id = freshOrOwn(file, profile.id);
+  const name = freshName(file, profile.name, from.family.name);
+  return addProfile(file, id === profile.id && name === profile.name ? profile : { ...profile, id, name });
+}
+
+/** An id as it is where it is free, else one like it that is. */
+function freshOrOwn(file: FamilyFile, id: string): string {
+  return file.profiles.some((other) => other.id === id) ? freshId(file, id) : id;
 }
 
 /** Longest name that a section may have. */
@@ -146,6 +169,10 @@ function differencesOf({ file, family: ours }: FamilyDocument, { family: theirs 
   if (ours.tiltLimit !== theirs.tiltLimit)
     differences.push(
       `${theirs.name} lets a blade lean by ${sayDegrees(theirs.tiltLimit)}, ${ours.name} by ${sayDegrees(ours.tiltLimit)}, which then holds for all.`,
+    );
+  if (theirs.leastWeb !== undefined && ours.leastWeb !== theirs.leastWeb)
+    differences.push(
+      `${theirs.name} wants a web of at least ${say(theirs.leastWeb)}, ${ours.name} ${ours.leastWeb === undefined ? 'sets none' : `of ${say(ours.leastWeb)}`}, which then holds for all.`,
     );
   differences.push(...theirs.profiles.flatMap((profile) => factsThatDiffer(ours.profiles, profile)));
   if (ours.units !== theirs.units)

@@ -199,3 +199,35 @@ test('a merge leaves both families as they were', () => {
   mergeFamilies(OURS, theirs, new Map([['snipe', 'replace']]));
   expect(JSON.stringify([OURS, theirs])).toBe(before);
 });
+
+test('names and claims come along under the ids that their sections have now; a lesson where there is none', () => {
+  const known = { text: 'H 1', kind: 'blank', profile: 'heron' };
+  const theirs = documentOf([blank('heron'), blank('snipe', { outline: THIN }), blank('rail', { outline: THIN })], {
+    name: 'Sedge',
+    leastWeb: 0.5,
+    names: [known, { text: 'S 2', kind: 'blank', profile: 'snipe' }, { text: 'R 3', kind: 'blank', profile: 'rail' }],
+    claims: [{ blank: 'S 2', opening: 'Heron', enters: false, by: 'Wall chart' }],
+    lesson: { title: 'Sedge', steps: [{ show: 'wall', title: 'One', blank: 'snipe' }] },
+  });
+  const ours = documentOf([blank('heron'), blank('snipe'), blank('teal')], { names: [known] });
+  expect(planMerge(ours, theirs).differences).toEqual([
+    'Sedge wants a web of at least 0.5 mm, Reed sets none, which then holds for all.',
+    '3 names and 1 claim of Sedge come along where they are new.',
+    'The lesson of Sedge becomes that of Reed.',
+  ]);
+  const merged = mergeFamilies(ours, theirs, new Map([['rail', 'skip']]));
+  expect(merged.names).toEqual([known, { text: 'S 2', kind: 'blank', profile: 'snipe-2' }]);
+  expect(merged.claims).toEqual(theirs.file.claims);
+  expect(merged.lesson?.steps[0].blank).toBe('snipe-2');
+  expect(changeFamily(merged).ok).toBe(true);
+  const again = mergeFamilies(
+    { ...ours, file: merged },
+    theirs,
+    new Map([
+      ['snipe', 'skip'],
+      ['rail', 'skip'],
+    ]),
+  );
+  expect(again.names).toEqual(merged.names);
+  expect(again.claims).toBe(merged.claims);
+});

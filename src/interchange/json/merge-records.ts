@@ -1,0 +1,69 @@
+import type { FamilyFile, LessonFile, NameFile } from './schema.ts';
+
+/** The names, claims and lesson of a family file. */
+export type Records = Pick<FamilyFile, 'names' | 'claims' | 'lesson'>;
+
+/**
+ * The records of a family with those of another one: its names and claims come along, but those that are there already
+ * and the names of sections that were left out; its lesson only where there is none yet.
+ *
+ * @param newIds ids of the sections that came along or were there already, by their id in the other family.
+ * @check tests/unit/interchange/merge-families.test.ts
+ */
+export function mergeRecords(into: Records, from: Records, newIds: ReadonlyMap<string, string>): Records {
+  const names = (from.names ?? []).flatMap((entry) => nameOver(entry, newIds));
+  const lesson = into.lesson ?? (from.lesson && lessonOver(from.lesson, newIds));
+  return {
+    ...fieldOf('names', withNew(into.names, names)),
+    ...fieldOf('claims', withNew(into.claims, from.claims ?? [])),
+    ...(lesson && { lesson }),
+  };
+}
+
+/** What becomes of the records of the other family, in words; empty where it has none. */
+export function sayRecords(into: Records, from: Records, ours: string, theirs: string): string[] {
+  const parts = [countOf(from.names?.length ?? 0, 'name'), countOf(from.claims?.length ?? 0, 'claim')].flat();
+  const words = parts.length > 0 ? [`${parts.join(' and ')} of ${theirs} come along where they are new.`] : [];
+  if (from.lesson)
+    words.push(
+      into.lesson
+        ? `The lesson of ${theirs} is left out: ${ours} has one.`
+        : `The lesson of ${theirs} becomes that of ${ours}.`,
+    );
+  return words;
+}
+
+function countOf(count: number, thing: string): string[] {
+  return count === 0 ? [] : [`${count} ${thing}${count === 1 ? '' : 's'}`];
+}
+
+function fieldOf<K extends keyof Records>(name: K, value: Records[K]): Pick<Records, K> | object {
+  return value === undefined ? {} : { [name]: value };
+}
+
+/** A list with the entries of another one that it has not yet; the very same list where there is nothing new. */
+function withNew<T extends object>(list: readonly T[] | undefined, more: readonly T[]): T[] | undefined {
+  const known = new Set((list ?? []).map((entry) => JSON.stringify(entry)));
+  const added = more.filter((entry) => !known.has(JSON.stringify(entry)));
+  return added.length === 0 ? (list as T[] | undefined) : [...(list ?? []), ...added];
+}
+
+function nameOver(entry: NameFile, newIds: ReadonlyMap<string, string>): NameFile[] {
+  if (entry.profile === undefined) return [entry];
+  const profile = newIds.get(entry.profile);
+  return profile === undefined ? [] : [{ ...entry, profile }];
+}
+
+/** A lesson with the ids that its sections have now; those of sections that were left out stay and are told when it is shown. */
+function lessonOver(lesson: LessonFile, newIds: ReadonlyMap<string, string>): LessonFile {
+  const now = (id: string) => newIds.get(id) ?? id;
+  return {
+    ...lesson,
+    steps: lesson.steps.map((step) => ({
+      ...step,
+      ...(step.blank === undefined ? {} : { blank: now(step.blank) }),
+      ...(step.opening === undefined ? {} : { opening: now(step.opening) }),
+      ...(step.openings === undefined ? {} : { openings: step.openings.map(now) }),
+    })),
+  };
+}
