@@ -1,13 +1,36 @@
 import { HangingPanel } from './hanging-panel.tsx';
 import styles from './notes-panel.module.css';
 
+/** Words of the trade and of the drawing sheet that the app uses. */
+const WORDS: readonly (readonly [word: string, meaning: string])[] = [
+  ['keyway', 'The opening in the plug, as seen from the front.'],
+  ['section', 'The cross-section of a blade, as seen from the bow (the part that is held) towards the tip.'],
+  ['ward', 'Material of the plug that stands into the keyway.'],
+  ['groove', 'What is milled off the blade so that a ward can pass.'],
+  ['web', 'What is left of the blade between its grooves.'],
+  ['back', 'The edge of the blade without cuts; it lies at the bottom here.'],
+  ['chamber', 'One pin position. Blanks of one section come in lengths for several numbers of chambers.'],
+  ['base section', 'A section whose blank enters its own keyway only.'],
+  ['group blank', 'A blank that enters several keyways of the family, but not all.'],
+  ['all-section blank', 'A blank that enters every keyway of the family.'],
+  ['play', 'How far the blank can wander in the keyway, sideways and in height.'],
+  ['bowed edge', 'An edge drawn as an arc instead of a straight line.'],
+  ['loop', 'A closed line of an imported drawing: it can become a section.'],
+  ['threshold', 'The grey of a picture from which on it counts as the section, not as its ground.'],
+];
+
 /** What the answers mean and what they do not; hangs below its key and is in nobody's way. */
 export function NotesPanel() {
   return (
     <HangingPanel label="Notes" title="What the answers mean, and cautions">
       {(close) => (
         <div className={styles.notes}>
-          <h2>Notes</h2>
+          <header className={styles.head}>
+            <h2>Notes</h2>
+            <button type="button" className="key" onClick={close}>
+              Close notes
+            </button>
+          </header>
           <p>
             A keyway is seen from the front of the plug and a section from the bow towards the tip, so a blank lies on
             its keyway unmirrored. <b>Enters</b>: in its best placement the gap all round is at least the family’s
@@ -36,9 +59,15 @@ export function NotesPanel() {
           <p>
             Families stay on this computer: nothing is sent anywhere. Polderwick College and its sections are invented.
           </p>
-          <button type="button" className="key" onClick={close}>
-            Close notes
-          </button>
+          <h3>Words</h3>
+          <dl className={styles.words}>
+            {WORDS.map(([word, meaning]) => (
+              <div key={word}>
+                <dt>{word}</dt>
+                <dd>{meaning}</dd>
+              </div>
+            ))}
+          </dl>
         </div>
       )}
     </HangingPanel>
