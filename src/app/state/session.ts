@@ -10,7 +10,7 @@ import { rowOf } from './fits-lookup.ts';
 import { Guarding, type GuardState, makeGuardStore } from './guarding.ts';
 import { type HandState, makeHandStore, snapToBest } from './hand-state.ts';
 import { Judging } from './judging.ts';
-import { makeNamesStore, type NamesState } from './names/names-state.ts';
+import { makeNamesStore, type NamesState, NOTHING_ASKED } from './names/names-state.ts';
 import { makeResultsStore, type ResultsState } from './results-state.ts';
 import { makeDetailsStore, type RowDetails } from './row-details.ts';
 import { editedProfile, makeSelectionStore, type SelectionState, settleSelection } from './selection-state.ts';
@@ -75,7 +75,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     (s) => s.opened,
     () => {
       session.tiers.setState({ chosenOpenings: null });
-      session.names.setState({ question: '' });
+      session.names.setState(NOTHING_ASKED);
       session.teach.setState({ step: 0, presenting: false });
     },
   );
