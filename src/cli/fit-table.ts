@@ -147,7 +147,7 @@ function lengthOf(text: string): number {
 }
 
 /** A name fit for a terminal: control characters, which could move the cursor, become spaces. */
-function shown(name: string): string {
+export function shown(name: string): string {
   return name
     .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}]+/gu, ' ')
     .replace(/ +/g, ' ')

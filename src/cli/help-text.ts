@@ -4,6 +4,7 @@ export const HELP = `Which blank enters which keyway, and with what margin.
   fit FAMILY.json [options]     judge every blank and tool in every opening
   check FAMILY.json             say whether the file is sound, and every fault in it
   export FAMILY.json [options]  write outlines for other programs, at true size, arcs as arcs
+  claims FAMILY.json [options]  check what charts and colleagues say of it: who enters what
   schema                        print the JSON Schema of the family file
   --help                        print this
 
@@ -22,6 +23,12 @@ Options of export
   --only ID,ID       the profiles with these ids, in this order; all of the file where not given
   -o, --output FILE  write this file, in place of what it holds; without it the text is printed
   SVG and DXF have the outlines side by side, CSV has each as it is drawn; the unit is the family's.
+
+Options of claims
+  --table FILE       the claims of this table (CSV: a list, or a matrix of keyways and blanks) in place of the family's
+  --json             print the answers as JSON instead of text
+  + confirmed, x contradicted, ~ too close to call (some parts within their tolerance do as it says, some do not),
+  ? a name that stands for nothing or for several outlines; new parts held upright, tolerances as in the file
 
 Verdicts
   enters     goes in; the margin is the gap all round in the best placement
@@ -55,9 +62,9 @@ JSON
 
 Exit codes
   0  done
-  1  --verify found a verdict that the second method does not confirm
-  2  the words are wrong, the file is missing, not sound or cannot be written, or wear leaves nothing of a blank;
-     stderr says which
+  1  --verify found a verdict that the second method does not confirm, or a claim is not confirmed
+  2  the words are wrong, the file is missing, not sound or cannot be written, rows of a table cannot be
+     read, or wear leaves nothing of a blank; stderr says which
   130  stopped by Ctrl-C
 
 Calculated on ideal outlines: no certificate. Have a licensed locksmith and the cylinder's maker confirm before

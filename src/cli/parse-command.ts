@@ -32,10 +32,20 @@ export interface ExportCommand {
   readonly output?: string;
 }
 
+/** What `claims` is asked for. */
+export interface ClaimsCommand {
+  readonly name: 'claims';
+  readonly file: string;
+  /** A table of claims in place of those of the family; undefined: those of the family. */
+  readonly table?: string;
+  readonly json: boolean;
+}
+
 /** What a command line asks for. */
 export type Command =
   | FitCommand
   | ExportCommand
+  | ClaimsCommand
   | { readonly name: 'check'; readonly file: string }
   | { readonly name: 'schema' }
   | { readonly name: 'help' };
@@ -68,6 +78,7 @@ const GRAMMAR: Readonly<Record<Command['name'], { files: number; options: readon
   fit: { files: 1, options: ['json', 'verify', 'margins', ...Object.keys(NUMBERS)] },
   check: { files: 1, options: [] },
   export: { files: 1, options: ['only', 'as', 'output'] },
+  claims: { files: 1, options: ['json', 'table'] },
   schema: { files: 0, options: [] },
   help: { files: 0, options: [] },
 };
@@ -77,6 +88,7 @@ type Values = { json?: boolean; verify?: boolean; margins?: boolean } & {
   readonly only?: string[];
   readonly as?: string[];
   readonly output?: string[];
+  readonly table?: string[];
 } & {
   readonly [option in NumberOption]?: string[];
 };
@@ -116,6 +128,7 @@ function splitWords(words: readonly string[]) {
         only: { type: 'string', multiple: true },
         as: { type: 'string', multiple: true },
         output: { type: 'string', short: 'o', multiple: true },
+        table: { type: 'string', multiple: true },
         help: { type: 'boolean', short: 'h' },
       },
     });
@@ -129,6 +142,7 @@ const TEXT_VALUES: Readonly<Record<string, string>> = {
   only: 'ids of profiles parted by commas',
   as: 'svg, dxf or csv',
   output: 'the name of a file',
+  table: 'the name of a table of claims (CSV)',
 };
 
 /** The library's message in one line; it calls a missing value by two names. */
@@ -146,6 +160,7 @@ function toCommand(name: Command['name'], files: string[], values: Values): Pars
   if (files.length > grammar.files) return { ok: false, fault: `"${name}" takes no "${files[grammar.files]}"` };
   if (name === 'fit') return toFitCommand(files[0], values);
   if (name === 'export') return toExportCommand(files[0], values);
+  if (name === 'claims') return toClaimsCommand(files[0], values);
   if (name === 'check') return { ok: true, command: { name, file: files[0] } };
   return { ok: true, command: { name } };
 }
@@ -181,6 +196,11 @@ function toExportCommand(file: string, { only, as = [], output = [] }: Values): 
   if (ids?.some((id) => id === '')) return { ok: false, fault: '--only needs ids of profiles parted by commas' };
   const command = { name: 'export', file, format, ...(ids && { only: [...new Set(ids)] }) } as const;
   return { ok: true, command: target === undefined ? command : { ...command, output: target } };
+}
+
+function toClaimsCommand(file: string, { table = [], json = false }: Values): ParsedCommand {
+  if (table.length > 1) return { ok: false, fault: `--table is given ${table.length} times, give it once` };
+  return { ok: true, command: { name: 'claims', file, json, ...(table.length > 0 && { table: table[0] }) } };
 }
 
 /** What is wrong with the number given for an option, if anything is. */

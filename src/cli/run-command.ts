@@ -4,6 +4,7 @@ import { familyJsonSchema } from '../interchange/json/schema.ts';
 import { JobCancelled } from '../jobs/job.ts';
 import { HELP } from './help-text.ts';
 import { type Command, parseCommand } from './parse-command.ts';
+import { runClaims } from './run-claims.ts';
 import { runExport } from './run-export.ts';
 import { runFit } from './run-fit.ts';
 import { EXIT, type Shell } from './shell.ts';
@@ -33,11 +34,12 @@ export async function runCommand(words: readonly string[], shell: Shell): Promis
 async function run(command: Command, shell: Shell): Promise<number> {
   if (command.name === 'help') shell.print(HELP);
   if (command.name === 'schema') shell.print(`${JSON.stringify(familyJsonSchema(), null, 2)}\n`);
-  if (command.name === 'check' || command.name === 'fit' || command.name === 'export') {
+  if ('file' in command) {
     const document = openFamily(command.file, shell);
     if (!document) return EXIT.badInput;
     if (command.name === 'fit') return runFit(document, command, shell);
     if (command.name === 'export') return runExport(document.family, command, shell);
+    if (command.name === 'claims') return runClaims(document.family, command, shell);
     shell.print(sayContents(document.family, command.file));
   }
   return EXIT.done;

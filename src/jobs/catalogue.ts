@@ -1,9 +1,12 @@
+import { checkFamilyClaims } from './check-family-claims.ts';
 import { describeFamily } from './describe-family.ts';
 import { drawParts } from './draw-parts.ts';
 import { fitFamily } from './fit-family.ts';
 import { guardFamily } from './guard-family.ts';
+import { identifyOutline } from './identify-outline.ts';
 import { judgeDetails } from './judge-details.ts';
 import { judgePairs } from './judge-pairs.ts';
+import { judgeTolerances } from './judge-tolerances.ts';
 import { readDrawing } from './read-drawing.ts';
 import { tracePictureJob } from './trace-picture.ts';
 import { verifyFamily } from './verify-family.ts';
@@ -13,9 +16,12 @@ export const catalogue = {
   fitFamily,
   verifyFamily,
   guardFamily,
+  identifyOutline,
   judgePairs,
   describeFamily,
   judgeDetails,
+  judgeTolerances,
+  checkFamilyClaims,
   drawParts,
   readDrawing,
   tracePicture: tracePictureJob,
