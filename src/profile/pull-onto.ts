@@ -1,5 +1,5 @@
 import type { Point } from '../geom/point.ts';
-import { nearestOnSegment } from '../geom/segment-distance.ts';
+import { nearestOnSegment, squaredDistance } from '../geom/segment-distance.ts';
 import { edgePoints, type Vertex } from '../geom/vertex.ts';
 
 /** A turn about the middle of an outline's vertices, radians, and then a movement, nanometres. */
@@ -17,7 +17,7 @@ const CHORDS = 200;
 const MOST_STEPS = 80;
 
 /** A point of one outline, and the direction in which it is to come nearer to the other, and by how much. */
-interface Want {
+export interface Want {
   readonly at: Point;
   readonly towards: Point;
   readonly distance: number;
@@ -28,14 +28,15 @@ interface Want {
  * points along both, each with its nearest point on the other, until a step moves nothing.
  *
  * @param turn whether it may be turned.
+ * @param enough a step that moves less than this ends it, nanometres.
  * @source see align-outline.
  */
-export function pullOnto(vertices: readonly Vertex[], onto: readonly Vertex[], turn: boolean): Pull {
+export function pullOnto(vertices: readonly Vertex[], onto: readonly Vertex[], turn: boolean, enough = 0.05): Pull {
   const middle = middleOf(vertices);
   const line = chordsOf(vertices);
   const target = chordsOf(onto);
-  const own = spread(line);
-  const others = spread(target);
+  const own = pointsAlong(line, SAMPLES);
+  const others = pointsAlong(target, SAMPLES);
   let pull: Pull = { angle: 0, by: { x: 0, y: 0 } };
   for (let n = 0; n < MOST_STEPS; n++) {
     const move = mover(pull, middle);
@@ -44,7 +45,7 @@ export function pullOnto(vertices: readonly Vertex[], onto: readonly Vertex[], t
     const centre = { x: middle.x + pull.by.x, y: middle.y + pull.by.y };
     const step = leastSquares(wants, centre, turn);
     pull = { angle: pull.angle + step.angle, by: { x: pull.by.x + step.by.x, y: pull.by.y + step.by.y } };
-    if (Math.hypot(step.by.x, step.by.y) < 0.05 && Math.abs(step.angle) < 1e-9) break;
+    if (Math.hypot(step.by.x, step.by.y) < enough && Math.abs(step.angle) < enough * 2e-8) break;
   }
   return pull;
 }
@@ -67,12 +68,12 @@ function chordsOf(vertices: readonly Vertex[]): Point[] {
   return vertices.flatMap((v, i) => edgePoints(v, vertices[(i + 1) % vertices.length], CHORDS));
 }
 
-/** Points at equal distances along a closed line. */
-function spread(line: readonly Point[]): Point[] {
+/** So many points at equal distances along a closed line. */
+export function pointsAlong(line: readonly Point[], count: number): Point[] {
   const lengths = line.map((p, i) =>
     Math.hypot(line[(i + 1) % line.length].x - p.x, line[(i + 1) % line.length].y - p.y),
   );
-  const step = lengths.reduce((sum, length) => sum + length, 0) / SAMPLES;
+  const step = lengths.reduce((sum, length) => sum + length, 0) / count;
   const points: Point[] = [];
   let along = 0;
   for (const [i, p] of line.entries()) {
@@ -101,13 +102,16 @@ function backWant(wanted: Point, moved: readonly Point[]): Want {
 /** The nearest point of a closed line, and the direction square to the line there. */
 function nearestOn(at: Point, line: readonly Point[]): { readonly point: Point; readonly towards: Point } {
   let least = Number.POSITIVE_INFINITY;
-  let [point, edge] = [line[0], 0];
+  let edge = 0;
+  let from = line[line.length - 1];
   for (let i = 0; i < line.length; i++) {
-    const near = nearestOnSegment(at, line[i], line[(i + 1) % line.length]);
-    const square = (near.x - at.x) ** 2 + (near.y - at.y) ** 2;
-    if (square < least) [least, point, edge] = [square, near, i];
+    const to = line[i];
+    const square = squaredDistance(at.x, at.y, from.x, from.y, to.x, to.y);
+    if (square < least) [least, edge] = [square, i];
+    from = to;
   }
-  const [a, b] = [line[edge], line[(edge + 1) % line.length]];
+  const [a, b] = [line[(edge + line.length - 1) % line.length], line[edge]];
+  const point = nearestOnSegment(at, a, b);
   const length = Math.hypot(b.x - a.x, b.y - a.y);
   const square = { x: -(b.y - a.y) / length, y: (b.x - a.x) / length };
   const off = Math.sqrt(least);
@@ -117,7 +121,7 @@ function nearestOn(at: Point, line: readonly Point[]): { readonly point: Point; 
 }
 
 /** The small turn about `centre` and movement that leave the least sum of squares. */
-function leastSquares(wants: readonly Want[], centre: Point, turn: boolean): Pull {
+export function leastSquares(wants: readonly Want[], centre: Point, turn: boolean): Pull {
   // Turns are counted in nanometres at one millimetre, so that all three unknowns are of a kind.
   const arm = 1e6;
   const sums = new Float64Array(9);
