@@ -4,6 +4,7 @@ import { explainPlacement } from '../fit/explain-placement.ts';
 import { blockedWords, fitSentence, partName } from '../fit/fit-sentence.ts';
 import { addSection } from '../interchange/json/add-section.ts';
 import { changeFamily } from '../interchange/json/change-family.ts';
+import * as lesson from '../interchange/json/edit-lesson.ts';
 import { putLeastWeb, putMilled } from '../interchange/json/mill-file.ts';
 import { readPicture, writePicture } from '../interchange/json/picture-file.ts';
 import { readFamily } from '../interchange/json/read.ts';
@@ -42,6 +43,7 @@ const doors: Doors = {
   changeFamily,
   addSection,
   mill: { putMilled, putLeastWeb },
+  lesson,
   judgeNow,
   toleranceNow,
   innerFitNow,

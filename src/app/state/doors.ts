@@ -25,6 +25,7 @@ import type { PictureTrace } from '../../trace/trace-picture.ts';
 import type { BandShapes } from '../pair-now.ts';
 import type { InterchangeDoors } from './exchange/interchange-doors.ts';
 import type { Pace } from './pace.ts';
+import type { LessonDoors } from './teach/lesson-doors.ts';
 
 /** What the reader of family files answers. */
 export type ReadAnswer =
@@ -59,6 +60,7 @@ export interface Doors {
   /** The family with one section more, milled or drawn, and the id that it was given; nanometres. */
   addSection: typeof addSection;
   readonly mill: MillDoors;
+  readonly lesson: LessonDoors;
   /** How many jobs run side by side. */
   threadCount(): number;
   /** Judges pairs in another thread; answers come in parts. Throws where the browser allows no threads. */

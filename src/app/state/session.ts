@@ -16,6 +16,7 @@ import { makeDetailsStore, type RowDetails } from './row-details.ts';
 import { editedProfile, makeSelectionStore, type SelectionState, settleSelection } from './selection-state.ts';
 import { makeSettingsStore, type SettingsState, type Shelf } from './settings-state.ts';
 import { listenTo, type Store } from './store.ts';
+import { type KeptScore, makeQuizScoreStore } from './teach/quiz-score.ts';
 import { makeTeachStore, type TeachState } from './teach/teach-state.ts';
 import { TellingDetails } from './telling-details.ts';
 import { makeTiersStore, type TiersState } from './tiers/tiers-state.ts';
@@ -36,6 +37,8 @@ export interface Session {
   readonly tiers: Store<TiersState>;
   readonly names: Store<NamesState>;
   readonly teach: Store<TeachState>;
+  /** What was done in the quiz so far on this computer. */
+  readonly quizScore: Store<KeptScore>;
   /** What is coming in and is asked about. */
   readonly imports: Store<ImportState>;
 }
@@ -63,6 +66,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     tiers: makeTiersStore(),
     names: makeNamesStore(),
     teach: makeTeachStore(),
+    quizScore: makeQuizScoreStore(shelf),
     imports: makeImportStore(),
   };
   tieSelection(session);
@@ -76,7 +80,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     () => {
       session.tiers.setState({ chosenOpenings: null });
       session.names.setState(NOTHING_ASKED);
-      session.teach.setState({ step: 0, presenting: false });
+      session.teach.setState({ step: 0, presenting: false, round: null });
     },
   );
   return session;

@@ -13,6 +13,7 @@ import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
 import { addSection } from '../../../src/interchange/json/add-section.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
+import * as lesson from '../../../src/interchange/json/edit-lesson.ts';
 import { putLeastWeb, putMilled } from '../../../src/interchange/json/mill-file.ts';
 import { readPicture, writePicture } from '../../../src/interchange/json/picture-file.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
@@ -93,6 +94,7 @@ export function fakeDoors() {
     changeFamily,
     addSection,
     mill: { putMilled, putLeastWeb },
+    lesson,
     judgeNow,
     toleranceNow,
     bandShapes,
