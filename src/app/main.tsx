@@ -13,9 +13,11 @@ import { writeFamily } from '../interchange/json/write.ts';
 import { isLink } from '../interchange/link/link-form.ts';
 import type { PairDetail } from '../jobs/judge-details.ts';
 import type { PairsPart } from '../jobs/judge-pairs.ts';
+import type { TolerancesPart } from '../jobs/judge-tolerances.ts';
 import { packOutline } from '../jobs/packed-outline.ts';
 import { startJob, threadCount } from '../workers/start-job.ts';
 import { browserPace } from './browser-pace.ts';
+import { claimsDoors } from './claims-doors.ts';
 import './fonts.ts';
 import { interchangeDoors } from './interchange-doors.ts';
 import { browserTabs } from './keep/browser-tabs.ts';
@@ -43,7 +45,14 @@ const doors: Doors = {
   changeFamily,
   addSection,
   mill: { putMilled, putLeastWeb },
+  claims: claimsDoors((input, onPart) =>
+    startJob('judgeTolerances', input, { onPart: (part) => onPart(part as TolerancesPart) }),
+  ),
   lesson,
+  tiers: {
+    layOut: (input) => startJob('layOutTiers', input),
+    countConcepts: (input) => startJob('countConcepts', input),
+  },
   judgeNow,
   toleranceNow,
   innerFitNow,

@@ -1,7 +1,8 @@
+import { looksLikeClaims } from './csv/read-claims.ts';
 import type { FileFault } from './json/file-fault.ts';
 
 /** What a file is, going by what stands in it. */
-export type SniffedFormat = 'family' | 'svg' | 'dxf' | 'points' | 'picture';
+export type SniffedFormat = 'family' | 'svg' | 'dxf' | 'points' | 'claims' | 'picture';
 
 /** How the letters of a text file are written down. */
 export type TextEncoding = 'utf-8' | 'utf-16le' | 'utf-16be';
@@ -15,7 +16,8 @@ export type Sniffed =
 export const SNIFFED_BYTES = 65_536;
 
 /** What can be opened, in words. */
-export const OPENABLE = 'a family file (.json), an SVG, a DXF, a table of points (CSV) or a picture (PNG, JPEG, WebP)';
+export const OPENABLE =
+  'a family file (.json), an SVG, a DXF, a table of points or of claims (CSV) or a picture (PNG, JPEG, WebP)';
 
 /** A form known by fixed letters at a place near its start; `words` and `cure` where it cannot be read. */
 interface Signature {
@@ -85,6 +87,7 @@ export function sniffText(name: string, text: string, encoding: TextEncoding = '
   if (start.startsWith('{') || start.startsWith('[')) return found('family');
   if (start.startsWith('<')) return sniffMarkup(name, start, found);
   if (isDxf(start)) return found('dxf');
+  if (looksLikeClaims(start)) return found('claims');
   if (hasPoints(start) || /\.(csv|tsv)$/i.test(name)) return found('points');
   return refuse('is no drawing, no table of points and no family file', `Choose ${OPENABLE}.`);
 }

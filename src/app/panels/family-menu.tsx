@@ -131,7 +131,7 @@ function TransferRows({ close }: { close(): void }) {
   const isOpen = useStore(session.documents, (s) => s.document !== null);
   if (!isOpen) return null;
   const rows = [
-    { name: 'Import…', hint: 'SVG, DXF, points, a picture, another family', run: pickImports },
+    { name: 'Import…', hint: 'SVG, DXF, points, claims, a picture, another family', run: pickImports },
     { name: 'Paste from clipboard', hint: 'a drawing, points or a picture, or press Ctrl+V', run: pasteFromClipboard },
     { name: 'Export…', hint: 'sections as SVG, DXF or points', run: beginExport },
   ];

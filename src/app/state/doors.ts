@@ -26,6 +26,8 @@ import type { BandShapes } from '../pair-now.ts';
 import type { InterchangeDoors } from './exchange/interchange-doors.ts';
 import type { Pace } from './pace.ts';
 import type { LessonDoors } from './teach/lesson-doors.ts';
+import type { ClaimsDoors } from './tiers/claims-doors.ts';
+import type { TiersDoors } from './tiers/tiers-doors.ts';
 
 /** What the reader of family files answers. */
 export type ReadAnswer =
@@ -60,7 +62,10 @@ export interface Doors {
   /** The family with one section more, milled or drawn, and the id that it was given; nanometres. */
   addSection: typeof addSection;
   readonly mill: MillDoors;
+  /** What is claimed: tables, edits, tolerances. */
+  readonly claims: ClaimsDoors;
   readonly lesson: LessonDoors;
+  readonly tiers: TiersDoors;
   /** How many jobs run side by side. */
   threadCount(): number;
   /** Judges pairs in another thread; answers come in parts. Throws where the browser allows no threads. */

@@ -1,10 +1,13 @@
+import { claimsDoors } from '../../../src/app/claims-doors.ts';
 import { interchangeDoors } from '../../../src/app/interchange-doors.ts';
 import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/pair-now.ts';
 import type { Doors } from '../../../src/app/state/doors.ts';
 import type { Pace } from '../../../src/app/state/pace.ts';
 import type { EntryMatrix } from '../../../src/family/entry-matrix.ts';
+import type { EntryTable } from '../../../src/family/entry-table.ts';
 import type { Family } from '../../../src/family/family.ts';
 import type { GuardMargins } from '../../../src/family/guard-margin.ts';
+import type { ConceptCount } from '../../../src/family/tiers.ts';
 import { explainPlacement } from '../../../src/fit/explain-placement.ts';
 import type { Fit } from '../../../src/fit/fit.ts';
 import { blockedWords, fitSentence, partName } from '../../../src/fit/fit-sentence.ts';
@@ -22,6 +25,8 @@ import { writeFamily } from '../../../src/interchange/json/write.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
 import type { DetailsInput, PairDetail } from '../../../src/jobs/judge-details.ts';
 import type { PairsInput, PairsPart } from '../../../src/jobs/judge-pairs.ts';
+import type { TolerancesInput, TolerancesPart } from '../../../src/jobs/judge-tolerances.ts';
+import type { TierLayout, TierLayoutInput } from '../../../src/jobs/lay-out-tiers.ts';
 import { type PackedOutline, unpackOutline } from '../../../src/jobs/packed-outline.ts';
 import type { DrawingInput, LoopsRead } from '../../../src/jobs/read-drawing.ts';
 import type { TraceInput } from '../../../src/jobs/trace-picture.ts';
@@ -82,6 +87,9 @@ export function fakeDoors() {
   const guards = holder<{ family: Family; matrix: EntryMatrix }, never, GuardMargins>();
   const traces = holder<TraceInput, never, PictureTrace>();
   const drawings = holder<DrawingInput, never, LoopsRead>();
+  const tolerances = holder<TolerancesInput, TolerancesPart, number>();
+  const layouts = holder<TierLayoutInput, never, TierLayout>();
+  const counts = holder<{ table: EntryTable; limit: number }, never, ConceptCount>();
   const held = heldPace();
   const doors: Doors = {
     readFamily,
@@ -94,7 +102,12 @@ export function fakeDoors() {
     changeFamily,
     addSection,
     mill: { putMilled, putLeastWeb },
+    claims: claimsDoors(tolerances.start),
     lesson,
+    tiers: {
+      layOut: (input) => layouts.start(input, () => {}),
+      countConcepts: (input) => counts.start(input, () => {}),
+    },
     judgeNow,
     toleranceNow,
     bandShapes,
@@ -118,6 +131,9 @@ export function fakeDoors() {
     guards: guards.jobs,
     drawings: drawings.jobs,
     traces: traces.jobs,
+    tolerances: tolerances.jobs,
+    layouts: layouts.jobs,
+    counts: counts.jobs,
     ...held,
   };
 }

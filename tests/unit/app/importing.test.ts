@@ -28,6 +28,7 @@ let session: ReturnType<typeof makeSession>;
 let importing: Importing<IncomingFile>;
 let pictures: string[];
 let opened: string[];
+let claimed: string[];
 
 beforeEach(() => {
   doors = fakeDoors();
@@ -35,8 +36,10 @@ beforeEach(() => {
   openText(session.documents, doors.doors, DEMO, 'polderwick.json');
   pictures = [];
   opened = [];
+  claimed = [];
   importing = new Importing<IncomingFile>(session, {
     takePicture: ({ name }) => pictures.push(name),
+    takeClaims: (name, text) => claimed.push(`${name}: ${text}`),
     openFamily: ({ name }) => opened.push(name),
   });
 });
@@ -240,4 +243,11 @@ describe('another family', () => {
     await take(textFile('broken.json', '{ "format": '));
     expect([now().stage, session.documents.getState().refusal?.fileName]).toEqual(['none', 'broken.json']);
   });
+});
+
+test('a table of claims is handed to the sheet of claims, and the next file comes', async () => {
+  const list = 'blank,keyway,enters\nHeron,Smew,no\n';
+  importing.take([textFile('chart.csv', list), textFile('wall.txt', list)]);
+  await expect.poll(() => claimed).toEqual([`chart.csv: ${list}`, `wall.txt: ${list}`]);
+  expect(now().stage).toBe('none');
 });

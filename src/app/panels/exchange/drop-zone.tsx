@@ -37,7 +37,9 @@ export function DropZone() {
     <div className={styles.dropSheet}>
       <p>
         Drop to open or import
-        <small>a family (.json), drawings (SVG, DXF), points (CSV, TXT) or a picture to trace (PNG, JPEG, WebP)</small>
+        <small>
+          a family (.json), drawings (SVG, DXF), points or claims (CSV, TXT) or a picture to trace (PNG, JPEG, WebP)
+        </small>
       </p>
     </div>
   );

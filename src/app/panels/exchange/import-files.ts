@@ -1,5 +1,6 @@
 import { Importing, type IncomingFile } from '../../state/exchange/importing.ts';
 import type { Session } from '../../state/session.ts';
+import { showIncoming } from '../../state/tiers/claims-state.ts';
 import { takePicture } from '../trace/take-picture.ts';
 import { openFile } from './open-file.ts';
 
@@ -16,6 +17,7 @@ export function importingOf(session: Session): Importing<DiskFile> {
   if (known) return known;
   const made = new Importing<DiskFile>(session, {
     takePicture: ({ file }) => takePicture(session, file),
+    takeClaims: (name, text) => showIncoming(session, name, text),
     openFamily: ({ file }) => void openFile(session, file),
   });
   importers.set(session, made);

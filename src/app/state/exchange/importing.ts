@@ -31,6 +31,8 @@ export interface IncomingFile {
 /** What the window does with files that are not read here. */
 export interface ImportHands<F extends IncomingFile> {
   takePicture(file: F): void;
+  /** Shows a table of claims before it is taken. */
+  takeClaims(name: string, text: string): void;
   /** Opens a family in place of the open one, after asking where edits would be lost. */
   openFamily(file: F): void;
 }
@@ -114,7 +116,14 @@ export class Importing<F extends IncomingFile> {
     if (file.size > LARGEST_FILE) return [tooLarge(file.size, format)];
     const text = await file.text(encoding);
     if (turn !== this.turn) return NOTHING;
+    if (format === 'claims') return this.handClaims(file.name, text);
     return format === 'family' ? this.prepareFamily(file, text) : this.prepareDrawing(file.name, { format, text });
+  }
+
+  private handClaims(name: string, text: string): ImportStage | readonly FileFault[] {
+    if (!this.session.documents.getState().document) return [NO_FAMILY];
+    this.hands.takeClaims(name, text);
+    return NOTHING;
   }
 
   private prepareFamily(file: F, text: string): ImportStage | readonly FileFault[] {
