@@ -25,6 +25,7 @@ import type { KeepParts } from './keep/keeping.ts';
 import { openLink } from './keep/open-link.ts';
 import { browserKeepShelf } from './keep/shelf.ts';
 import { keepingOf, startKeeping } from './keep/start-keeping.ts';
+import { namesDoors } from './names-doors.ts';
 import { registerOffline } from './offline/register-offline.ts';
 import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from './pair-now.ts';
 import { mayReplace } from './panels/exchange/may-replace.ts';
@@ -68,6 +69,7 @@ const doors: Doors = {
   readPicture,
   writePicture,
   interchange: interchangeDoors((input) => startJob('readDrawing', input, { alone: true })),
+  names: namesDoors,
   pace: browserPace,
   explainPlacement,
   fitSentence,
