@@ -1,5 +1,6 @@
 import { claimsDoors } from '../../../src/app/claims-doors.ts';
 import { interchangeDoors } from '../../../src/app/interchange-doors.ts';
+import { namesDoors } from '../../../src/app/names-doors.ts';
 import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/pair-now.ts';
 import type { Doors } from '../../../src/app/state/doors.ts';
 import type { Pace } from '../../../src/app/state/pace.ts';
@@ -122,6 +123,7 @@ export function fakeDoors() {
     readPicture,
     writePicture,
     interchange: interchangeDoors((input) => drawings.start(input, () => {})),
+    names: namesDoors,
     pace: held.pace,
   };
   return {
