@@ -1,0 +1,209 @@
+import type { NameKind } from '../family/name-entry.ts';
+import { findMentions } from './find-mentions.ts';
+import type { Mention } from './mention.ts';
+import { KIND_WORDS, type Word } from './name-phrase.ts';
+import { classOf, isParticiple, type WordClass } from './question-words.ts';
+import { areListed } from './read-beside.ts';
+import type { Register } from './register.ts';
+import { canBe, type Role } from './resolve.ts';
+
+/** What is asked. */
+export type Form =
+  /** Does X go into Y, why not, with how much room. */
+  | 'pair'
+  /** What goes into Y; what goes into Y and into Z. */
+  | 'what goes in'
+  /** What does X go into. */
+  | 'where'
+  /** What goes into all. */
+  | 'goes into all'
+  /** What is X. */
+  | 'what is'
+  | 'what differs'
+  | 'is it the same'
+  | 'not understood';
+
+/** A question taken apart. */
+export interface Reading {
+  readonly form: Form;
+  /** All names, in the order of the question. */
+  readonly mentions: readonly Mention[];
+  readonly entrants: readonly Mention[];
+  readonly openings: readonly Mention[];
+  /** What is asked for: "which tools go into Y". */
+  readonly asked: NameKind | null;
+  /** Whether the answer may start with yes or no. */
+  readonly yesOrNo: boolean;
+  /** Whether it is asked about opening or turning, which going in alone does not do. */
+  readonly turning: boolean;
+  /** Whether the blank and the keyway were named the wrong way round. */
+  readonly swapped: boolean;
+}
+
+/** A question as names and words with a use; words without are left out. */
+interface Item {
+  readonly at: number;
+  readonly word: Word;
+  readonly use: WordClass;
+}
+
+/**
+ * Takes a question in plain words apart: what is asked, and which names have which part in it.
+ *
+ * @check tests/unit/names/read-question.test.ts
+ */
+export function readQuestion(question: string, register: Register): Reading {
+  const { words, mentions } = findMentions(question, register);
+  const items = words.flatMap((word, at): Item[] => {
+    const use = mentions.some(({ from, to }) => at >= from && at < to) ? null : classOf(word.plain);
+    return use === null ? [] : [{ at, word, use }];
+  });
+  const certain = needed(mentions);
+  const roles = rolesOf(words, items, certain);
+  const has = (use: WordClass) => items.some((item) => item.use === use);
+  const form = formOf(has, roles);
+  return {
+    form,
+    mentions: certain,
+    entrants: roles.entrants,
+    openings: roles.openings,
+    asked: askedKind(items),
+    yesOrNo: !(['asking', 'room', 'negation', 'why', 'stops'] as const).some(has),
+    turning: items.some(({ word }) => /^(open|turn|operate|unlock|work)(s|ed|ing)?$/.test(word.plain)),
+    swapped: roles.swapped,
+  };
+}
+
+/** The names without words that may be none, where there are enough names without them. */
+function needed(mentions: readonly Mention[]): Mention[] {
+  const certain = mentions.filter((mention) => mention.certain);
+  return certain.length > 0 ? certain : mentions.slice(0, 2);
+}
+
+interface Roles {
+  readonly entrants: readonly Mention[];
+  readonly openings: readonly Mention[];
+  /** Names whose part the sentence does not tell. */
+  readonly open: readonly Mention[];
+  readonly swapped: boolean;
+}
+
+/** Which names go in, and into which. */
+function rolesOf(words: readonly Word[], items: readonly Item[], mentions: readonly Mention[]): Roles {
+  const roles: (Role | null)[] = [];
+  for (const [i, mention] of mentions.entries()) {
+    const listed = i > 0 && areListed(words, mentions[i - 1], mention);
+    roles.push(listed ? roles[i - 1] : roleOf(words, items, mention));
+  }
+  const of = (role: Role | null) => mentions.filter((_, i) => roles[i] === role);
+  return turnedRight(completed({ entrants: of('entrant'), openings: of('opening'), open: of(null), swapped: false }));
+}
+
+/** The part of one name, by the word before it, else by the verb that it is subject or object of. */
+function roleOf(words: readonly Word[], items: readonly Item[], mention: Mention): Role | null {
+  const verb = items.findLast((item) => item.at < mention.from && isVerb(item));
+  const before = wordBefore(words, mention);
+  if (classOf(before) === 'into') return 'opening';
+  if (classOf(before) === 'by' && (verb || before === 'by')) return agentRole(before, verb, isPassive(items));
+  if (verb) return objectRole(verb.use);
+  const next = items.find((item) => item.at >= mention.to && isVerb(item));
+  return next ? subjectRole(next, isPassive(items)) : null;
+}
+
+/** The word before a name, articles and the like left out. */
+function wordBefore(words: readonly Word[], { from }: Mention): string {
+  let at = from - 1;
+  while (
+    /^(a|an|the|this|that|these|those|both|all|of|any|my|our|your|their|some|called|named)$/.test(
+      words[at]?.plain ?? '',
+    )
+  )
+    at -= 1;
+  return words[at]?.plain ?? '';
+}
+
+function isVerb({ use }: Item): boolean {
+  return use === 'enters' || use === 'takes' || use === 'stops' || use === 'handles';
+}
+
+function isPassive(items: readonly Item[]): boolean {
+  const be = items.findIndex(({ word }) =>
+    /^(is|are|was|were|be|been|being|get|gets|isn't|aren't|can't)$/.test(word.plain),
+  );
+  return be >= 0 && items.slice(be).some((item) => isVerb(item) && isParticiple(item.word.plain));
+}
+
+function objectRole(use: WordClass): Role {
+  return use === 'enters' ? 'opening' : 'entrant';
+}
+
+function subjectRole({ use, word }: Item, passive: boolean): Role {
+  const active = use === 'takes' || use === 'stops' ? 'opening' : 'entrant';
+  if (!passive || use === 'handles' || !isParticiple(word.plain)) return active;
+  return active === 'entrant' ? 'opening' : 'entrant';
+}
+
+/** "opened by X", "open Y with X", but "works with Y". */
+function agentRole(before: string, verb: Item | undefined, passive: boolean): Role {
+  if (verb?.use === 'takes' || verb?.use === 'stops') return passive ? 'opening' : 'entrant';
+  const alongside = /^(work|works|working|compatible|match|matches|go|goes|belong|fitted|come|comes)$/;
+  return before === 'with' && verb && alongside.test(verb.word.plain) ? 'opening' : 'entrant';
+}
+
+/** Names of unknown part take the part that is still free. */
+function completed(roles: Roles): Roles {
+  const { entrants, openings, open } = roles;
+  if (open.length === 0) return roles;
+  if (openings.length > 0 && entrants.length === 0) return { ...roles, entrants: open, open: [] };
+  if (entrants.length > 0 && openings.length === 0) return { ...roles, openings: open, open: [] };
+  return roles;
+}
+
+/**
+ * A door "opens with" a blank as a blank "opens" a door: where both parts are taken, or two names have the same one, what
+ * the names are decides.
+ */
+function turnedRight(roles: Roles): Roles {
+  const { entrants, openings } = roles;
+  if (entrants.length > 0 && openings.length > 0) {
+    const crossed = entrants.every(isKeywayOnly) && openings.every(isEntrantOnly);
+    return crossed ? { ...roles, entrants: openings, openings: entrants, swapped: true } : roles;
+  }
+  const all = entrants.length > 0 ? entrants : openings;
+  const [keyways, others] = [all.filter(isKeywayOnly), all.filter((mention) => !isKeywayOnly(mention))];
+  const clear = keyways.length > 0 && others.length > 0 && roles.open.length === 0;
+  return clear ? { ...roles, entrants: others, openings: keyways } : roles;
+}
+
+function isKeywayOnly({ kind, resolution }: Mention): boolean {
+  if (resolution.kind !== 'found') return kind === 'keyway';
+  return resolution.senses.every((sense) => !canBe(sense, 'entrant'));
+}
+
+function isEntrantOnly({ resolution }: Mention): boolean {
+  return resolution.kind === 'found' && resolution.senses.every((sense) => !canBe(sense, 'opening'));
+}
+
+/** What is asked, by the kinds of words in the question and the parts of its names. */
+function formOf(has: (use: WordClass) => boolean, roles: Roles): Form {
+  const { entrants, openings, open } = roles;
+  const names = entrants.length + openings.length + open.length;
+  const moving = has('enters') || has('takes') || has('stops') || has('handles');
+  if (names === 0) return has('all') && (moving || has('kind')) ? 'goes into all' : 'not understood';
+  if (names >= 2 && has('differs')) return 'what differs';
+  if (names >= 2 && has('same')) return 'is it the same';
+  if (entrants.length > 0 && openings.length > 0) return 'pair';
+  if (open.length === 2 && has('room')) return 'pair';
+  if (open.length === names || has('means'))
+    return has('asking') || has('means') || names === 1 || has('auxiliary') ? 'what is' : 'not understood';
+  return openings.length > 0 ? 'what goes in' : 'where';
+}
+
+/** The kind that a question asks for: the kind word soon after "which" or "what", or what "who" must have. */
+function askedKind(items: readonly Item[]): NameKind | null {
+  const asking = items.findIndex(({ use }) => use === 'asking' || use === 'any' || use === 'all');
+  if (asking < 0) return null;
+  const kind = items.slice(asking, asking + 4).find(({ use, at }) => use === 'kind' && at <= items[asking].at + 3);
+  if (kind) return KIND_WORDS.get(kind.word.plain) ?? null;
+  return /^who/.test(items[asking].word.plain) ? 'blank' : null;
+}

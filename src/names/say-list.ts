@@ -1,0 +1,20 @@
+const NUMBERS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+
+/** "A", "A and B", "A, B and C"; names with a comma of their own are parted by semicolons. */
+export function listed(texts: readonly string[], link = 'and'): string {
+  if (texts.length < 2) return texts.join('');
+  const commas = texts.length > 2 && texts.some((text) => text.includes(','));
+  const last = texts[texts.length - 1];
+  const head = texts.slice(0, -1).join(commas ? '; ' : ', ');
+  return `${head}${commas ? ';' : ''} ${link} ${last}`;
+}
+
+/** A number in words up to twelve, then in digits. */
+export function numberWord(count: number): string {
+  return NUMBERS[count - 1] ?? String(count);
+}
+
+/** "five chambers", "one chamber". */
+export function chambersText(chambers: number): string {
+  return `${numberWord(chambers)} ${chambers === 1 ? 'chamber' : 'chambers'}`;
+}
