@@ -1,4 +1,5 @@
 import { checkFamilyClaims } from './check-family-claims.ts';
+import { countConceptsJob } from './count-concepts.ts';
 import { describeFamily } from './describe-family.ts';
 import { drawParts } from './draw-parts.ts';
 import { fitFamily } from './fit-family.ts';
@@ -7,6 +8,7 @@ import { identifyOutline } from './identify-outline.ts';
 import { judgeDetails } from './judge-details.ts';
 import { judgePairs } from './judge-pairs.ts';
 import { judgeTolerances } from './judge-tolerances.ts';
+import { layOutTiers } from './lay-out-tiers.ts';
 import { readDrawing } from './read-drawing.ts';
 import { tracePictureJob } from './trace-picture.ts';
 import { verifyFamily } from './verify-family.ts';
@@ -25,6 +27,8 @@ export const catalogue = {
   drawParts,
   readDrawing,
   tracePicture: tracePictureJob,
+  layOutTiers,
+  countConcepts: countConceptsJob,
 };
 
 /** The name of an operation. */
