@@ -1,0 +1,6 @@
+import { commonPassage as findPassage, type PassageInput } from '../passage/common-passage.ts';
+import type { Passage } from '../passage/passage.ts';
+import { type Job, runInSlices } from './job.ts';
+
+/** What some keyways have in common, the widest blank that passes all of them, and how it goes into all others. */
+export const commonPassage: Job<PassageInput, Passage> = (input, context) => runInSlices(findPassage(input), context);

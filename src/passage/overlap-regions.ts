@@ -1,0 +1,38 @@
+import { intersection } from '../geom/clip.ts';
+import { type Box, boxOf, type Point, translatePoints } from '../geom/point.ts';
+import { boundariesOf, type Region } from '../geom/region.ts';
+import { asTrustedRing } from '../geom/ring.ts';
+import { signedArea } from '../geom/signed-area.ts';
+
+/** A region, or null for the whole plane: what no region has cut yet. */
+export type Shared = Region | null;
+
+/** Area of a region, holes taken off, square nanometres. */
+export function areaOf(region: Region): number {
+  return boundariesOf(region).reduce((sum, boundary) => sum + signedArea(boundary), 0);
+}
+
+/** The region moved by whole nanometres. */
+export function moveRegion(region: Region, by: Point): Region {
+  if (by.x === 0 && by.y === 0) return region;
+  return region.map(({ outer, holes }) => ({
+    outer: asTrustedRing(translatePoints(outer, by)),
+    holes: holes.map((hole) => translatePoints(hole, by)),
+  }));
+}
+
+/** What the shared part and one more region have in common. */
+export function share(shared: Shared, region: Region): Region {
+  if (shared === null) return region;
+  return shared.length === 0 || region.length === 0 ? [] : intersection(shared, region);
+}
+
+/** What both shared parts have in common; null where neither has been cut. */
+export function shareBoth(a: Shared, b: Shared): Shared {
+  return b === null ? a : share(a, b);
+}
+
+/** The box round a region with area. */
+export function boxOfRegion(region: Region): Box {
+  return boxOf(region.flatMap(({ outer }) => outer));
+}

@@ -1,0 +1,110 @@
+import fc from 'fast-check';
+import { expect, test } from 'vitest';
+import { regionOf } from '../../src/geom/region.ts';
+import type { Ring } from '../../src/geom/ring.ts';
+import { sharedBy } from '../../src/passage/align-regions.ts';
+import { overlapMeter } from '../../src/passage/overlap-area.ts';
+import { areaOf, moveRegion, share } from '../../src/passage/overlap-regions.ts';
+import { bladeOf, roomFor } from '../../src/passage/widest-blank.ts';
+import { randomNumbers } from '../cases/random-numbers.ts';
+import { randomSection } from '../cases/random-section.ts';
+import { growByMitre, sectionOutline } from '../cases/section-outline.ts';
+import { findPassage } from '../kit/find-passage.ts';
+import { judge } from '../kit/judge.ts';
+import { soundRing } from '../kit/shapes.ts';
+
+const UM = 1_000;
+const CLEARANCE = 40 * UM;
+
+/** Keyways by name, each round a random blade. */
+function keyways(seed: number, count: number): Record<string, Ring> {
+  const random = randomNumbers(seed);
+  const rings = Array.from({ length: count }, () =>
+    soundRing(growByMitre(sectionOutline(randomSection(random, random.whole(2, 5), 'any')), 50 * UM)),
+  );
+  return Object.fromEntries(rings.map((ring, i) => [`k${i}`, ring]));
+}
+
+const seeds = fc.integer({ min: 0, max: 1e6 });
+const few = { numRuns: 12, seed: 5 };
+
+test('the blank enters every chosen keyway with the running clearance really, and no others are claimed', () => {
+  fc.assert(
+    fc.property(seeds, fc.integer({ min: 1, max: 4 }), (seed, count) => {
+      const chosen = keyways(seed, count);
+      const others = Object.fromEntries(Object.entries(keyways(seed + 1, 2)).map(([id, ring]) => [`o${id}`, ring]));
+      const { blank, entries } = findPassage(chosen, CLEARANCE, others);
+      if (!blank) return;
+      expect(blank.entersAll).toBe(true);
+      for (const { id, fit } of entries) {
+        const judged = judge({ ...chosen, ...others }[id], blank.ring, CLEARANCE);
+        expect(fit.verdict).toBe(judged.verdict);
+        if (id in chosen) expect(judged.clearance).toBeGreaterThanOrEqual(CLEARANCE);
+      }
+    }),
+    few,
+  );
+});
+
+test('another keyway never makes what is shared larger where the others lie', () => {
+  fc.assert(
+    fc.property(seeds, fc.integer({ min: -200, max: 200 }), (seed, off) => {
+      const regions = Object.values(keyways(seed, 3)).map((ring) => regionOf(ring));
+      const moves = regions.map((_, i) => ({ x: i * off * UM, y: -i * off * UM }));
+      const two = areaOf(sharedBy(regions.slice(0, 2), moves));
+      expect(areaOf(sharedBy(regions, moves))).toBeLessThanOrEqual(two);
+    }),
+    { numRuns: 60, seed: 5 },
+  );
+});
+
+test('in whatever order keyways are chosen, the answer is the same', () => {
+  fc.assert(
+    fc.property(seeds, (seed) => {
+      const chosen = keyways(seed, 3);
+      const turned = Object.fromEntries(Object.entries(chosen).reverse());
+      const [one, other] = [findPassage(chosen, CLEARANCE), findPassage(turned, CLEARANCE)];
+      expect(other.members).toEqual(one.members);
+      expect(other.blank?.ring).toEqual(one.blank?.ring);
+      expect(other.common).toEqual(one.common);
+    }),
+    { numRuns: 6, seed: 5 },
+  );
+});
+
+test('a single keyway gives its own erosion', () => {
+  fc.assert(
+    fc.property(seeds, (seed) => {
+      const [ring] = Object.values(keyways(seed, 1));
+      const { blank, sure, members } = findPassage({ only: ring }, CLEARANCE);
+      const { blade } = bladeOf(roomFor(regionOf(ring), CLEARANCE));
+      expect(blank?.area).toBe(blade && areaOf(regionOf(blade)));
+      expect(sure?.kind).toBe('best');
+      expect(members[0].loss?.share ?? 0).toBeLessThan(0.01);
+    }),
+    few,
+  );
+});
+
+test('the quick measure of a shared area agrees with clipping', () => {
+  fc.assert(
+    fc.property(seeds, fc.integer({ min: -900, max: 900 }), fc.integer({ min: -900, max: 900 }), (seed, dx, dy) => {
+      const [a, b] = Object.values(keyways(seed, 2)).map((ring) => regionOf(ring));
+      const move = { x: dx * UM, y: dy * UM };
+      const clipped = areaOf(share(a, moveRegion(b, move)));
+      // Half a nanometre along a boundary of at most 100 mm.
+      expect(Math.abs(overlapMeter(a, b)(move) - clipped)).toBeLessThan(1e8);
+    }),
+    { numRuns: 200, seed: 5 },
+  );
+});
+
+test('the quick measure holds where walls lie on each other', () => {
+  const [ring] = Object.values(keyways(3, 1));
+  const region = regionOf(ring);
+  const whole = areaOf(region);
+  expect(Math.abs(overlapMeter(region, region)({ x: 0, y: 0 }) - whole)).toBeLessThan(1e8);
+  const up = { x: 0, y: 300 * UM };
+  const clipped = areaOf(share(region, moveRegion(region, up)));
+  expect(Math.abs(overlapMeter(region, region)(up) - clipped)).toBeLessThan(1e8);
+});
