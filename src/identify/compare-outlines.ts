@@ -24,8 +24,8 @@ const NEAR_POSE = 30_000;
 /** Most poses that are looked at closely. */
 const MOST_POSES = 4;
 
-/** Steps below this move nothing that can be seen, nanometres. */
-const ENOUGH = 5;
+/** Steps of a few nanometres move nothing that can be seen; where two outlines are far apart no step is the last. */
+const PULLED = { steps: 24, enough: 5 };
 
 /**
  * Lays an unknown outline on a section where it lies best, and measures how far the two are apart.
@@ -35,7 +35,8 @@ const ENOUGH = 5;
  * plainest is taken: as seen before mirrored, upright before upside down.
  *
  * @param tie nanometres of root mean square distance.
- * @accuracy equal outlines come out at 0 where the pose is one of quarter turns, else at a few nanometres.
+ * @accuracy equal outlines come out at 0 where the pose is one of quarter turns, else at a few nanometres; of unequal
+ *   ones the pose is off the least by a few micrometres, as places along both stand for the lines.
  * @source least squares of nearest points as in `profile/align-outline.ts`.
  * @check tests/unit/identify/compare-outlines.test.ts, tests/outside/hausdorff.test.ts
  */
@@ -78,7 +79,7 @@ function oddness({ mirrored, turned }: Pose): number {
 /** A rough pose pulled into place. */
 function settle({ ring, turned }: Unknown, { ring: onto }: Known, start: Pose) {
   const begun = poseOutline(ring, start);
-  const { angle, by } = pullOnto(begun, onto, turned, ENOUGH);
+  const { angle, by } = pullOnto(begun, onto, turned, PULLED);
   const pulled = poseThen(start, angle, middleOf(begun), by);
   const found = measured(ring, onto, pulled);
   const squared = squareUp(ring, onto, pulled);

@@ -16,7 +16,7 @@ export interface LikenessAnswer {
   readonly count: number;
 }
 
-/** An outline is within its drawing error up to so many times the error: it counts in both directions, and in the laying. */
+/** Up to so many times the drawing error is within it: it counts in both directions, at corners, and in the laying. */
 const WITHIN = 2;
 
 /** Beyond so many times the drawing error an outline is another section. */

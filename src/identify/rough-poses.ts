@@ -77,11 +77,16 @@ export function prepareKnown(ring: readonly Point[]): Known {
  *   sets", Image and Vision Computing 21 (2003) 1145-1153 (from memory).
  */
 export function roughPoses(unknown: Unknown, known: Known): RoughPose[] {
-  return unknown.views
-    .flatMap((view) =>
-      startsOf(view.moments, known.moments, unknown.turned).map((start) => letDown(view, known, start, unknown.turned)),
-    )
-    .sort((a, b) => a.rms - b.rms);
+  const found = unknown.views.flatMap((view) =>
+    startsOf(view.moments, known.moments, unknown.turned).map((start) => letDown(view, known, start, unknown.turned)),
+  );
+  found.sort((a, b) => a.rms - b.rms);
+  return found.filter(({ pose }, i) => !found.slice(0, i).some((other) => isSamePose(pose, other.pose)));
+}
+
+/** Several starts may end in one hollow. */
+function isSamePose(a: Pose, b: Pose): boolean {
+  return a.mirrored === b.mirrored && Math.abs(wrappedAngle(a.turned - b.turned)) < SAME_START;
 }
 
 /** By how much the section is turned at first, radians. */

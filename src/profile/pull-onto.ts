@@ -14,7 +14,13 @@ const SAMPLES = 240;
 /** Arcs are taken as chords within this, nanometres. */
 const CHORDS = 200;
 
-const MOST_STEPS = 80;
+/** When pulling ends: after so many steps, or with one that moves less than `enough` nanometres. */
+export interface PullEnd {
+  readonly steps: number;
+  readonly enough: number;
+}
+
+const TO_THE_END: PullEnd = { steps: 80, enough: 0.05 };
 
 /** A point of one outline, and the direction in which it is to come nearer to the other, and by how much. */
 export interface Want {
@@ -28,24 +34,29 @@ export interface Want {
  * points along both, each with its nearest point on the other, until a step moves nothing.
  *
  * @param turn whether it may be turned.
- * @param enough a step that moves less than this ends it, nanometres.
+ * @param until when it ends.
  * @source see align-outline.
  */
-export function pullOnto(vertices: readonly Vertex[], onto: readonly Vertex[], turn: boolean, enough = 0.05): Pull {
+export function pullOnto(
+  vertices: readonly Vertex[],
+  onto: readonly Vertex[],
+  turn: boolean,
+  until = TO_THE_END,
+): Pull {
   const middle = middleOf(vertices);
   const line = chordsOf(vertices);
   const target = chordsOf(onto);
   const own = pointsAlong(line, SAMPLES);
   const others = pointsAlong(target, SAMPLES);
   let pull: Pull = { angle: 0, by: { x: 0, y: 0 } };
-  for (let n = 0; n < MOST_STEPS; n++) {
+  for (let n = 0; n < until.steps; n++) {
     const move = mover(pull, middle);
     const moved = line.map(move);
     const wants = [...own.map((p) => wantOf(move(p), target)), ...others.map((p) => backWant(p, moved))];
     const centre = { x: middle.x + pull.by.x, y: middle.y + pull.by.y };
     const step = leastSquares(wants, centre, turn);
     pull = { angle: pull.angle + step.angle, by: { x: pull.by.x + step.by.x, y: pull.by.y + step.by.y } };
-    if (Math.hypot(step.by.x, step.by.y) < enough && Math.abs(step.angle) < enough * 2e-8) break;
+    if (Math.hypot(step.by.x, step.by.y) < until.enough && Math.abs(step.angle) < until.enough * 2e-8) break;
   }
   return pull;
 }

@@ -1,5 +1,6 @@
 import ConvexHull from 'jsts/org/locationtech/jts/algorithm/ConvexHull.js';
 import MaximumInscribedCircle from 'jsts/org/locationtech/jts/algorithm/construct/MaximumInscribedCircle.js';
+import DiscreteHausdorffDistance from 'jsts/org/locationtech/jts/algorithm/distance/DiscreteHausdorffDistance.js';
 import InteriorPointArea from 'jsts/org/locationtech/jts/algorithm/InteriorPointArea.js';
 import IndexedPointInAreaLocator from 'jsts/org/locationtech/jts/algorithm/locate/IndexedPointInAreaLocator.js';
 import Coordinate from 'jsts/org/locationtech/jts/geom/Coordinate.js';
@@ -165,4 +166,22 @@ export function jstsProbe(geometry: JstsGeometry): JstsProbe {
     contains: (p) => locator.locate(new Coordinate(p.x, p.y)) !== Location.EXTERIOR,
     distanceToOutline: (p) => facets.distance(factory.createPoint(new Coordinate(p.x, p.y))) as number,
   };
+}
+
+/**
+ * The Hausdorff distance of the outlines of two geometries as far as it shows at places along them: every segment is cut
+ * into so many parts. Never too large.
+ */
+export function jstsHausdorff(a: JstsGeometry, b: JstsGeometry, parts: number): number {
+  return DiscreteHausdorffDistance.distance(a.getBoundary(), b.getBoundary(), 1 / parts) as number;
+}
+
+/** What is in one of the two only. */
+export function jstsSymmetricDifference(a: JstsGeometry, b: JstsGeometry): JstsGeometry {
+  try {
+    return OverlayOp.symDifference(a, b) as JstsGeometry;
+  } catch (error) {
+    if ((error as Error).name !== 'TopologyException') throw error;
+    return OverlayOp.symDifference(onGrid(a), onGrid(b)) as JstsGeometry;
+  }
 }
