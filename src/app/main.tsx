@@ -70,6 +70,9 @@ const doors: Doors = {
   writePicture,
   interchange: interchangeDoors((input) => startJob('readDrawing', input, { alone: true })),
   names: namesDoors,
+  identify: {
+    identifyOutline: (question, onProgress) => startJob('identifyOutline', question, { onProgress }),
+  },
   pace: browserPace,
   explainPlacement,
   fitSentence,

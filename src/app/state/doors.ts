@@ -24,6 +24,7 @@ import type { TraceInput } from '../../jobs/trace-picture.ts';
 import type { PictureTrace } from '../../trace/trace-picture.ts';
 import type { BandShapes } from '../pair-now.ts';
 import type { InterchangeDoors } from './exchange/interchange-doors.ts';
+import type { IdentifyDoors } from './names/identify-doors.ts';
 import type { NamesDoors } from './names/names-doors.ts';
 import type { Pace } from './pace.ts';
 import type { LessonDoors } from './teach/lesson-doors.ts';
@@ -84,6 +85,8 @@ export interface Doors {
   writePicture(kept: KeptPicture, units: FileUnits, before?: PictureFile): PictureFile;
   /** What brings drawings and families in, and sections out. */
   readonly interchange: InterchangeDoors;
+  /** What ranks sections for an unknown outline. */
+  readonly identify: IdentifyDoors;
   /** Names in files and tables. */
   readonly names: NamesDoors;
   readonly pace: Pace;

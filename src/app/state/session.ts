@@ -10,6 +10,7 @@ import { rowOf } from './fits-lookup.ts';
 import { Guarding, type GuardState, makeGuardStore } from './guarding.ts';
 import { type HandState, makeHandStore, snapToBest } from './hand-state.ts';
 import { Judging } from './judging.ts';
+import { type IdentifyState, makeIdentifyStore, NO_UNKNOWN } from './names/identify-state.ts';
 import { makeNamesStore, type NamesState, NOTHING_ASKED } from './names/names-state.ts';
 import { makeResultsStore, type ResultsState } from './results-state.ts';
 import { makeDetailsStore, type RowDetails } from './row-details.ts';
@@ -36,6 +37,8 @@ export interface Session {
   readonly draw: Store<DrawState>;
   readonly tiers: Store<TiersState>;
   readonly names: Store<NamesState>;
+  /** The unknown outline of the Identify sheet. */
+  readonly identify: Store<IdentifyState>;
   readonly teach: Store<TeachState>;
   /** What was done in the quiz so far on this computer. */
   readonly quizScore: Store<KeptScore>;
@@ -65,6 +68,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     draw: makeDrawStore(),
     tiers: makeTiersStore(),
     names: makeNamesStore(),
+    identify: makeIdentifyStore(),
     teach: makeTeachStore(),
     quizScore: makeQuizScoreStore(shelf),
     imports: makeImportStore(),
@@ -80,6 +84,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     () => {
       session.tiers.setState({ chosenOpenings: null });
       session.names.setState(NOTHING_ASKED);
+      session.identify.setState(NO_UNKNOWN);
       session.teach.setState({ step: 0, presenting: false, round: null });
     },
   );

@@ -15,6 +15,7 @@ import { blockedWords, fitSentence, partName } from '../../../src/fit/fit-senten
 import { judgeEntry, judgeFit } from '../../../src/fit/judge-fit.ts';
 import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
+import type { Identification, Question } from '../../../src/identify/identify.ts';
 import { addSection } from '../../../src/interchange/json/add-section.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
 import * as lesson from '../../../src/interchange/json/edit-lesson.ts';
@@ -89,6 +90,7 @@ export function fakeDoors() {
   const traces = holder<TraceInput, never, PictureTrace>();
   const drawings = holder<DrawingInput, never, LoopsRead>();
   const tolerances = holder<TolerancesInput, TolerancesPart, number>();
+  const identities = holder<Question, never, Identification>();
   const layouts = holder<TierLayoutInput, never, TierLayout>();
   const counts = holder<{ table: EntryTable; limit: number }, never, ConceptCount>();
   const held = heldPace();
@@ -123,6 +125,7 @@ export function fakeDoors() {
     readPicture,
     writePicture,
     interchange: interchangeDoors((input) => drawings.start(input, () => {})),
+    identify: { identifyOutline: (question, onProgress) => identities.start(question, () => onProgress(1, 2)) },
     names: namesDoors,
     pace: held.pace,
   };
@@ -134,6 +137,7 @@ export function fakeDoors() {
     drawings: drawings.jobs,
     traces: traces.jobs,
     tolerances: tolerances.jobs,
+    identities: identities.jobs,
     layouts: layouts.jobs,
     counts: counts.jobs,
     ...held,
