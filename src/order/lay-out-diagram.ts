@@ -1,4 +1,4 @@
-import { coordGreedy, coordSimplex, type Graph, type GraphLink, graph, type SugiNode, sugiyama } from 'd3-dag';
+import { coordGreedy, type Graph, type GraphLink, graph, type SugiNode, sugiyama } from 'd3-dag';
 import { orderLayers } from './order-layers.ts';
 
 /** A box of a diagram: its size in pixels, and the tier that it stands in, 0 or more. */
@@ -38,17 +38,14 @@ export interface Diagram {
   readonly edges: readonly DiagramEdge[];
 }
 
-/** Room between boxes and between tiers where none is given, pixels. */
-const GAP = { x: 28, y: 72 };
+/** Room between boxes where none is given, pixels. */
+const GAP = 28;
+
+/** Room between tiers where none is given: this share of the widest tier's width, within two bounds in pixels. */
+const TIER_GAP = { share: 1 / 40, least: 72, most: 200 };
 
 /** Room between two lines that pass a tier side by side, pixels. */
 const LINE_GAP = 12;
-
-/**
- * Up to so many pieces of line the places across are found by a linear programme (straightest lines); above, by a quick
- * rule. The programme takes a quarter of a second at 350 pieces, and grows with their square.
- */
-const MOST_PIECES = 300;
 
 interface Datum {
   readonly index: number;
@@ -61,30 +58,31 @@ type Place = SugiNode<Datum, number>;
 /**
  * Lays out an order as a diagram in tiers: boxes of one tier in a row, lines that pass a tier between its boxes.
  *
- * The library makes the layers, puts a place into each tier that a line passes, and finds the places across. The order
- * within a layer is ours ({@link orderLayers}): the library's counts crossings pair by pair and takes minutes at 300 boxes.
+ * The library puts a place into each tier that a line passes, and finds the places across by its quick rule, which stands
+ * a box over the middle of what it holds. The order within a layer is ours ({@link orderLayers}): the library's counts
+ * crossings pair by pair and takes half a minute at 300 boxes.
  *
  * @returns no boxes overlap; no line runs through a box; the same input always gives the same drawing.
  * @throws RangeError where a line does not lead to a higher tier, or a box has no size.
  * @check tests/unit/order/lay-out-diagram.test.ts, tests/bench/tiers.bench.ts
  */
-export function layOutDiagram({ nodes, covers, gap = GAP }: DiagramInput): Diagram {
+export function layOutDiagram({ nodes, covers, gap }: DiagramInput): Diagram {
   checkInput({ nodes, covers });
   if (nodes.length === 0) return { at: [], width: 0, height: 0, edges: [] };
   const layers = layersOf(nodes);
   const dag = graph<Datum, number>();
   const boxes = nodes.map((_, index) => dag.node({ index, layer: layers[index] }));
   for (const [i, [lower, upper]] of covers.entries()) dag.link(boxes[upper], boxes[lower], i);
-  const pieces = covers.reduce((sum, [lower, upper]) => sum + layers[lower] - layers[upper], 0);
+  const room = gap ?? gapFor(nodes, layers);
   const place = sugiyama()
     .layering(layerByDatum)
     .decross(orderPlaces)
-    .coord(pieces <= MOST_PIECES ? coordSimplex() : coordGreedy())
+    .coord(coordGreedy())
     .nodeSize(({ data: { index } }: { data: Datum }): [number, number] => [
-      nodes[index].width + Math.max(0, gap.x - LINE_GAP),
+      nodes[index].width + Math.max(0, room.x - LINE_GAP),
       nodes[index].height,
     ])
-    .gap([LINE_GAP, gap.y]);
+    .gap([LINE_GAP, room.y]);
   const { width, height } = place(dag);
   const tall = tallestOf(nodes, layers);
   return {
@@ -110,6 +108,14 @@ function layersOf(nodes: readonly DiagramNode[]): number[] {
   const tiers = [...new Set(nodes.map(({ tier }) => tier))].sort((a, b) => b - a);
   const layers = new Map(tiers.map((tier, layer) => [tier, layer]));
   return nodes.map(({ tier }) => layers.get(tier) ?? 0);
+}
+
+/** Room that grows with the width, so that lines far across do not lie flat. */
+function gapFor(nodes: readonly DiagramNode[], layers: readonly number[]): { x: number; y: number } {
+  const widths: number[] = [];
+  for (const [i, { width }] of nodes.entries()) widths[layers[i]] = (widths[layers[i]] ?? 0) + width + GAP;
+  const { share, least, most } = TIER_GAP;
+  return { x: GAP, y: Math.min(most, Math.max(least, Math.max(...widths) * share)) };
 }
 
 /** The greatest height of a box in each layer. */

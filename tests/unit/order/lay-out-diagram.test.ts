@@ -56,16 +56,12 @@ describe.each(CASES)('the drawing of %s', (_, diagram) => {
   const boxes = boxesOf(input, drawn);
 
   test('has no boxes that overlap, and all within its size', () => {
-    for (const [i, a] of boxes.entries()) {
-      expect(a.left).toBeGreaterThanOrEqual(-1e-6);
-      expect(a.top).toBeGreaterThanOrEqual(-1e-6);
-      expect(a.right).toBeLessThanOrEqual(drawn.width + 1e-6);
-      expect(a.foot).toBeLessThanOrEqual(drawn.height + 1e-6);
-      for (const b of boxes.slice(i + 1)) {
-        const apart = a.right <= b.left || b.right <= a.left || a.foot <= b.top || b.foot <= a.top;
-        expect(apart).toBe(true);
-      }
-    }
+    const far = 1e-6;
+    const within = ({ left, top, right, foot }: Box) =>
+      left >= -far && top >= -far && right <= drawn.width + far && foot <= drawn.height + far;
+    const apart = (a: Box, b: Box) => a.right <= b.left || b.right <= a.left || a.foot <= b.top || b.foot <= a.top;
+    expect(boxes.filter((box) => !within(box))).toEqual([]);
+    expect(boxes.filter((a, i) => boxes.slice(i + 1).some((b) => !apart(a, b)))).toEqual([]);
   });
 
   test('has a row for each tier, higher tiers higher up', () => {
@@ -85,14 +81,13 @@ describe.each(CASES)('the drawing of %s', (_, diagram) => {
       expect(points[0][1]).toBeCloseTo(boxes[from].top, 6);
       expect(points[points.length - 1][0]).toBeCloseTo(drawn.at[to].x, 6);
       expect(points[points.length - 1][1]).toBeCloseTo(boxes[to].foot, 6);
-      for (const [i, [, y]] of points.entries()) if (i > 0) expect(y).toBeLessThan(points[i - 1][1]);
+      expect(points.slice(1).every(([, y], i) => y < points[i][1])).toBe(true);
     }
   });
 
   test('has no line that runs through a box', () => {
-    for (const { points } of drawn.edges)
-      for (const [i, point] of points.entries())
-        if (i > 0) for (const box of boxes) expect(runsThrough(points[i - 1], point, box)).toBe(false);
+    const pieces = drawn.edges.flatMap(({ points }) => points.slice(1).map((point, i) => [points[i], point] as const));
+    expect(pieces.filter(([a, b]) => boxes.some((box) => runsThrough(a, b, box)))).toEqual([]);
   });
 
   test('is the same a second time', () => {
