@@ -54,6 +54,9 @@ const doors: Doors = {
     layOut: (input) => startJob('layOutTiers', input),
     countConcepts: (input) => startJob('countConcepts', input),
   },
+  passage: {
+    findPassage: (input, onProgress) => startJob('commonPassage', input, { onProgress, alone: true }),
+  },
   judgeNow,
   toleranceNow,
   innerFitNow,

@@ -1,6 +1,6 @@
 import { checkFamilyClaims } from './check-family-claims.ts';
-import { countConceptsJob } from './count-concepts.ts';
 import { commonPassage } from './common-passage.ts';
+import { countConceptsJob } from './count-concepts.ts';
 import { describeFamily } from './describe-family.ts';
 import { drawParts } from './draw-parts.ts';
 import { fitFamily } from './fit-family.ts';

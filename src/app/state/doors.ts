@@ -29,6 +29,7 @@ import type { NamesDoors } from './names/names-doors.ts';
 import type { Pace } from './pace.ts';
 import type { LessonDoors } from './teach/lesson-doors.ts';
 import type { ClaimsDoors } from './tiers/claims-doors.ts';
+import type { PassageDoors } from './tiers/passage-doors.ts';
 import type { TiersDoors } from './tiers/tiers-doors.ts';
 
 /** What the reader of family files answers. */
@@ -68,6 +69,7 @@ export interface Doors {
   readonly claims: ClaimsDoors;
   readonly lesson: LessonDoors;
   readonly tiers: TiersDoors;
+  readonly passage: PassageDoors;
   /** How many jobs run side by side. */
   threadCount(): number;
   /** Judges pairs in another thread; answers come in parts. Throws where the browser allows no threads. */

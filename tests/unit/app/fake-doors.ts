@@ -28,10 +28,12 @@ import { JobCancelled } from '../../../src/jobs/job.ts';
 import type { DetailsInput, PairDetail } from '../../../src/jobs/judge-details.ts';
 import type { PairsInput, PairsPart } from '../../../src/jobs/judge-pairs.ts';
 import type { TolerancesInput, TolerancesPart } from '../../../src/jobs/judge-tolerances.ts';
-import type { TierLayout, TierLayoutInput } from '../../../src/jobs/lay-out-tiers.ts';
+import type { Diagram, DiagramInput } from '../../../src/jobs/lay-out-tiers.ts';
 import { type PackedOutline, unpackOutline } from '../../../src/jobs/packed-outline.ts';
 import type { DrawingInput, LoopsRead } from '../../../src/jobs/read-drawing.ts';
 import type { TraceInput } from '../../../src/jobs/trace-picture.ts';
+import type { PassageInput } from '../../../src/passage/common-passage.ts';
+import type { Passage } from '../../../src/passage/passage.ts';
 import type { PictureTrace } from '../../../src/trace/trace-picture.ts';
 
 /** A job that ends when the test says so. */
@@ -91,8 +93,9 @@ export function fakeDoors() {
   const drawings = holder<DrawingInput, never, LoopsRead>();
   const tolerances = holder<TolerancesInput, TolerancesPart, number>();
   const identities = holder<Question, never, Identification>();
-  const layouts = holder<TierLayoutInput, never, TierLayout>();
+  const layouts = holder<DiagramInput, never, Diagram>();
   const counts = holder<{ table: EntryTable; limit: number }, never, ConceptCount>();
+  const passages = holder<PassageInput, never, Passage>();
   const held = heldPace();
   const doors: Doors = {
     readFamily,
@@ -111,6 +114,7 @@ export function fakeDoors() {
       layOut: (input) => layouts.start(input, () => {}),
       countConcepts: (input) => counts.start(input, () => {}),
     },
+    passage: { findPassage: (input, onProgress) => passages.start(input, () => onProgress(1, 2)) },
     judgeNow,
     toleranceNow,
     bandShapes,
@@ -140,6 +144,7 @@ export function fakeDoors() {
     identities: identities.jobs,
     layouts: layouts.jobs,
     counts: counts.jobs,
+    passages: passages.jobs,
     ...held,
   };
 }

@@ -1,0 +1,163 @@
+import { memo, useMemo } from 'react';
+import { type Family, openingsOf } from '../../../family/family.ts';
+import type { Passage, PassageEntry, PassageMember } from '../../../passage/passage.ts';
+import type { Profile } from '../../../profile/profile.ts';
+import { pairLine, VERDICT_WORDS } from '../../state/pair-words.ts';
+import { chooseOpenings, enteredIds, toggleOpening } from '../../state/tiers/passage-choice.ts';
+import { passageStateOf } from '../../state/tiers/passage-state.ts';
+import { shareText } from '../../state/tiers/passage-words.ts';
+import styles from '../readings.module.css';
+import { usePickedPair, usePickedRow } from '../use-family.ts';
+import { useSession, useStore } from '../use-store.ts';
+import { VerdictMark } from '../verdict-mark.tsx';
+import own from './passage-choice.module.css';
+import { useChosenIds } from './use-passage.ts';
+import { useLastTiers } from './use-tiers.ts';
+
+interface PassageChoiceProps {
+  readonly family: Family;
+  /** Null while it is looked for. */
+  readonly passage: Passage | null;
+}
+
+/** Which keyways the blank has to pass, and how it goes into every one of the family. */
+export function PassageChoice({ family, passage }: PassageChoiceProps) {
+  const session = useSession();
+  const store = passageStateOf(session);
+  const ids = useChosenIds(family);
+  const chosen = useMemo(() => new Set(ids), [ids]);
+  const pinned = useStore(store, (s) => s.pinned);
+  const openings = openingsOf(family);
+  const entries = new Map(passage?.entries.map((entry) => [entry.id, entry]));
+  const members = new Map(passage?.members.map((member) => [member.id, member]));
+  return (
+    <section className={styles.part} aria-labelledby="reading-chosen">
+      <h2 id="reading-chosen" className={styles.title}>
+        {ids.length} of {openings.length} keyways
+      </h2>
+      <ChoiceKeys family={family} />
+      <p className={styles.note}>
+        Ticked: the blank has to pass. Point at a name, or press it, to see what is lost there.
+      </p>
+      <ul
+        className={own.list}
+        data-passage-list
+        onPointerLeave={() => store.setState({ pointed: null })}
+        onBlur={() => store.setState({ pointed: null })}
+      >
+        {openings.map((opening) => (
+          <OpeningRow
+            key={opening.id}
+            opening={opening}
+            family={family}
+            chosen={chosen.has(opening.id)}
+            pinned={pinned === opening.id}
+            entry={entries.get(opening.id)}
+            member={members.get(opening.id)}
+          />
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+interface OpeningRowProps {
+  readonly family: Family;
+  readonly opening: Profile;
+  readonly chosen: boolean;
+  readonly pinned: boolean;
+  readonly entry: PassageEntry | undefined;
+  readonly member: PassageMember | undefined;
+}
+
+const OpeningRow = memo(function OpeningRow({ family, opening, chosen, pinned, entry, member }: OpeningRowProps) {
+  const session = useSession();
+  const units = useStore(session.settings, (s) => s.units);
+  const store = passageStateOf(session);
+  const light = () => store.setState({ pointed: opening.id });
+  return (
+    <li className={own.row} data-opening={opening.id} data-verdict={entry?.fit.verdict} onPointerEnter={light}>
+      <input
+        type="checkbox"
+        checked={chosen}
+        aria-label={`Has to pass ${opening.name}`}
+        onChange={() => toggleOpening(session, family, opening.id)}
+        onFocus={light}
+      />
+      <button
+        type="button"
+        className={own.name}
+        aria-pressed={pinned}
+        title={entry ? pairLine('This blank', opening.name, entry.fit, units) : `Keep ${opening.name} lit`}
+        onFocus={light}
+        onClick={() => store.setState({ pinned: pinned ? null : opening.id })}
+      >
+        {opening.name}
+      </button>
+      {entry && (
+        <span className={own.answer}>
+          <VerdictMark verdict={entry.fit.verdict} size={18} />
+          {member?.loss && entry.fit.verdict === 'enters' ? (
+            <span>
+              <span className="unseen">enters, does without </span>−{shareText(member.loss.share)}
+            </span>
+          ) : (
+            VERDICT_WORDS[entry.fit.verdict]
+          )}
+        </span>
+      )}
+    </li>
+  );
+});
+
+/** Quick choices. */
+function ChoiceKeys({ family }: { family: Family }) {
+  const session = useSession();
+  const { entrant } = usePickedPair();
+  const row = usePickedRow();
+  const entered = enteredIds(row);
+  const tiers = useLastTiers()?.tiers.tierOfOpening;
+  const levels = tiers ? [...new Set(tiers.values())].sort((a, b) => a - b) : [];
+  const choose = (ids: readonly string[]) => chooseOpenings(session, family, ids);
+  return (
+    <div className={own.keys}>
+      <button type="button" className="key" onClick={() => choose(openingsOf(family).map(({ id }) => id))}>
+        All
+      </button>
+      <button type="button" className="key" onClick={() => choose([])}>
+        None
+      </button>
+      {tiers && levels.length > 1 && (
+        <select
+          className={own.tier}
+          aria-label="Choose the keyways of a tier"
+          value=""
+          onChange={(event) => {
+            const level = Number(event.target.value);
+            choose([...tiers].filter(([, tier]) => tier === level).map(([id]) => id));
+          }}
+        >
+          <option value="" disabled>
+            Tier …
+          </option>
+          {levels.map((level) => (
+            <option key={level} value={level}>
+              Tier {level + 1}
+            </option>
+          ))}
+        </select>
+      )}
+      {entrant && (
+        <button
+          type="button"
+          className={`key ${own.entered}`}
+          disabled={entered.length === 0}
+          title={`Choose the keyways that ${entrant.name} goes into`}
+          onClick={() => choose(entered)}
+        >
+          Those {entrant.name} enters
+        </button>
+      )}
+    </div>
+  );
+}
