@@ -2,14 +2,12 @@ import { entrantsOf, openingsOf } from '../family/family.ts';
 import type { NameKind } from '../family/name-entry.ts';
 import type { Profile } from '../profile/profile.ts';
 import type { Answer } from './answer.ts';
-import { profilesIn, sayAlike, unique } from './answer-pair.ts';
+import { correctionsOf, profilesIn, sayAlike, unique } from './answer-pair.ts';
 import type { Knowledge } from './knowledge.ts';
 import { listed } from './say-list.ts';
 import { goesIn, roomOf } from './say-pair.ts';
+import { namesOf, sayWhere } from './say-where.ts';
 import type { Meaning } from './take-meaning.ts';
-
-/** Most keyways whose reason is told when a blank is blocked there. */
-const MOST_REASONS = 3;
 
 /** Most names in one sentence. */
 const MOST_NAMES = 40;
@@ -24,8 +22,8 @@ export function answerWhere(entrants: readonly Meaning[], knowledge: Knowledge):
   const goers = profilesIn(entrants);
   const entered = goers.map((goer) => openings.filter((opening) => goesIn(knowledge, goer, opening)));
   const sentences = [
-    ...unique(entrants.flatMap(({ corrections }) => corrections)),
-    ...goers.flatMap((goer, i) => sayWhere(goer, entered[i], openings, knowledge)),
+    ...correctionsOf(entrants),
+    ...goers.flatMap((goer) => sayWhere(goer, knowledge)),
     ...entrants.flatMap(sayAlike),
     ...unique(entrants.flatMap(({ notes }) => notes)),
   ];
@@ -36,41 +34,6 @@ export function answerWhere(entrants: readonly Meaning[], knowledge: Knowledge):
 
 function isPending(goer: Profile, openings: readonly Profile[], knowledge: Knowledge): boolean {
   return openings.length > 0 && openings.every((opening) => goesIn(knowledge, goer, opening) === undefined);
-}
-
-function sayWhere(
-  goer: Profile,
-  entered: readonly Profile[],
-  openings: readonly Profile[],
-  knowledge: Knowledge,
-): string[] {
-  const blocked = openings.filter((opening) => goesIn(knowledge, goer, opening) === false);
-  const unknown = openings.filter((opening) => goesIn(knowledge, goer, opening) === undefined);
-  if (openings.length === 0) return ['The family has no keyways.'];
-  if (unknown.length === openings.length) return [`What ${goer.name} goes into is not judged yet.`];
-  const of = `${openings.length} ${openings.length === 1 ? 'keyway' : 'keyways'}`;
-  const head =
-    entered.length === 0
-      ? `${goer.name} goes into none of the ${of}.`
-      : `${goer.name} goes into ${entered.length} of ${of}: ${namesOf(entered)}.`;
-  return [head, ...sayBlocked(goer, blocked, knowledge), ...sayUnknown(unknown)];
-}
-
-/** Where it is blocked, and by what where that is soon said. */
-function sayBlocked(goer: Profile, blocked: readonly Profile[], { reason }: Knowledge): string[] {
-  if (blocked.length === 0) return [];
-  if (blocked.length > MOST_REASONS) return [`It does not go into ${namesOf(blocked, 'or')}.`];
-  return blocked.map((opening) => `In ${opening.name} it is ${reason(goer.id, opening.id) || 'blocked'}.`);
-}
-
-function sayUnknown(unknown: readonly Profile[]): string[] {
-  return unknown.length > 0 ? [`Not judged yet in ${namesOf(unknown)}.`] : [];
-}
-
-function namesOf(profiles: readonly Profile[], link?: string): string {
-  const names = profiles.map(({ name }) => name);
-  if (names.length <= MOST_NAMES) return listed(names, link);
-  return `${names.slice(0, MOST_NAMES).join(', ')} and ${names.length - MOST_NAMES} more`;
 }
 
 /**
@@ -89,7 +52,7 @@ export function answerWhatGoesIn(openings: readonly Meaning[], asked: NameKind |
     (entrant) => !keyways.some((keyway) => goesIn(knowledge, entrant, keyway) === false) && !entering.includes(entrant),
   );
   const sentences = [
-    ...unique(openings.flatMap(({ corrections }) => corrections)),
+    ...correctionsOf(openings),
     ...(keyways.length > 0 ? [sayEntering(entering, keyways, asked, knowledge)] : []),
     ...sayEach(entering, keyways, pool, knowledge),
     ...(open.length > 0 ? [`Not judged yet: ${namesOf(open)}.`] : []),

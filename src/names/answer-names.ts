@@ -60,7 +60,7 @@ function endWithStop(text: string): string {
 function sayReach(sense: Sense, knowledge: Knowledge): string[] {
   const { family } = knowledge;
   const goers = profilesOf(family, sense, 'entrant');
-  if (goers.length > 0 && sense.kind !== 'section') return [sayGoer(goers[0], knowledge)];
+  if (goers.length > 0 && sense.kind !== 'section') return [sayGoer(goers, knowledge)];
   if (sense.kind !== 'keyway') return [];
   return profilesOf(family, sense, 'opening').map((opening) => {
     const entering = entrantsOf(family).filter((entrant) => goesIn(knowledge, entrant, opening));
@@ -69,13 +69,14 @@ function sayReach(sense: Sense, knowledge: Knowledge): string[] {
   });
 }
 
-function sayGoer(goer: Profile, knowledge: Knowledge): string {
+function sayGoer([goer, ...others]: readonly Profile[], knowledge: Knowledge): string {
   const openings = openingsOf(knowledge.family);
   const entered = openings.filter((opening) => goesIn(knowledge, goer, opening));
+  const go = others.length > 0 ? 'They go' : 'It goes';
   if (openings.some((opening) => goesIn(knowledge, goer, opening) === undefined))
     return 'What it goes into is not judged yet.';
-  if (entered.length === 0) return `It goes into none of the ${openings.length} keyways.`;
-  return `It goes into ${entered.length} of ${openings.length} keyways: ${listed(entered.map(({ name }) => name))}.`;
+  if (entered.length === 0) return `${go} into none of the ${openings.length} keyways.`;
+  return `${go} into ${entered.length} of ${openings.length} keyways: ${listed(entered.map(({ name }) => name))}.`;
 }
 
 /**

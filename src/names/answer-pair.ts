@@ -4,6 +4,7 @@ import type { Knowledge } from './knowledge.ts';
 import type { Reading } from './read-question.ts';
 import { listed } from './say-list.ts';
 import { caveatsOf, goesIn, sayPair } from './say-pair.ts';
+import { sayWhere } from './say-where.ts';
 import type { Meaning } from './take-meaning.ts';
 
 /** Most pairs that are told one by one. */
@@ -21,12 +22,15 @@ export function answerPairs(
   knowledge: Knowledge,
 ): Answer {
   const meanings = [...entrants, ...openings];
-  const corrections = unique(meanings.flatMap((meaning) => meaning.corrections));
+  const corrections = correctionsOf(meanings);
   const [goers, keyways] = [profilesIn(entrants), profilesIn(openings)];
   const profiles = [...goers, ...keyways].map(({ id }) => id);
   const swap = reading.swapped ? ['A blank goes into a keyway, not the other way round; it is answered that way.'] : [];
   const pairs = goers.flatMap((entrant) => keyways.map((opening) => ({ entrant, opening })));
-  if (pairs.length === 0) return { kind: 'answer', sentences: [...corrections, ...swap], profiles, choices: [] };
+  if (pairs.length === 0) {
+    const elsewhere = goers.flatMap((goer) => sayWhere(goer, knowledge));
+    return { kind: 'answer', sentences: [...corrections, ...swap, ...elsewhere], profiles, choices: [] };
+  }
   const told = pairs.slice(0, MOST_PAIRS);
   const sentences = [
     ...corrections,
@@ -39,6 +43,12 @@ export function answerPairs(
     ...unique(meanings.flatMap((meaning) => meaning.notes)),
   ];
   return { ...judged(pairs, knowledge), sentences, profiles, choices: [] };
+}
+
+/** What must be said first of all names, then what is answered instead. */
+export function correctionsOf(meanings: readonly Meaning[]): string[] {
+  const said = meanings.flatMap(({ corrections }) => corrections);
+  return unique([...said, ...meanings.flatMap(({ instead }) => (instead === '' ? [] : [instead]))]);
 }
 
 /** Each profile of some meanings once. */
@@ -79,8 +89,14 @@ function summary(
     if (answers.includes(undefined)) return [];
     const of = (answer: boolean) => keyways.filter((_, i) => answers[i] === answer).map(({ name }) => name);
     const [into, notInto] = [of(true), of(false)];
-    if (notInto.length === 0) return [`${yesOrNo ? 'Yes: ' : ''}${goer.name} goes into all of these: ${listed(into)}.`];
-    if (into.length === 0) return [`${yesOrNo ? 'No: ' : ''}${goer.name} goes into none of these: ${listed(notInto)}.`];
+    if (notInto.length === 0)
+      return [
+        `${yesOrNo ? 'Yes: ' : ''}${goer.name} goes into ${into.length === 2 ? 'both' : 'all of'} ${listed(into)}.`,
+      ];
+    if (into.length === 0)
+      return [
+        `${yesOrNo ? 'No: ' : ''}${goer.name} goes into ${notInto.length === 2 ? `neither ${listed(notInto, 'nor')}` : `none of these: ${listed(notInto)}`}.`,
+      ];
     return [
       `${yesOrNo ? 'Not into all: ' : ''}${goer.name} goes into ${listed(into)}, but not into ${listed(notInto, 'or')}.`,
     ];

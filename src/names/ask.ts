@@ -5,6 +5,8 @@ import { answerPairs } from './answer-pair.ts';
 import { EXAMPLE_FORMS } from './example-forms.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Mention } from './mention.ts';
+import { misleadingNames } from './misleading.ts';
+import type { MisleadingName } from './misleading-name.ts';
 import { type Reading, readQuestion } from './read-question.ts';
 import type { Role } from './resolve.ts';
 import { type Meaning, takeMeaning } from './take-meaning.ts';
@@ -24,6 +26,12 @@ export function ask(question: string, knowledge: Knowledge): Answer {
     return notUnderstood(['That is too long for one question. Ask one thing at a time.'], [], knowledge);
   const text = question.replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ');
   const reading = readQuestion(text, knowledge.register);
+  const answer = answerReading(text, reading, knowledge);
+  const warnings = answer.kind === 'answer' ? warningsFor(reading.mentions, knowledge) : [];
+  return warnings.length > 0 ? { ...answer, sentences: [...answer.sentences, ...warnings] } : answer;
+}
+
+function answerReading(text: string, reading: Reading, knowledge: Knowledge): Answer {
   switch (reading.form) {
     case 'pair':
       return answerBoth(text, reading, knowledge);
@@ -40,6 +48,8 @@ export function ask(question: string, knowledge: Knowledge): Answer {
     case 'what differs':
     case 'is it the same':
       return answerDifference(text, reading.mentions, knowledge, reading.form === 'is it the same');
+    case 'what is the word':
+      return { kind: 'answer', sentences: [reading.meaning], profiles: [], choices: [] };
     default:
       return notUnderstood(['That was not understood. These can be asked:'], reading.mentions, knowledge);
   }
@@ -53,6 +63,31 @@ function answerBoth(question: string, reading: Reading, knowledge: Knowledge): A
       answerPairs(goers, keyways, reading, knowledge),
     ),
   );
+}
+
+/** That a name of the question misleads, and why. */
+function warningsFor(mentions: readonly Mention[], knowledge: Knowledge): string[] {
+  const named = new Set(
+    mentions.flatMap(({ resolution }) =>
+      resolution.kind === 'found' ? resolution.senses.map(({ text }) => text) : [],
+    ),
+  );
+  const warned = [...named].some((text) =>
+    knowledge.register.senses.some((s) => s.text === text && s.source === 'register'),
+  );
+  if (!warned) return [];
+  return misleadingOnce(knowledge).flatMap(({ kind, texts, words }) => {
+    const told = kind === 'joined' || kind === 'two schemes' || kind === 'foreign keyway';
+    return told && texts.some((text) => named.has(text)) ? [`Beware: ${words}`] : [];
+  });
+}
+
+const misleadingKnown = new WeakMap<Knowledge, readonly MisleadingName[]>();
+
+function misleadingOnce(knowledge: Knowledge): readonly MisleadingName[] {
+  const known = misleadingKnown.get(knowledge) ?? misleadingNames(knowledge);
+  misleadingKnown.set(knowledge, known);
+  return known;
 }
 
 /** What is said of the meanings of some names; where one of them must be asked back, that. */

@@ -6,6 +6,7 @@ import { classOf, isParticiple, type WordClass } from './question-words.ts';
 import { areListed } from './read-beside.ts';
 import type { Register } from './register.ts';
 import { canBe, type Role } from './resolve.ts';
+import { meaningOfTerm } from './terms.ts';
 
 /** What is asked. */
 export type Form =
@@ -21,6 +22,8 @@ export type Form =
   | 'what is'
   | 'what differs'
   | 'is it the same'
+  /** What does a word of the trade mean. */
+  | 'what is the word'
   | 'not understood';
 
 /** A question taken apart. */
@@ -30,6 +33,8 @@ export interface Reading {
   readonly mentions: readonly Mention[];
   readonly entrants: readonly Mention[];
   readonly openings: readonly Mention[];
+  /** What the word of the trade means that is asked about, or the empty text. */
+  readonly meaning: string;
   /** What is asked for: "which tools go into Y". */
   readonly asked: NameKind | null;
   /** Whether the answer may start with yes or no. */
@@ -61,17 +66,32 @@ export function readQuestion(question: string, register: Register): Reading {
   const certain = needed(mentions);
   const roles = rolesOf(words, items, certain);
   const has = (use: WordClass) => items.some((item) => item.use === use);
-  const form = formOf(has, roles);
+  const meaning = mentions.some(({ certain }) => certain) ? '' : termMeaning(question);
+  const form = meaning === '' ? formOf(has, roles) : 'what is the word';
   return {
     form,
     mentions: certain,
     entrants: roles.entrants,
     openings: roles.openings,
+    meaning,
     asked: askedKind(items),
     yesOrNo: !(['asking', 'room', 'negation', 'why', 'stops'] as const).some(has),
     turning: items.some(({ word }) => /^(open|turn|operate|unlock|work)(s|ed|ing)?$/.test(word.plain)),
     swapped: roles.swapped,
   };
+}
+
+/** The meaning of the word in "what is a keyway?". */
+function termMeaning(question: string): string {
+  const plain = question
+    .toLowerCase()
+    .replace(/[^\p{L}]+/gu, ' ')
+    .trim();
+  const asked =
+    /^(?:please )?(?:what is|what s|what are|explain|define|what does|what do you mean by|tell me what|what)(?: (?:is|an?|the|mean by))* (.+?)(?: mean| is| are| please)*$/.exec(
+      plain,
+    );
+  return (asked && meaningOfTerm(asked[1])) ?? '';
 }
 
 /** The names without words that may be none, where there are enough names without them. */
@@ -201,7 +221,9 @@ function formOf(has: (use: WordClass) => boolean, roles: Roles): Form {
 
 /** The kind that a question asks for: the kind word soon after "which" or "what", or what "who" must have. */
 function askedKind(items: readonly Item[]): NameKind | null {
-  const asking = items.findIndex(({ use }) => use === 'asking' || use === 'any' || use === 'all');
+  const asking = items.findIndex(
+    ({ use, word }) => use === 'asking' || use === 'any' || use === 'all' || word.plain === 'there',
+  );
   if (asking < 0) return null;
   const kind = items.slice(asking, asking + 4).find(({ use, at }) => use === 'kind' && at <= items[asking].at + 3);
   if (kind) return KIND_WORDS.get(kind.word.plain) ?? null;

@@ -1,4 +1,4 @@
-import { type Family, openingsOf } from '../family/family.ts';
+import type { Family } from '../family/family.ts';
 import type { NameKind } from '../family/name-entry.ts';
 import { foldName } from './fold-name.ts';
 import { type Register, registerOf, type Sense } from './register.ts';
@@ -7,11 +7,11 @@ import { chambersText, listed, numberWord } from './say-list.ts';
 
 /** What each kind of name is called, with its article. */
 const KIND_TEXT: Readonly<Record<NameKind, string>> = {
-  keyway: 'a keyway, the opening of a lock as seen from the front',
-  section: 'a section, the shape that a keyway and its blanks share',
-  blank: 'a blank, a key that is not cut yet',
-  tool: 'a tool: it goes in, but it is no key blank',
-  series: 'a series, one name for blanks of several lengths',
+  keyway: 'a keyway (the opening of a lock as seen from the front)',
+  section: 'a section (the shape that a keyway and its blanks share)',
+  blank: 'a blank (a key that is not cut yet)',
+  tool: 'a tool (it goes in, but it is no key blank)',
+  series: 'a series (one name for blanks of several lengths)',
 };
 
 /**
@@ -34,10 +34,11 @@ function headOf(sense: Sense, family: Family, instead?: NameKind): string {
     const is = section === null ? sayProfile(sense, family) : `it is the ${section} section${inChambers(chambers)}`;
     return `${text} is a blank number${inScheme}${not}; ${is}.`;
   }
+  if (sense.source === 'section' && kind !== 'section') return sayThingsOf(sense, family, not);
   if (kind === 'section') return saySection(sense, family, inScheme);
   if (kind === 'series') return saySeries(sense, family, inScheme, not);
-  const ofSection = section === null ? '' : `${instead ? '; it is' : ''} of the ${section} section`;
-  return `${text} is ${KIND_TEXT[kind]}${inScheme}${not}${ofSection}${kind === 'blank' ? inChambers(chambers) : ''}.`;
+  const ofSection = section === null ? '' : ` of the ${section} section`;
+  return `${text} is ${KIND_TEXT[kind]}${ofSection}${kind === 'blank' ? inChambers(chambers) : ''}${inScheme}${not}.`;
 }
 
 function inChambers(chambers: number | null): string {
@@ -47,6 +48,14 @@ function inChambers(chambers: number | null): string {
 function sayProfile(sense: Sense, family: Family): string {
   const names = profilesOf(family, sense).map(({ name }) => name);
   return names.length > 0 ? `it stands for ${listed(names)}` : 'what it stands for is not in this family';
+}
+
+/** "the Heron blank", of a section: all its blanks. */
+function sayThingsOf(sense: Sense, family: Family, not: string): string {
+  const names = profilesOf(family, sense).map(({ name }) => name);
+  const { text, kind } = sense;
+  if (names.length === 0) return `The family has no ${kind} of the ${text} section.`;
+  return `${listed(names)} ${names.length > 1 ? `are ${kind}s` : `is ${KIND_TEXT[kind]}`} of the ${text} section${not}.`;
 }
 
 /** A section with its keyway and its blanks, and where it stands between others. */
@@ -62,9 +71,9 @@ function saySection(sense: Sense, family: Family, inScheme: string): string {
 
 function saySeries(sense: Sense, family: Family, inScheme: string, not: string): string {
   const blanks = profilesOf(family, sense, 'entrant').map(({ name }) => name);
-  const of = sense.section === null ? '' : `: the blanks of the ${sense.section} section`;
-  const members = blanks.length > 0 ? `, ${listed(blanks)}` : '';
-  return `${sense.text} is a series${inScheme}${not}, one name for blanks of several lengths${of}${members}.`;
+  const of = sense.section === null ? '' : `, those of the ${sense.section} section`;
+  const members = blanks.length > 0 ? ` (${listed(blanks)})` : '';
+  return `${sense.text} is a series${inScheme}${not}: one name for blanks of several lengths${of}${members}.`;
 }
 
 /** Names of the same section and scheme for other lengths: "A five-chamber blank of the same section is PC 105." */
@@ -113,9 +122,4 @@ export function otherNames(sense: Sense, family: Family): string[] {
   });
   const texts = [...new Set(others.map(({ text, scheme }) => (scheme === null ? text : `${text} ("${scheme}")`)))];
   return texts.length > 0 ? [`It is also called ${listed(texts.slice(0, 6))}.`] : [];
-}
-
-/** Whether a family has a keyway of a section. */
-export function hasKeyway(family: Family, section: string): boolean {
-  return openingsOf(family).some((opening) => opening.section === section);
 }

@@ -20,6 +20,8 @@ export interface Meaning {
   readonly alike: readonly Profile[];
   /** What must be said before the answer: that the name is not what it was taken for. */
   readonly corrections: readonly string[];
+  /** What the answer is about instead, or the empty text. */
+  readonly instead: string;
   /** What may be said after the answer: how the name was taken. */
   readonly notes: readonly string[];
 }
@@ -69,9 +71,10 @@ function meaningOf(mention: Mention, sense: Sense, role: Role, { family, registe
   const alike = all.filter((profile) => !profiles.includes(profile));
   const wrong = !canBe(sense, role);
   const nothing = all.length === 0 ? [sayNothing(sense, role, family)] : [];
-  const corrections = wrong ? correct(sense, role, all, family) : nothing;
+  const corrections = wrong ? saySense(sense, family, role === 'opening' ? 'keyway' : 'blank') : nothing;
+  const instead = wrong ? sayInstead(sense, role, all) : '';
   const notes = wrong ? [] : [...noteOf(sense, role, profiles), ...saySuccessor(sense, register)];
-  return { mention, sense, profiles, alike, corrections, notes };
+  return { mention, sense, profiles, alike, corrections, instead, notes };
 }
 
 /** Whether two profiles have the very same outline, so that they differ in their length at most. */
@@ -80,16 +83,15 @@ export function isSameOutline(a: Profile, b: Profile): boolean {
   return a.ring.length === b.ring.length && a.ring.every(({ x, y }, i) => x === b.ring[i].x && y === b.ring[i].y);
 }
 
-/** That a name is no keyway, or nothing that goes in, and what is answered instead. */
-function correct(sense: Sense, role: Role, all: readonly Profile[], family: Family): string[] {
-  const said = saySense(sense, family, role === 'opening' ? 'keyway' : 'blank');
-  if (all.length > 0) {
-    const what = `${role === 'opening' ? 'the keyway' : 'the blank'}${all.length > 1 ? 's' : ''}`;
-    const names = listed(all.map(({ name }) => name));
-    return [...said, `So the answer is for ${what} of that section, ${names}.`];
-  }
-  const none = role === 'opening' ? 'no keyway of that section' : 'no blank of that section';
-  return [...said, sense.section === null ? `It belongs to no section.` : `The family has ${none}.`];
+/** What is answered instead where a name is no keyway, or nothing that goes in. */
+function sayInstead(sense: Sense, role: Role, all: readonly Profile[]): string {
+  const what = role === 'opening' ? 'keyway' : 'blank';
+  if (all.length === 0)
+    return sense.section === null
+      ? 'It belongs to no section.'
+      : `The ${sense.section} section has no ${what} in this family.`;
+  const names = listed(all.map(({ name }) => name));
+  return `So the answer is for the ${what}${all.length > 1 ? 's' : ''} of that section, ${names}.`;
 }
 
 /** That the family has nothing of what a name stands for. */
@@ -109,9 +111,11 @@ function noteOf(sense: Sense, role: Role, profiles: readonly Profile[]): string[
   const names = profiles.map(({ name }) => name);
   if (names.length === 0 || names.some((name) => foldName(name) === foldName(text))) return [];
   const meant = role === 'opening' ? 'its keyway is' : 'its blank is';
-  if (kind === 'section') return [`${text} names a section; here ${meant} meant.`];
-  if (source !== 'register') return [];
   const where = scheme === null ? '' : ` in "${scheme}"`;
+  const other = section !== null && foldName(section) !== foldName(text);
+  if (kind === 'section')
+    return [`${text} ${other ? `is the ${section} section${where}` : 'names a section'}; here ${meant} meant.`];
+  if (source !== 'register') return [];
   const length = chambers === null ? '' : ` in ${chambersText(chambers)}`;
   if (kind === 'series')
     return [`${text} is a series${where}: all blanks of the ${section} section, which differ in length only.`];
