@@ -17,6 +17,9 @@ const VIEWS: readonly { name: ViewName; label: string; title: string }[] = [
   { name: 'teach', label: 'Teach', title: 'A lesson for a room, and a quiz' },
 ];
 
+/** Names with more letters are set smaller, in two lines. */
+const LONG_NAME = 20;
+
 /** The strip along the top of the sheet: whose family this is, the views, and what serves them all. */
 export function TopBar({ dark }: { dark: boolean }) {
   const { documents, selection } = useSession();
@@ -29,11 +32,10 @@ export function TopBar({ dark }: { dark: boolean }) {
     <header className={styles.bar}>
       <div className={styles.head}>
         <p className={styles.word}>Sectionary</p>
-        <div
-          className={styles.title}
-          title={edited ? 'The open family; its edits are not saved in a file' : 'The open family'}
-        >
-          <p className={styles.family}>{family?.name ?? 'No family open'}</p>
+        <div className={styles.title} title={family ? titleOf(family.name, edited) : undefined}>
+          <p className={styles.family} data-long={(family?.name.length ?? 0) > LONG_NAME}>
+            {family?.name ?? 'No family open'}
+          </p>
           <p className={styles.state}>
             {edited && <em className={styles.edited}>edited</em>}
             <KeepStatusWords />
@@ -63,4 +65,8 @@ export function TopBar({ dark }: { dark: boolean }) {
       </div>
     </header>
   );
+}
+
+function titleOf(name: string, edited: boolean): string {
+  return edited ? `${name}: the open family; its edits are not saved in a file` : `${name}: the open family`;
 }

@@ -20,6 +20,8 @@ import { listenTo, type Store } from './store.ts';
 import { type KeptScore, makeQuizScoreStore } from './teach/quiz-score.ts';
 import { makeTeachStore, type TeachState } from './teach/teach-state.ts';
 import { TellingDetails } from './telling-details.ts';
+import { CountingConcepts } from './tiers/counting-concepts.ts';
+import { LayingOut } from './tiers/laying-out.ts';
 import { makeTiersStore, type TiersState } from './tiers/tiers-state.ts';
 
 /** Everything one window of the app knows, each part in a store of its own. */
@@ -36,6 +38,8 @@ export interface Session {
   readonly conditions: Store<ConditionsState>;
   readonly draw: Store<DrawState>;
   readonly tiers: Store<TiersState>;
+  readonly layingOut: LayingOut;
+  readonly countingConcepts: CountingConcepts;
   readonly names: Store<NamesState>;
   /** The unknown outline of the Identify sheet. */
   readonly identify: Store<IdentifyState>;
@@ -67,6 +71,8 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     conditions: makeConditionsStore(),
     draw: makeDrawStore(),
     tiers: makeTiersStore(),
+    layingOut: new LayingOut(doors.tiers, doors.pace),
+    countingConcepts: new CountingConcepts(doors.tiers),
     names: makeNamesStore(),
     identify: makeIdentifyStore(),
     teach: makeTeachStore(),
@@ -82,7 +88,8 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     session.documents,
     (s) => s.opened,
     () => {
-      session.tiers.setState({ chosenOpenings: null });
+      session.tiers.setState({ chosenOpenings: null, pointed: null, neighboursOnly: null });
+      session.layingOut.clear();
       session.names.setState(NOTHING_ASKED);
       session.identify.setState(NO_UNKNOWN);
       session.teach.setState({ step: 0, presenting: false, round: null });

@@ -1,5 +1,6 @@
 import type { Family } from '../../../family/family.ts';
 import { SheetKeys } from '../../panels/sheet-keys.tsx';
+import { ShownKeys } from '../../panels/tiers/shown-keys.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { ClaimsSheet } from './claims-sheet.tsx';
 import { PassageSheet } from './passage-sheet.tsx';
@@ -25,6 +26,7 @@ export function Tiers({ family }: { family: Family }) {
           shown={sheet}
           onShow={(next) => tiers.setState({ sheet: next })}
         />
+        {sheet === 'tiers' && <ShownKeys />}
       </header>
       {sheet === 'tiers' && <TiersSheet family={family} />}
       {sheet === 'passage' && <PassageSheet family={family} />}

@@ -1,0 +1,131 @@
+import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
+import type { Family } from '../../../family/family.ts';
+import { nodeAfter } from '../../state/tiers/diagram-walk.ts';
+import { nodeOf } from '../../state/tiers/tier-reach.ts';
+import { pointAt } from '../../state/tiers/tiers-state.ts';
+import { trayReach } from '../../state/tray-reach.ts';
+import { usePickedPair } from '../use-family.ts';
+import { useSize } from '../use-size.ts';
+import { useSession, useStore } from '../use-store.ts';
+import styles from './diagram.module.css';
+import { DiagramBar } from './diagram-bar.tsx';
+import { DiagramLegend } from './diagram-legend.tsx';
+import { DiagramNotice } from './diagram-notice.tsx';
+import { DiagramPlane } from './diagram-plane.tsx';
+import { useDiagram } from './use-diagram.ts';
+import { useDiagramView } from './use-diagram-view.ts';
+
+const ZOOMS: Readonly<Record<string, number>> = { '+': 1.25, '=': 1.25, '-': 0.8, '−': 0.8 };
+
+/**
+ * The order of blanks by what they enter, from base to all-section, drawn bottom to top. Wheel and drag move the sheet,
+ * the arrow keys walk along the lines, and what they come to is picked.
+ */
+export function Diagram({ family }: { family: Family }) {
+  const { selection, results, tiers: store } = useSession();
+  const [frame, size] = useSize<HTMLDivElement>();
+  const shown = useDiagram(family, size?.width ?? 0);
+  const { drawn } = shown;
+  const { entrant, opening } = usePickedPair();
+  const entrantId = entrant?.id ?? null;
+  const fits = useStore(results, (s) => s.fits);
+  const reach = useMemo(() => trayReach(family), [family]);
+  const sheet = useDiagramView(frame, size, drawn, entrantId);
+  const [sought, setSought] = useState('');
+  const found = useMemo(() => foundIn(drawn?.nodes ?? [], sought), [drawn, sought]);
+  const wantsFocus = useRef(false);
+  useEffect(() => {
+    if (!wantsFocus.current) return;
+    wantsFocus.current = false;
+    frame.current?.querySelector<HTMLElement>('[data-relation="picked"]')?.focus({ preventScroll: true });
+  });
+  const pick = (at: number, focus: boolean) => {
+    const node = drawn?.nodes[at];
+    if (!drawn || !node) return;
+    wantsFocus.current = focus;
+    // One of several that enter the same stays picked.
+    const kept = entrantId !== null && drawn.tiers.nodes[at].entrants.includes(entrantId);
+    selection.setState({ entrantId: kept ? entrantId : node.lead.id, part: 'entrant' });
+    sheet.reveal(at);
+  };
+  const numberOf = (target: EventTarget): number => {
+    const id = target instanceof Element ? target.closest<HTMLElement>('[data-node]')?.dataset.node : undefined;
+    return id === undefined || !drawn ? -1 : drawn.nodes.findIndex((node) => node.id === id);
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.altKey || event.metaKey || !drawn) return;
+    if (event.key in ZOOMS) sheet.zoom(ZOOMS[event.key]);
+    else if (event.key === '0') sheet.fit();
+    else if (event.key === 'Enter' && opening && numberOf(event.target) >= 0) selection.setState({ view: 'compare' });
+    else {
+      const from = numberOf(event.target);
+      const next = from < 0 ? null : nodeAfter(drawn, from, event.key);
+      if (next === null) return;
+      pick(next, true);
+    }
+    event.preventDefault();
+  };
+  const point = (target: EventTarget) => {
+    const at = numberOf(target);
+    pointAt(store, at < 0 || !drawn ? null : { entrantId: drawn.nodes[at].lead.id, openingId: null });
+  };
+  return (
+    <>
+      <DiagramBar
+        shown={shown}
+        sought={sought}
+        onSeek={setSought}
+        foundCount={found?.size ?? null}
+        sheet={sheet}
+        onTakeFirst={() => found && found.size > 0 && pick([...found][0], false)}
+      />
+      <div className={styles.body}>
+        {/* biome-ignore lint/a11y/useSemanticElements: a group of nodes, no set of fields */}
+        <div
+          ref={frame}
+          role="group"
+          aria-label="Tier diagram: arrow keys walk it, plus and minus zoom, 0 fits it"
+          className={styles.frame}
+          onKeyDown={onKeyDown}
+          onClick={(event) => pick(numberOf(event.target), false)}
+          onDoubleClick={(event) => numberOf(event.target) >= 0 && opening && selection.setState({ view: 'compare' })}
+          onPointerOver={(event) => point(event.target)}
+          onPointerLeave={() => pointAt(store, null)}
+          onFocus={(event) => point(event.target)}
+          onBlur={() => pointAt(store, null)}
+          {...sheet.hold}
+        >
+          {drawn && sheet.view && (
+            <div
+              className={styles.plane}
+              data-nodes={drawn.nodes.length}
+              style={{
+                width: drawn.layout.width,
+                height: drawn.layout.height,
+                transform: `translate(${sheet.view.x}px, ${sheet.view.y}px) scale(${sheet.view.scale})`,
+              }}
+            >
+              <DiagramPlane
+                drawn={drawn}
+                entrantId={entrantId}
+                reach={reach}
+                opening={opening}
+                fits={fits}
+                found={found}
+              />
+            </div>
+          )}
+        </div>
+        <DiagramNotice hasPicture={drawn !== null} />
+        <DiagramLegend opening={opening} picked={drawn !== null && nodeOf(drawn.tiers, entrantId) >= 0} />
+      </div>
+    </>
+  );
+}
+
+/** The nodes whose names have all that is typed in them; null where nothing is. */
+function foundIn(nodes: readonly { readonly names: readonly string[] }[], sought: string): Set<number> | null {
+  const words = sought.trim().toLowerCase();
+  if (words === '') return null;
+  return new Set(nodes.flatMap(({ names }, at) => (names.join(' ').toLowerCase().includes(words) ? [at] : [])));
+}

@@ -1,0 +1,173 @@
+// biome-ignore-all lint/a11y/useSemanticElements: rows and cells are placed one by one, out of a table's flow, and most are not there
+import {
+  type KeyboardEvent,
+  type MouseEvent,
+  type RefObject,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+} from 'react';
+import type { Family } from '../../../family/family.ts';
+import type { Session } from '../../state/session.ts';
+import { type MatrixPlace, placeAfter } from '../../state/tiers/matrix-keys.ts';
+import { pointAt } from '../../state/tiers/tiers-state.ts';
+import { useHalted } from '../use-family.ts';
+import { useSize } from '../use-size.ts';
+import { useSession, useStore } from '../use-store.ts';
+import styles from './matrix.module.css';
+import { MatrixBands } from './matrix-bands.tsx';
+import { MatrixHead } from './matrix-head.tsx';
+import { MatrixRow, type RowSetting } from './matrix-row.tsx';
+import { type MatrixLayout, useMatrix } from './use-matrix.ts';
+
+/**
+ * Every blank and tool in every keyway. Only what is in sight is on the page, so that a family may have hundreds of
+ * either; the arrow keys walk it, and what they come to is picked.
+ */
+export function Matrix({ family }: { family: Family }) {
+  const [frame, size] = useSize<HTMLDivElement>();
+  return (
+    <div ref={frame} className={styles.frame} data-matrix>
+      {size && size.width > 0 && <MatrixGrid family={family} width={size.width} height={size.height} frame={frame} />}
+    </div>
+  );
+}
+
+interface MatrixGridProps {
+  readonly family: Family;
+  readonly width: number;
+  readonly height: number;
+  readonly frame: RefObject<HTMLDivElement | null>;
+}
+
+function MatrixGrid({ family, width, height, frame }: MatrixGridProps) {
+  const session = useSession();
+  const { selection, results, tiers } = session;
+  const matrix = useMatrix(family, width, frame);
+  const { fits, rows, columns, measures, place, rowWindow } = matrix;
+  const entrantId = useStore(selection, (s) => s.entrantId);
+  const openingId = useStore(selection, (s) => s.openingId);
+  const wornAway = useStore(results, (s) => s.wornAway);
+  const setting = useRowSetting(matrix);
+  const grid = useRef<HTMLDivElement>(null);
+  const go = useGoing(session, matrix, grid);
+  const rowAt = useMemo(() => new Map(fits?.profiles.map((id, i) => [id, i])), [fits?.profiles]);
+  const page = {
+    rows: rows.length,
+    columns: columns.length,
+    pageRows: Math.max(1, Math.floor((height - measures.headHeight) / measures.cellHeight) - 1),
+    pageColumns: Math.max(1, Math.floor((width - measures.nameWidth) / measures.cellWidth) - 1),
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const command = event.ctrlKey || event.metaKey;
+    const next = placeAfter(place, { key: event.key, command, alt: event.altKey }, page);
+    if (next) go(next);
+    else if (event.key === 'Enter' && entrantId !== null && openingId !== null) selection.setState({ view: 'compare' });
+    else return;
+    event.preventDefault();
+  };
+  const point = (target: EventTarget) => {
+    const at = placeOf(target);
+    const named = at && { entrantId: rows[at.row]?.id ?? null, openingId: columns[at.column]?.profile.id ?? null };
+    pointAt(tiers, named && (named.entrantId !== null || named.openingId !== null) ? named : null);
+  };
+  const onPress = (event: MouseEvent) => {
+    const at = placeOf(event.target);
+    if (at) go(at);
+  };
+  return (
+    <div className={styles.sheet} style={{ width: setting.width, height: rowWindow.total }}>
+      <MatrixBands matrix={matrix} />
+      <div
+        ref={grid}
+        role="grid"
+        aria-label="Matrix: blanks and tools in keyways"
+        aria-rowcount={rows.length + 1}
+        aria-colcount={columns.length + 1}
+        className={styles.grid}
+        onKeyDown={onKeyDown}
+        onClick={onPress}
+        onDoubleClick={(event) => {
+          const at = placeOf(event.target);
+          if (at && at.row >= 0 && at.column >= 0) selection.setState({ view: 'compare' });
+        }}
+        onPointerOver={(event) => point(event.target)}
+        onPointerLeave={() => pointAt(tiers, null)}
+        onFocus={(event) => point(event.target)}
+        onBlur={() => pointAt(tiers, null)}
+      >
+        <MatrixHead setting={setting} pickedId={openingId} active={place.row < 0 ? place.column : null} />
+        {rowWindow.shown.map(({ index, start }) => {
+          const entrant = rows[index];
+          return (
+            entrant && (
+              <MatrixRow
+                key={entrant.id}
+                setting={setting}
+                row={index}
+                top={start}
+                entrant={entrant}
+                fits={fits?.fits[rowAt.get(entrant.id) ?? -1]}
+                wornAway={wornAway.has(entrant.id)}
+                picked={entrant.id === entrantId}
+                active={index === place.row ? place.column : null}
+              />
+            )
+          );
+        })}
+      </div>
+    </div>
+  );
+}
+
+/** What all rows share; the same value until it changes, so that rows are drawn again only then. */
+function useRowSetting({ columns, columnWindow, measures }: MatrixLayout): RowSetting {
+  const { settings } = useSession();
+  const units = useStore(settings, (s) => s.units);
+  const halted = useHalted();
+  const { shown: all, total: width } = columnWindow;
+  return useMemo(() => {
+    const shown = all.filter(({ index }) => index < columns.length);
+    return { columns, shown, measures, width, units, halted };
+  }, [columns, all, measures, width, units, halted]);
+}
+
+/** Goes to a cell: picks what it stands for, brings it into sight and gives it the focus. */
+function useGoing({ selection }: Session, matrix: MatrixLayout, grid: RefObject<HTMLElement | null>) {
+  const { rows, columns, place, rowWindow, columnWindow, setHead } = matrix;
+  const wantsFocus = useRef(false);
+  const { row, column } = place;
+  const reveal = useRef({ rowWindow, columnWindow });
+  useLayoutEffect(() => {
+    reveal.current = { rowWindow, columnWindow };
+  });
+  const { rowOrder, columnOrder } = useStore(useSession().tiers, (s) => s);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: in another order the picked pair is somewhere else
+  useEffect(() => {
+    if (row >= 0) reveal.current.rowWindow.reveal(row);
+    if (column >= 0) reveal.current.columnWindow.reveal(column);
+  }, [row, column, rowOrder, columnOrder]);
+  useEffect(() => {
+    if (!wantsFocus.current) return;
+    wantsFocus.current = false;
+    grid.current?.querySelector<HTMLElement>('[data-active]')?.focus({ preventScroll: true });
+  });
+  return (to: MatrixPlace) => {
+    wantsFocus.current = true;
+    setHead({ row: to.row < 0, column: to.column < 0 });
+    const entrantId = rows[to.row]?.id;
+    const openingId = columns[to.column]?.profile.id;
+    selection.setState({
+      ...(entrantId !== undefined && { entrantId, part: 'entrant' as const }),
+      ...(openingId !== undefined && { openingId }),
+    });
+  };
+}
+
+/** The cell that an event happened in. */
+function placeOf(target: EventTarget): MatrixPlace | null {
+  const cell = target instanceof Element ? target.closest<HTMLElement>('[data-column]') : null;
+  const row = cell?.closest<HTMLElement>('[data-row]');
+  return cell && row ? { row: Number(row.dataset.row), column: Number(cell.dataset.column) } : null;
+}
