@@ -1,4 +1,4 @@
-// Installs a package of Debian and its relatives, where the user may do so. Node's own modules only.
+// Installs packages of Debian and its relatives, where the user may do so. Node's own modules only.
 
 import { spawnSync } from 'node:child_process';
 
@@ -9,12 +9,12 @@ function aptGet(args) {
 }
 
 /**
- * Installs a package and what it needs, nothing more; does nothing where this is not Linux or the user is not root.
- * @param {string} name
+ * Installs packages and what they need, nothing more; does nothing where this is not Linux or the user is not root.
+ * @param {readonly string[]} names
  */
-export function installDebianPackage(name) {
+export function installDebianPackages(names) {
   if (process.platform !== 'linux' || process.getuid?.() !== 0) return;
-  process.stderr.write(`Installing Debian package ${name} ...\n`);
+  process.stderr.write(`Installing from Debian: ${names.join(', ')} ...\n`);
   aptGet(['update', '-q']);
-  aptGet(['install', '-y', '-q', '--no-install-recommends', name]);
+  aptGet(['install', '-y', '-q', '--no-install-recommends', ...names]);
 }

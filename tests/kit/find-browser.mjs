@@ -4,7 +4,7 @@ import { spawnSync } from 'node:child_process';
 import { accessSync, constants, mkdirSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { delimiter, join } from 'node:path';
-import { installDebianPackage } from './debian-package.mjs';
+import { installDebianPackages } from './debian-package.mjs';
 import { PROJECT_ROOT } from './install-when-needed.mjs';
 
 const COMMANDS = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome', 'microsoft-edge'];
@@ -81,7 +81,7 @@ export function bringBrowser() {
   const present = findBrowser();
   if (present) return { BROWSER_PATH: present };
   process.stderr.write('No browser found.\n');
-  installDebianPackage('chromium');
+  installDebianPackages(['chromium']);
   const installed = findBrowser();
   if (installed) return { BROWSER_PATH: installed };
   const unpacked = unpackFromNpm();

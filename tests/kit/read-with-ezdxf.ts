@@ -1,6 +1,4 @@
-import { spawnSync } from 'node:child_process';
-import { fileURLToPath } from 'node:url';
-import { findEzdxf, GET_EZDXF } from './find-ezdxf.mjs';
+import { askPython } from './ask-python.ts';
 
 /** What ezdxf sees in a DXF file; lengths in the drawing's units. */
 export interface EzdxfDrawing {
@@ -20,20 +18,11 @@ export interface EzdxfDrawing {
   }[];
 }
 
-const SCRIPT = fileURLToPath(new URL('./read-with-ezdxf.py', import.meta.url));
-
 /**
  * DXF files as ezdxf reads them.
  *
  * @throws with what to do where ezdxf is missing, and with its own words where it refuses a file.
  */
 export function readWithEzdxf(files: readonly string[]): EzdxfDrawing[] {
-  const python = findEzdxf();
-  if (!python) throw new Error(GET_EZDXF);
-  const env = { ...process.env, PYTHONIOENCODING: 'utf-8' };
-  const { status, stdout, stderr } = spawnSync(python, [SCRIPT, ...files], {
-    ...{ encoding: 'utf8', maxBuffer: 1 << 28, env },
-  });
-  if (status !== 0) throw new Error(`ezdxf ended with ${status}: ${stderr}`);
-  return JSON.parse(stdout) as EzdxfDrawing[];
+  return askPython({ library: 'ezdxf', script: 'read-with-ezdxf.py', words: files }) as EzdxfDrawing[];
 }

@@ -6,7 +6,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { bringBrowser } from './find-browser.mjs';
-import { bringEzdxf } from './find-ezdxf.mjs';
+import { bringPythons } from './find-python.mjs';
 import { installWhenNeeded, PROJECT_ROOT } from './install-when-needed.mjs';
 
 /** @typedef {{ passed: number, failed: number, skipped: number }} Count */
@@ -95,7 +95,7 @@ async function runBrowserTests() {
 async function runAll(fast) {
   const programs = await Promise.all(PROGRAMS.map(runProgram));
   const folders = fast ? FAST_FOLDERS : [...FAST_FOLDERS, ...SLOW_FOLDERS];
-  const counts = [...programs, await runVitest(folders, fast ? {} : bringEzdxf())];
+  const counts = [...programs, await runVitest(folders, fast ? {} : bringPythons())];
   if (!fast) counts.push(await runBrowserTests());
   return counts;
 }
