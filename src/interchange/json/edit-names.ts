@@ -1,46 +1,40 @@
 import type { FamilyFile, NameFile } from './schema.ts';
 
+/** The fields of a name that the format knows; others are kept when an entry is changed. */
+const FIELDS = ['text', 'kind', 'section', 'profile', 'scheme', 'chambers', 'supersededBy', 'note'] as const;
+
 /**
- * The family with further names in its register, behind the others.
+ * The family with more names behind those of its register.
  *
  * @check tests/unit/interchange/edit-names.test.ts
  */
-export function addNames(file: FamilyFile, entries: readonly NameFile[]): FamilyFile {
-  return entries.length === 0 ? file : { ...file, names: [...(file.names ?? []), ...entries] };
+export function addNames(file: FamilyFile, names: readonly NameFile[]): FamilyFile {
+  return names.length === 0 ? file : { ...file, names: [...(file.names ?? []), ...names] };
 }
 
 /**
- * The family with another entry in one place of its register. Fields of the entry before that the format does not know
- * stay.
+ * The family with another value for one entry of its register. Fields that the format does not know stay.
  *
- * @throws RangeError where the register has no such place.
+ * @param index place in the register of the file; the same file where it has no such entry.
+ * @check tests/unit/interchange/edit-names.test.ts
  */
-export function replaceName(file: FamilyFile, index: number, entry: NameFile): FamilyFile {
-  const before = entryAt(file, index);
-  const names = (file.names ?? []).with(index, { ...unknownFields(before), ...entry });
-  return { ...file, names };
+export function replaceName(file: FamilyFile, index: number, name: NameFile): FamilyFile {
+  const before = file.names?.[index];
+  if (!file.names || !before) return file;
+  const rest = Object.entries(before).filter(([key]) => !FIELDS.some((field) => field === key));
+  return { ...file, names: file.names.with(index, { ...Object.fromEntries(rest), ...name }) };
 }
 
 /**
- * The family without the entries in some places of its register; without a register where none is left.
+ * The family without some entries of its register; without a register where none is left.
  *
- * @throws RangeError where the register has no such place.
+ * @param indexes places in the register of the file.
+ * @check tests/unit/interchange/edit-names.test.ts
  */
 export function removeNames(file: FamilyFile, indexes: readonly number[]): FamilyFile {
-  for (const index of indexes) entryAt(file, index);
   const { names = [], ...rest } = file;
-  const left = names.filter((_, i) => !indexes.includes(i));
+  const gone = new Set(indexes);
+  const left = names.filter((_, index) => !gone.has(index));
+  if (left.length === names.length) return file;
   return left.length > 0 ? { ...file, names: left } : rest;
-}
-
-const KNOWN_FIELDS = ['text', 'kind', 'section', 'profile', 'scheme', 'chambers', 'supersededBy', 'note'];
-
-function unknownFields(entry: NameFile): Record<string, unknown> {
-  return Object.fromEntries(Object.entries(entry).filter(([field]) => !KNOWN_FIELDS.includes(field)));
-}
-
-function entryAt({ names = [] }: FamilyFile, index: number): NameFile {
-  const entry = names[index];
-  if (!entry) throw new RangeError(`the register has no place ${index}`);
-  return entry;
 }

@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { addNames, putName, removeNames } from '../../../src/interchange/json/edit-names.ts';
+import { addNames, removeNames, replaceName } from '../../../src/interchange/json/edit-names.ts';
 import type { FamilyFile, NameFile } from '../../../src/interchange/json/schema.ts';
 
 const FILE = { name: 'Marsh', profiles: [] } as unknown as FamilyFile;
@@ -15,9 +15,9 @@ it('adds behind what is there, and leaves the old value alone', () => {
 
 it('changes one entry and keeps what the format does not know of it', () => {
   const file = { ...FILE, names: [SMEW, { ...HERON, shelf: 4 } as NameFile] };
-  const changed = putName(file, 1, { text: 'H2', kind: 'series', section: 'Heron' });
+  const changed = replaceName(file, 1, { text: 'H2', kind: 'series', section: 'Heron' });
   expect(changed.names).toEqual([SMEW, { text: 'H2', kind: 'series', section: 'Heron', shelf: 4 }]);
-  expect(putName(file, 2, HERON)).toBe(file);
+  expect(replaceName(file, 2, HERON)).toBe(file);
 });
 
 it('takes entries out, and the register with the last of them', () => {

@@ -1,5 +1,5 @@
 import type { readNames, writeNames } from '../../../interchange/csv/read-names.ts';
-import type { addNames, putName, removeNames } from '../../../interchange/json/edit-names.ts';
+import type { addNames, removeNames, replaceName } from '../../../interchange/json/edit-names.ts';
 import type { renameIn } from '../../../interchange/json/rename.ts';
 
 /** The operations of the core on names in files and tables; main.tsx names the real ones. */
@@ -7,7 +7,7 @@ export interface NamesDoors {
   readNames: typeof readNames;
   writeNames: typeof writeNames;
   addNames: typeof addNames;
-  putName: typeof putName;
+  replaceName: typeof replaceName;
   removeNames: typeof removeNames;
   renameIn: typeof renameIn;
 }
