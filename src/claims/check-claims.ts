@@ -68,13 +68,25 @@ export function countStandings(checked: readonly CheckedClaim[]): Readonly<Recor
   return counts;
 }
 
+/** What several claims of one standing are called. */
+const SEVERAL: Partial<Record<ClaimStanding, string>> = {
+  'name not found': 'names not found',
+  'name ambiguous': 'names ambiguous',
+};
+
 /** "43 claims: 39 confirmed, 3 contradicted, 1 too close to call". */
 export function claimsSummary(checked: readonly CheckedClaim[]): string {
   const counts = countStandings(checked);
   const shown: readonly ClaimStanding[] = ['confirmed', ...CLAIM_STANDINGS.filter((s) => s !== 'confirmed')];
-  const parts = shown.flatMap((standing) => (counts[standing] > 0 ? [`${counts[standing]} ${standing}`] : []));
-  const total = `${checked.length} ${checked.length === 1 ? 'claim' : 'claims'}`;
+  const parts = shown
+    .filter((standing) => counts[standing] > 0)
+    .map((standing) => `${figure(counts[standing])} ${(counts[standing] > 1 && SEVERAL[standing]) || standing}`);
+  const total = `${figure(checked.length)} ${checked.length === 1 ? 'claim' : 'claims'}`;
   return parts.length === 0 ? total : `${total}: ${parts.join(', ')}`;
+}
+
+function figure(count: number): string {
+  return count.toLocaleString('en');
 }
 
 /** Whether a claim needs somebody's attention: it is wrong, undecided, or nobody knows what it speaks of. */

@@ -26,18 +26,18 @@ export function claimSentence(checked: CheckedClaim, words: ClaimWords): string 
   if (standing === 'too close to call') return closeSentence(pair, words);
   const goesIn = goesInWords(pair, words);
   if (standing === 'confirmed') return claim.enters ? `Goes in${goesIn}.` : `${capital(blockedWords(pair, words))}.`;
-  if (claim.enters) return `It does not go in: ${blockedWords(pair, words)}. No parts within their tolerance do.`;
-  return `It does go in${goesIn}, and so do all parts within their tolerance.`;
+  if (claim.enters)
+    return `It does not go in: ${blockedWords(pair, words)}. No parts within their tolerance go together.`;
+  return `It does go in${goesIn}, whatever the parts within their tolerance.`;
 }
 
 /** Who says the opposite of a claim: "The wall chart and 2 others say the opposite."; empty where nobody does. */
 export function oppositeSentence({ against }: Pick<CheckedClaim, 'against'>, claims: readonly Claim[]): string {
   if (against.length === 0) return '';
   const sources = [...new Set(against.map((i) => sourceOf(claims[i])))];
-  const shown = sources.slice(0, 2);
-  const more = sources.length - shown.length;
-  const who = more > 0 ? [...shown, `${more} more`] : shown;
-  return `${capital(who.join(' and '))} ${sources.length === 1 ? 'says' : 'say'} the opposite.`;
+  const more = sources.length - 2;
+  const who = more > 0 ? [...sources.slice(0, 2), `${more} more`] : sources;
+  return `${capital(listWords(who, 'and'))} ${sources.length === 1 ? 'says' : 'say'} the opposite.`;
 }
 
 /** Who says so, in words also where nobody is named. */

@@ -2,7 +2,7 @@ import type { Claim } from '../../family/claim.ts';
 import { type FileFault, sayText } from '../json/file-fault.ts';
 import { MAX_CLAIMS } from '../json/schema.ts';
 import { looksNumeric } from './cell-number.ts';
-import { type ClaimColumns, claimColumns } from './claim-columns.ts';
+import { type ClaimColumns, claimColumns, claimHeading } from './claim-columns.ts';
 import { claimMark, isClaimMark } from './claim-marks.ts';
 import { isHeader } from './table-columns.ts';
 import { parseTable } from './table-text.ts';
@@ -139,6 +139,7 @@ function findSeparator(text: string): string {
 
 /** A cell without what is round it, and without the apostrophe that keeps a spreadsheet from taking it for a formula. */
 function plainCell(cell: string): string {
+  if (cell === '') return '';
   return cell
     .replace(/[\p{Cc}\s]+/gu, ' ')
     .trim()
@@ -157,7 +158,10 @@ function isMatrix(rows: readonly Row[]): boolean {
   if (body.some((row) => (row.cells[0] ?? '') === '' || looksNumeric(row.cells[0]) !== looksNumeric(body[0].cells[0])))
     return false;
   const headings = head.cells.slice(1).filter((cell) => cell !== '');
-  return headings.length > 0 && headings.some((cell) => !isClaimMark(cell));
+  if (headings.length === 0) return false;
+  // A keyway may be called X or 1; then an empty corner, or a word such as "blank" in it, tells a matrix.
+  const corner = head.cells[0] ?? '';
+  return corner === '' || claimHeading(corner) !== null || headings.some((cell) => !isClaimMark(cell));
 }
 
 /** The columns of a list without a header: blank, keyway, mark, perhaps source and note; undefined where it is none. */

@@ -40,7 +40,12 @@ export function takeDraft(session: Session): Refusal {
 /** Begins to change a claim in the fields. */
 export function changeClaim(session: Session, claim: Claim): void {
   const { blank, opening, enters, by = '', note = '' } = claim;
-  claimsOf(session).setState({ changing: claim, picked: claim, draft: { blank, opening, enters, by, note } });
+  claimsOf(session).setState({
+    typing: true,
+    changing: claim,
+    picked: claim,
+    draft: { blank, opening, enters, by, note },
+  });
 }
 
 /** Leaves the claim as it was. */
@@ -96,7 +101,7 @@ export function dropRepeated(session: Session): Refusal {
 }
 
 /** Writes another name in all claims that use one. */
-export function useName(session: Session, side: Side, from: string, to: string): Refusal {
+export function putName(session: Session, side: Side, from: string, to: string): Refusal {
   const { picked } = claimsOf(session).getState();
   const place = picked ? placeOf(session, picked) : -1;
   const count = claimsNow(session).filter((claim) => claim[side] === from).length;

@@ -32,6 +32,8 @@ export interface ClaimsState {
   /** The claim that is being changed; null where a new one is typed. */
   readonly changing: Claim | null;
   readonly draft: ClaimDraft;
+  /** Whether the fields for one claim are there. */
+  readonly typing: boolean;
   readonly incoming: readonly IncomingClaims[];
   /** What was done last, in words. */
   readonly said: string;
@@ -46,6 +48,7 @@ const NOTHING: ClaimsState = {
   ticked: new Set(),
   changing: null,
   draft: EMPTY_DRAFT,
+  typing: false,
   incoming: [],
   said: '',
 };

@@ -1,0 +1,276 @@
+import { useDeferredValue, useId, useMemo, useState } from 'react';
+import type { Claim } from '../../../family/claim.ts';
+import type { Family } from '../../../family/family.ts';
+import type { ClaimsRead } from '../../../interchange/csv/read-claims.ts';
+import { countText, type Refusal, takeClaims } from '../../state/tiers/claims-editing.ts';
+import {
+  nameKey,
+  type OddName,
+  oddNames,
+  seemsSwapped,
+  withNames,
+  withSource,
+} from '../../state/tiers/claims-names.ts';
+import { endIncoming, type IncomingClaims } from '../../state/tiers/claims-state.ts';
+import { claimLine } from '../../state/tiers/claims-words.ts';
+import { FaultList } from '../exchange/import-drawing.tsx';
+import { TextField, TickField } from '../form-fields.tsx';
+import { ModalSheet } from '../modal-sheet.tsx';
+import { useSession } from '../use-store.ts';
+import styles from './claims-paste.module.css';
+
+/** A longer text is not shown in a field. */
+const MOST_SHOWN_TEXT = 60_000;
+
+/** So many rows are shown of what was understood. */
+const MOST_SHOWN_ROWS = 6;
+
+/** So many odd names are asked about. */
+const MOST_ASKED = 40;
+
+const HOW = `A list:
+blank	keyway	enters	source
+Heron	Heron	yes	Porter's wall chart
+
+or a matrix:
+	Heron	Smew
+Heron	x	-
+Smew	-	x`;
+
+/** A table of claims before it is taken: what form it has, what it says, what is wrong, which names are not known. */
+export function ClaimsPaste({ family, incoming }: { family: Family; incoming: IncomingClaims }) {
+  const session = useSession();
+  const table = useTable(family, incoming);
+  const [refusal, setRefusal] = useState<Refusal>(null);
+  const close = () => endIncoming(session);
+  const add = () => {
+    const refused = takeClaims(session, table.claims);
+    setRefusal(refused);
+    if (!refused) close();
+  };
+  const { read, claims } = table;
+  return (
+    <ModalSheet
+      large
+      title={incoming.name ? `Claims from ${incoming.name}` : 'Paste a table of claims'}
+      onClose={close}
+      foot={
+        <>
+          <p role="status" className={styles.count}>
+            {footWords(read, claims.length)}
+          </p>
+          <button type="button" className="key" onClick={close}>
+            Cancel
+          </button>
+          <button type="button" className={`key ${styles.main}`} disabled={claims.length === 0} onClick={add}>
+            {claims.length === 0 ? 'Add' : `Add ${countText(claims.length)}`}
+          </button>
+        </>
+      }
+    >
+      <div className={styles.sheet}>
+        <div className={styles.left}>
+          <TableText table={table} />
+        </div>
+        <section className={styles.right} aria-label="What was understood">
+          {read && <Understood read={read} table={table} />}
+          {!read && <p className={styles.note}>What is understood of it is shown here, before anything is added.</p>}
+        </section>
+      </div>
+      <FaultList faults={refusal ?? []} />
+    </ModalSheet>
+  );
+}
+
+/** What is typed and chosen in the dialog, and what it comes to. */
+function useTable(family: Family, incoming: IncomingClaims) {
+  const { doors } = useSession();
+  const [text, setText] = useState(incoming.text);
+  const [by, setBy] = useState('');
+  const [swap, setSwap] = useState<boolean | null>(null);
+  const [names, setNames] = useState<ReadonlyMap<string, string>>(new Map());
+  const looked = useDeferredValue(text);
+  const plain = useMemo(() => (looked.trim() === '' ? null : doors.claims.readClaims(looked)), [doors, looked]);
+  const usual = useMemo(
+    () => plain?.ok === true && plain.form === 'matrix' && seemsSwapped(family, plain.claims),
+    [family, plain],
+  );
+  const swapped = swap ?? usual;
+  const read = useMemo(
+    () => (plain && swapped ? doors.claims.readClaims(looked, { swapped }) : plain),
+    [doors, looked, plain, swapped],
+  );
+  const told = useMemo(() => (read?.ok ? withSource(read.claims, by) : []), [read, by]);
+  const odd = useMemo(() => oddNames(family, told), [family, told]);
+  const claims = useMemo(() => withNames(told, names), [told, names]);
+  const rename = (side: OddName['side'], from: string, to: string) =>
+    setNames((before) => {
+      const after = new Map(before);
+      if (to === '') after.delete(nameKey(side, from));
+      else after.set(nameKey(side, from), to);
+      return after;
+    });
+  return { text, setText, by, setBy, swapped, setSwap, names, rename, read, odd, claims };
+}
+
+type Table = ReturnType<typeof useTable>;
+
+function TableText({ table: { text, setText } }: { table: Table }) {
+  const id = useId();
+  if (text.length > MOST_SHOWN_TEXT)
+    return (
+      <p className={styles.note}>
+        {text.length.toLocaleString('en')} letters, too many to show here. What is understood stands beside.
+      </p>
+    );
+  return (
+    <>
+      <label htmlFor={id} className={styles.label}>
+        The table: from a spreadsheet, or CSV with commas, semicolons or tabs
+      </label>
+      <textarea
+        id={id}
+        data-first
+        className={styles.text}
+        spellCheck={false}
+        value={text}
+        placeholder={HOW}
+        onChange={(event) => setText(event.target.value)}
+      />
+      <p className={styles.note}>
+        For what is said write yes or no, x or -, 1 or 0, enters or blocked. An empty cell of a matrix says nothing.
+        Formulas are not worked out.
+      </p>
+    </>
+  );
+}
+
+function Understood({ read, table }: { read: ClaimsRead; table: Table }) {
+  if (!read.ok)
+    return (
+      <section className={styles.part} role="alert">
+        <h3>It cannot be read as claims</h3>
+        <Faults faults={read.faults} />
+      </section>
+    );
+  return (
+    <>
+      <section className={styles.part}>
+        <h3>{formWords(read, table.swapped)}</h3>
+        <ol className={styles.rows}>
+          {table.claims.slice(0, MOST_SHOWN_ROWS).map((claim, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: the rows of a table have no other name than their place
+            <ClaimLine key={i} claim={claim} />
+          ))}
+        </ol>
+        {table.claims.length > MOST_SHOWN_ROWS && (
+          <p className={styles.note}>and {countText(table.claims.length - MOST_SHOWN_ROWS)} more</p>
+        )}
+        {read.form === 'matrix' && (
+          <TickField
+            label="The first row has the blanks, the first column the keyways"
+            value={table.swapped}
+            onChange={table.setSwap}
+          />
+        )}
+      </section>
+      {!read.namesSource && (
+        <section className={styles.part}>
+          <TextField
+            label="Who says so"
+            value={table.by}
+            hint="The table does not say it. It is put to every claim."
+            onChange={table.setBy}
+          />
+        </section>
+      )}
+      {table.odd.length > 0 && <OddNames table={table} />}
+      {read.leftOut > 0 && (
+        <section className={styles.part}>
+          <h3>
+            {read.leftOut} {read.form === 'list' ? plural(read.leftOut, 'row') : plural(read.leftOut, 'cell')} left out
+          </h3>
+          <Faults faults={read.faults} />
+          {read.leftOut > read.faults.length && (
+            <p className={styles.note}>and {read.leftOut - read.faults.length} more</p>
+          )}
+        </section>
+      )}
+    </>
+  );
+}
+
+function ClaimLine({ claim }: { claim: Claim }) {
+  return (
+    <li>
+      {claimLine(claim)}
+      {claim.by && <small> {claim.by}</small>}
+    </li>
+  );
+}
+
+/** Names that stand for nothing or for several things, each with those that may be meant. */
+function OddNames({ table: { odd, names, rename } }: { table: Table }) {
+  return (
+    <section className={styles.part} aria-label="Names that are not known">
+      <h3>
+        {odd.length} {plural(odd.length, 'name')} to look at
+      </h3>
+      <p className={styles.note}>They may be added as they are and mended later.</p>
+      <ul className={styles.names}>
+        {odd.slice(0, MOST_ASKED).map(({ side, text, standing, candidates, count }) => (
+          <li key={nameKey(side, text)}>
+            <label>
+              <span>
+                <b>{text}</b>{' '}
+                <small>
+                  {side === 'blank' ? 'blank' : 'keyway'},{' '}
+                  {standing === 'other kind' ? 'names something else' : standing}, {countText(count)}
+                </small>
+              </span>
+              <select
+                value={names.get(nameKey(side, text)) ?? ''}
+                disabled={candidates.length === 0}
+                onChange={(event) => rename(side, text, event.target.value)}
+              >
+                <option value="">{candidates.length === 0 ? 'nothing near it is known' : 'as it is'}</option>
+                {candidates.map((name) => (
+                  <option key={name}>{name}</option>
+                ))}
+              </select>
+            </label>
+          </li>
+        ))}
+      </ul>
+      {odd.length > MOST_ASKED && <p className={styles.note}>and {odd.length - MOST_ASKED} more</p>}
+    </section>
+  );
+}
+
+function Faults({ faults }: { faults: readonly { path: string; what: string; cure: string }[] }) {
+  return (
+    <ul className={styles.faults}>
+      {faults.map(({ path, what, cure }) => (
+        <li key={`${path} ${what}`}>
+          <b>{path}</b>: {what}. {cure}
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function formWords({ form, claims }: Extract<ClaimsRead, { ok: true }>, swapped: boolean): string {
+  if (form === 'list') return `A list with ${countText(claims.length)}`;
+  return `A matrix with ${countText(claims.length)}${swapped ? ', blanks along the first row' : ''}`;
+}
+
+function footWords(read: ClaimsRead | null, count: number): string {
+  if (!read) return 'Nothing is pasted yet.';
+  if (!read.ok) return 'Nothing can be added.';
+  const left = read.leftOut > 0 ? `; ${read.leftOut} left out` : '';
+  return `${countText(count)} to add${left}.`;
+}
+
+function plural(count: number, one: string): string {
+  return count === 1 ? one : `${one}s`;
+}
