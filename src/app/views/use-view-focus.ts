@@ -6,19 +6,22 @@ const FIRST_IN_VIEW = {
   compare: '[data-drawing]',
   draw: '[data-drawing]',
   tiers: '[data-first]',
-  names: '[data-first]',
+  names: '[data-question]',
   teach: '[data-first]',
 } as const;
 
-/** Moves the focus along when the view changes: to the drawing in Compare, back to the picked keyway on the wall. */
+/** Moves the focus along when the view changes: to the drawing, the picked keyway on the wall, the question line. */
 export function useViewFocus(view: ViewName): void {
   const before = useRef(view);
   useEffect(() => {
     if (before.current === view) return;
     before.current = view;
-    const frame = requestAnimationFrame(() =>
-      document.querySelector<HTMLElement>(FIRST_IN_VIEW[view])?.focus({ preventScroll: false }),
-    );
+    const frame = requestAnimationFrame(() => firstIn(FIRST_IN_VIEW[view])?.focus({ preventScroll: false }));
     return () => cancelAnimationFrame(frame);
   }, [view]);
+}
+
+/** What is to have the focus first; where it is not there, the key of the sheet that is shown. */
+function firstIn(wanted: string): HTMLElement | null {
+  return document.querySelector<HTMLElement>(wanted) ?? document.querySelector<HTMLElement>('[data-first]');
 }
