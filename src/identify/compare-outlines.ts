@@ -6,7 +6,15 @@ import { signedArea } from '../geom/signed-area.ts';
 import { type Apart, meanApart, measureApart } from '../profile/measure-apart.ts';
 import { middleOf, pullOnto } from '../profile/pull-onto.ts';
 import { type Pose, poseOutline, posePoint, poseThen, wrappedAngle } from './outline-pose.ts';
-import { type Known, prepareKnown, prepareUnknown, type RoughPose, roughPoses, type Unknown } from './rough-poses.ts';
+import {
+  type Known,
+  type LayOptions,
+  prepareKnown,
+  prepareUnknown,
+  type RoughPose,
+  roughPoses,
+  type Unknown,
+} from './rough-poses.ts';
 
 /** An unknown outline laid on a section, and how far the two are apart there. Lengths in nanometres. */
 export interface Comparison extends Apart {
@@ -69,7 +77,7 @@ export function compareOnce(unknown: readonly Point[], known: readonly Point[], 
   return compareOutlines(prepareUnknown(unknown, options), prepareKnown(known));
 }
 
-const ANY_WAY = { mirrored: true, turned: true } as const;
+const ANY_WAY: LayOptions = { mirrored: true, turned: true };
 
 /** Mirrored counts more than upside down: the view is told by whoever brings the outline, how it lies is not. */
 function oddness({ mirrored, turned }: Pose): number {

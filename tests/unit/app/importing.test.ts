@@ -29,6 +29,7 @@ let importing: Importing<IncomingFile>;
 let pictures: string[];
 let opened: string[];
 let claimed: string[];
+let identified: { name: string; vertices: readonly unknown[] }[];
 
 beforeEach(() => {
   doors = fakeDoors();
@@ -37,10 +38,15 @@ beforeEach(() => {
   pictures = [];
   opened = [];
   claimed = [];
+  identified = [];
   importing = new Importing<IncomingFile>(session, {
     takePicture: ({ name }) => pictures.push(name),
     takeClaims: (name, text) => claimed.push(`${name}: ${text}`),
     openFamily: ({ name }) => opened.push(name),
+    identify: (outline) => {
+      identified.push(outline);
+      return null;
+    },
   });
 });
 
@@ -66,6 +72,20 @@ async function take(...files: IncomingFile[]): Promise<void> {
 }
 
 describe('a drawing', () => {
+  test('gives one loop to be identified, and the family stays as it is', async () => {
+    await take(textFile('two.svg', svg(blade(2, 'a') + blade(12, 'b'))));
+    const before = family();
+    importing.identifyLoop();
+    expect(identified).toEqual([]);
+    importing.chooseLoop(1, { ticked: false });
+    importing.identifyLoop();
+    expect(identified).toHaveLength(1);
+    expect(identified[0]).toMatchObject({ name: 'A', kind: 'blank' });
+    expect(identified[0].vertices).toHaveLength(4);
+    expect(family()).toBe(before);
+    expect(now().stage).toBe('none');
+  });
+
   test('is shown with what is sound ticked, and added as one step of undo', async () => {
     const before = family();
     await take(textFile('sections.svg', svg(blade(2, 'Heron blank') + blade(8, 'Snipe keyway') + CROSSING + GAPPED)));

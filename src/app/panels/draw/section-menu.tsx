@@ -8,6 +8,7 @@ import {
   moveSection,
   neighbourOf,
 } from '../../state/draw/section-editing.ts';
+import { identifyProfile } from '../../state/names/identifying.ts';
 import styles from '../family-menu.module.css';
 import { HangingPanel } from '../hanging-panel.tsx';
 import { useSession } from '../use-store.ts';
@@ -65,6 +66,7 @@ export function SectionMenu({ family, profile, tell, onBegin }: SectionMenuProps
               {row('Duplicate', `a copy of ${name}`, () =>
                 done(duplicateSection(session, profile), `${name} duplicated; the copy is in hand.`),
               )}
+              {row('Identify', 'which other section it is like', () => tell(identifyProfile(session, profile) ?? ''))}
               {row('Rename, kind, note…', 'what is said of it', () => setSheet('section'))}
               {row('Move up', 'in the chart', () => move(-1, 'before'))}
               {row('Move down', 'in the chart', () => move(1, 'after'))}

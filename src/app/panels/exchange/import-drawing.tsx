@@ -117,6 +117,17 @@ function AddKeys({ now, family, importing }: AddKeysProps) {
       </button>
       <button
         type="button"
+        className="key"
+        disabled={count !== 1 || now.rereading}
+        title={
+          count === 1 ? 'What section of the family it is like; it is not added' : 'Tick the one loop to be identified'
+        }
+        onClick={() => importing.identifyLoop()}
+      >
+        Identify
+      </button>
+      <button
+        type="button"
         className={`key ${styles.main}`}
         disabled={!isReady(now)}
         onClick={() => importing.addLoops()}

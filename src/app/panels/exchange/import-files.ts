@@ -1,4 +1,5 @@
 import { Importing, type IncomingFile } from '../../state/exchange/importing.ts';
+import { bringUnknown } from '../../state/names/identifying.ts';
 import type { Session } from '../../state/session.ts';
 import { showIncoming } from '../../state/tiers/claims-state.ts';
 import { takePicture } from '../trace/take-picture.ts';
@@ -19,6 +20,7 @@ export function importingOf(session: Session): Importing<DiskFile> {
     takePicture: ({ file }) => takePicture(session, file),
     takeClaims: (name, text) => showIncoming(session, name, text),
     openFamily: ({ file }) => void openFile(session, file),
+    identify: (outline) => bringUnknown(session, { ...outline, source: 'file' }),
   });
   importers.set(session, made);
   return made;

@@ -1,4 +1,4 @@
-import { useEffect, useId } from 'react';
+import { useEffect, useId, useState } from 'react';
 import { sizeOfLoop } from '../../../trace/pick-loop.ts';
 import type { TracedLoop } from '../../../trace/trace-picture.ts';
 import {
@@ -14,6 +14,7 @@ import {
 } from '../../state/draw/tracing.ts';
 import type { Underlay } from '../../state/draw/underlay-state.ts';
 import { readingText, sizeText, type Units } from '../../state/length-text.ts';
+import { identifyTraced } from '../../state/names/identifying.ts';
 import { SMALL_LENGTHS } from '../compare/conditions-measure.ts';
 import { Slider } from '../compare/conditions-slider.tsx';
 import readings from '../readings.module.css';
@@ -194,8 +195,14 @@ function UseKeys({ id, underlay }: StepProps) {
   const name = underlay.image.name.replace(/\.[a-z0-9]+$/i, '') || 'Traced section';
   const section = useStore(session.documents, (s) => s.document?.family.profiles.find((p) => p.id === id)?.name);
   const noteId = useId();
+  const [wrong, setWrong] = useState<string | null>(null);
   return (
     <>
+      {wrong && (
+        <p role="alert" className={styles.trouble}>
+          {wrong}
+        </p>
+      )}
       <span className={styles.keys}>
         <button
           type="button"
@@ -208,6 +215,15 @@ function UseKeys({ id, underlay }: StepProps) {
         </button>
         <button type="button" className="key" disabled={none} onClick={() => newProfileOfPicture(session, id, name)}>
           As a new section
+        </button>
+        <button
+          type="button"
+          className="key"
+          disabled={none}
+          title="What section of the family it is like; it is not added"
+          onClick={() => setWrong(identifyTraced(session, id, name))}
+        >
+          Identify
         </button>
       </span>
       <p id={noteId} className={readings.soft}>

@@ -1,8 +1,10 @@
+import type { Vertex } from '../../../geom/vertex.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { MergeChoice } from '../../../interchange/json/merge-families.ts';
 import type { TextEncoding } from '../../../interchange/sniff-format.ts';
 import { JobCancelled } from '../../../jobs/job.ts';
 import type { DrawingInput, LoopsRead } from '../../../jobs/read-drawing.ts';
+import type { ProfileKind } from '../../../profile/profile.ts';
 import type { JobOnItsWay } from '../doors.ts';
 import { commitFamily, endEdit, previewOutline } from '../edit-document.ts';
 import { pickProfile } from '../selection-state.ts';
@@ -35,6 +37,12 @@ export interface ImportHands<F extends IncomingFile> {
   takeClaims(name: string, text: string): void;
   /** Opens a family in place of the open one, after asking where edits would be lost. */
   openFamily(file: F): void;
+  /** Asks what an outline is; returns what is wrong with it, in words, null where it is asked. */
+  identify(outline: {
+    readonly name: string;
+    readonly kind: ProfileKind;
+    readonly vertices: readonly Vertex[];
+  }): string | null;
 }
 
 /** Larger drawings and families are not read: hundreds of traced sections stay far below. Bytes. */
@@ -183,6 +191,19 @@ export class Importing<F extends IncomingFile> {
     if (!now || !isReady(now)) return;
     const faults = now.replacing === null ? this.addTicked(now) : this.replaceOutline(now, now.replacing);
     if (faults) this.session.imports.setState({ now: { ...now, faults } });
+    else this.next();
+  }
+
+  /** Asks what the one ticked loop is: it is not added to the family. */
+  identifyLoop(): void {
+    const now = this.drawing();
+    const [i, ...others] = now ? tickedLoops(now) : [];
+    if (!now || i === undefined || others.length > 0) return;
+    const { kind, name, lighter } = now.choices[i];
+    const vertices = this.session.doors.interchange.placeLoop(now.drawing.loops[i], { ...now.placing, lighter });
+    const wrong = this.hands.identify({ name: name.trim() || now.name, kind, vertices });
+    if (wrong)
+      this.session.imports.setState({ now: { ...now, faults: [fault(wrong, 'Mend it in the drawing program.')] } });
     else this.next();
   }
 

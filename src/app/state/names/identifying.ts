@@ -12,6 +12,8 @@ import { conditionsFor } from '../conditions-state.ts';
 import type { JobOnItsWay } from '../doors.ts';
 import { editedVertices } from '../draw/draw-state.ts';
 import { addSection, type EditAnswer } from '../draw/section-editing.ts';
+import { pickedLoop } from '../draw/tracing.ts';
+import { underlayOf } from '../draw/underlay-state.ts';
 import { pickProfile } from '../selection-state.ts';
 import type { Session } from '../session.ts';
 import { type IdentifyState, NO_UNKNOWN, type UnknownSource, USUAL_ERROR } from './identify-state.ts';
@@ -52,6 +54,15 @@ export function identifyProfile(session: Session, profile: Profile): string | nu
   return bringUnknown(session, { name, kind, profileId, source: 'family', vertices: editedVertices(profile) });
 }
 
+/** Shows the Identify sheet with the outline that was found in a picture under a profile; null where it was taken. */
+export function identifyTraced(session: Session, id: string, name: string): string | null {
+  const underlay = underlayOf(session, id);
+  const loop = underlay && pickedLoop(underlay);
+  const under = session.documents.getState().document?.family.profiles.find((profile) => profile.id === id);
+  if (!loop || !under) return 'No outline is picked.';
+  return bringUnknown(session, { name, kind: under.kind, source: 'traced', vertices: loop.vertices });
+}
+
 /** Puts the unknown away. */
 export function dropUnknown(session: Session): void {
   stopIdentifying(session);
@@ -66,6 +77,19 @@ export function stopIdentifying(session: Session): void {
   jobs.get(session)?.cancel();
   jobs.delete(session);
   if (run.phase === 'running') session.identify.setState({ run: { phase: 'stopped' } });
+}
+
+/** What was compared last in a window: another outline, question or family is compared anew. */
+const lastAsked = new WeakMap<Session, readonly unknown[]>();
+
+/** Compares the unknown where it, the question or the family is another one than last time. */
+export function identifyWhenNew(session: Session, family: Family): void {
+  const { unknown, among, error, mirrored, turned, run } = session.identify.getState();
+  const asked = [unknown, among, error, mirrored, turned, family.profiles];
+  const before = lastAsked.get(session);
+  if (!unknown || (run.phase !== 'none' && before?.every((part, i) => part === asked[i]))) return;
+  lastAsked.set(session, asked);
+  identifyNow(session, family);
 }
 
 /** Compares the unknown with the sections of the family, in another thread. */

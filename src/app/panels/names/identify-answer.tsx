@@ -1,0 +1,76 @@
+import type { Family } from '../../../family/family.ts';
+import { sayIdentity } from '../../../identify/say-identity.ts';
+import { readingText } from '../../state/length-text.ts';
+import type { UnknownOutline } from '../../state/names/identify-state.ts';
+import { identifyNow, stopIdentifying } from '../../state/names/identifying.ts';
+import { useSession, useStore } from '../use-store.ts';
+import styles from './identify-answer.module.css';
+import { IdentifyList } from './identify-list.tsx';
+import { IdentifyPicture } from './identify-picture.tsx';
+
+/** The answer: in a sentence, as a list of sections, and as the picture of the one that is looked at. */
+export function IdentifyAnswer({ family, unknown }: { family: Family; unknown: UnknownOutline }) {
+  const session = useSession();
+  const units = useStore(session.settings, (s) => s.units);
+  const { run, error, picked } = useStore(session.identify, (s) => s);
+  if (run.phase !== 'done') return <Waiting family={family} />;
+  const { answer, profiles } = run;
+  const [first, ...rest] = sayIdentity(answer, profiles, error, (nm) => readingText(nm, units));
+  const candidate = answer.ranked[picked];
+  const known = profiles.find(({ id }) => id === candidate?.ids[0]);
+  return (
+    <div className={styles.answer}>
+      <div role="status" className={styles.words} data-likeness={answer.likeness}>
+        <p className={styles.first}>{first}</p>
+        {rest.length > 0 && <p>{rest.join(' ')}</p>}
+      </div>
+      {candidate && known && (
+        <div className={styles.shown}>
+          <IdentifyPicture
+            key={unknown.name}
+            unknownName={unknown.name}
+            known={known}
+            comparison={candidate.comparison}
+          />
+          <IdentifyList family={family} answer={answer} profiles={profiles} picked={picked} />
+        </div>
+      )}
+    </div>
+  );
+}
+
+/** What stands in place of the answer until it is there. */
+function Waiting({ family }: { family: Family }) {
+  const session = useSession();
+  const run = useStore(session.identify, (s) => s.run);
+  const again = (label: string) => (
+    <button type="button" className="key" onClick={() => identifyNow(session, family)}>
+      {label}
+    </button>
+  );
+  if (run.phase === 'running')
+    return (
+      <div className={styles.waiting}>
+        <p role="status">Comparing with the sections of the family …</p>
+        <progress aria-label="Comparing" max={run.total} value={run.done} />
+        <button type="button" className="key" onClick={() => stopIdentifying(session)}>
+          Cancel
+        </button>
+      </div>
+    );
+  if (run.phase === 'stopped')
+    return (
+      <div className={styles.waiting}>
+        <p role="status">The comparison was stopped.</p>
+        {again('Compare')}
+      </div>
+    );
+  if (run.phase === 'failed')
+    return (
+      <div className={styles.waiting}>
+        <p role="alert">It could not be compared: {run.trouble}</p>
+        {again('Try again')}
+      </div>
+    );
+  return <div className={styles.waiting} />;
+}
