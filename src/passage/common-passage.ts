@@ -1,14 +1,15 @@
 import { plainConditions } from '../fit/conditions.ts';
 import { judgePair, judgePairEntry } from '../fit/judge-pair.ts';
 import { type Opening, prepareOpening } from '../fit/prepare-opening.ts';
-import { boxOf, translatePoints } from '../geom/point.ts';
+import { boxOf, type Point, translatePoints } from '../geom/point.ts';
 import { type Region, regionOf } from '../geom/region.ts';
 import { asTrustedRing, type Ring } from '../geom/ring.ts';
 import { measureWeb } from '../profile/measure-web.ts';
 import { alignRegions, sharedBy } from './align-regions.ts';
+import { grooveCauses } from './groove-causes.ts';
 import { measureLoss } from './measure-loss.ts';
 import { areaOf, moveRegion } from './overlap-regions.ts';
-import type { NoBlank, Passage, PassageBlank, PassageEntry, PassageOpening } from './passage.ts';
+import type { Loss, NoBlank, Passage, PassageBlank, PassageEntry, PassageOpening } from './passage.ts';
 import { bladeOf, CRUMB, roomFor } from './widest-blank.ts';
 
 /** What a passage is made of. */
@@ -79,7 +80,7 @@ function* passageWith(input: PassageInput, chosen: readonly Chosen[], more: numb
   const moves = aligned.moves.map(({ x, y }) => ({ x: x + back.x, y: y + back.y }));
   const common = moveRegion(shared, back);
   const rest = { common, area: areaOf(common), sure: aligned.sure, clearance: input.runningClearance };
-  const members = (loss: (i: number) => ReturnType<typeof measureLoss> | null) =>
+  const members = (loss: (i: number) => Loss | null) =>
     chosen.map(({ id }, i) => ({ id, move: moves[i], loss: loss(i) }));
   if (!blade) {
     const none: NoBlank = narrow.length > 0 ? { why: 'too-narrow', ids: narrow } : { why: 'nothing-shared' };
@@ -88,13 +89,26 @@ function* passageWith(input: PassageInput, chosen: readonly Chosen[], more: numb
   const ring = asTrustedRing(translatePoints(blade, back));
   const entries = yield* tryEverywhere(input, ring, new Set(chosen.map(({ id }) => id)));
   const entersAll = entries.every(({ chosen: its, fit }) => !its || fit.verdict === 'enters');
-  const blank = describe(
-    ring,
-    apart.map((region) => moveRegion(region, back)),
+  const blank: PassageBlank = {
+    ...sizesOf(ring),
+    grooves: grooveCauses(ring, placedRings(input, chosen, moves)),
+    apart: apart.map((region) => moveRegion(region, back)).map((region) => ({ region, area: areaOf(region) })),
     entersAll,
+  };
+  const lost = yield* lossesOf(
+    rooms.map((room, i) => moveRegion(room, moves[i])),
+    ring,
   );
-  const losses = (i: number) => measureLoss(moveRegion(rooms[i], moves[i]), ring);
-  return { ...rest, members: members(losses), blank, none: null, entries };
+  return { ...rest, members: members((i) => lost[i]), blank, none: null, entries };
+}
+
+function* lossesOf(rooms: readonly Region[], blank: Ring): Steps<Loss[]> {
+  const losses: Loss[] = [];
+  for (const room of rooms) {
+    losses.push(measureLoss(room, blank));
+    yield { done: losses.length, total: rooms.length };
+  }
+  return losses;
 }
 
 const NO_BLADE = { blade: null, apart: [] };
@@ -116,7 +130,15 @@ function* tryEverywhere(
   return entries;
 }
 
-function describe(ring: Ring, apart: readonly Region[], entersAll: boolean): PassageBlank {
+function placedRings({ openings }: PassageInput, chosen: readonly Chosen[], moves: readonly Point[]) {
+  const rings = new Map(openings.map(({ id, ring }) => [id, ring]));
+  return chosen.flatMap(({ id }, i) => {
+    const ring = rings.get(id);
+    return ring ? [{ id, ring, move: moves[i] }] : [];
+  });
+}
+
+function sizesOf(ring: Ring) {
   const box = boxOf(ring);
   return {
     ring,
@@ -124,7 +146,5 @@ function describe(ring: Ring, apart: readonly Region[], entersAll: boolean): Pas
     height: box.maxY - box.minY,
     area: areaOf(regionOf(ring)),
     web: measureWeb(ring),
-    apart: apart.map((region) => ({ region, area: areaOf(region) })),
-    entersAll,
   };
 }

@@ -1,4 +1,4 @@
-import { difference } from '../geom/clip.ts';
+import { difference, intersection, offset } from '../geom/clip.ts';
 import { type Box, boxOf } from '../geom/point.ts';
 import { type Patch, type Region, regionOf } from '../geom/region.ts';
 import type { Ring } from '../geom/ring.ts';
@@ -23,11 +23,19 @@ export function measureLoss(room: Region, blank: Ring): Loss {
   const own = areaOf(room);
   const area = areaOf(region);
   const box = boxOf(blank);
-  const places = region
+  const places = withoutRims(region)
     .map((patch) => placeOf(patch, box))
     .filter((place) => place.area > LEAST_PLACE)
     .sort((a, b) => b.area - a.area);
   return { own, area, share: own > 0 ? area / own : 0, places, region };
+}
+
+/** Rims along the outline thinner than twice this are no places, nanometres: keyways differ so much in their gaps. */
+const RIM = 25_000;
+
+function withoutRims(region: Region): Region {
+  const core = offset(region, -RIM, 'mitre');
+  return core.length === 0 ? [] : intersection(region, offset(core, RIM, 'mitre'));
 }
 
 function placeOf(patch: Patch, blank: Box): LossPlace {

@@ -57,6 +57,18 @@ export type NoBlank =
   | { readonly why: 'too-narrow'; readonly ids: readonly string[] }
   | { readonly why: 'nothing-shared' };
 
+/** A groove of the common blank, and the keyways that need it. Heights above the back of the blank, nanometres. */
+export interface PassageGroove {
+  readonly side: 'left' | 'right';
+  readonly from: number;
+  readonly to: number;
+  readonly depth: number;
+  /** Where the face lies that it is in, as x. */
+  readonly face: number;
+  /** Ids of the chosen keyways that have a ward there. */
+  readonly ids: readonly string[];
+}
+
 /** The widest blank that passes all chosen keyways. Its back lies on y = 0, its leftmost point on x = 0. Nanometres. */
 export interface PassageBlank {
   readonly ring: Ring;
@@ -66,6 +78,8 @@ export interface PassageBlank {
   readonly area: number;
   /** The thinnest level web, and the height band that is as thin. */
   readonly web: { readonly thickness: number; readonly from: number; readonly to: number };
+  /** From below. */
+  readonly grooves: readonly PassageGroove[];
   /** Parts of the common region that do not hang together with the blade, the largest first: they are left out. */
   readonly apart: readonly { readonly region: Region; readonly area: number }[];
   /** Whether it was found to enter every chosen keyway with the running clearance. */

@@ -5,6 +5,7 @@ import { boxOf, type Point } from '../geom/point.ts';
 import { isRegion, type Region } from '../geom/region.ts';
 import { isRing, type Ring } from '../geom/ring.ts';
 import { nearestOnSegment } from '../geom/segment-distance.ts';
+import { isBeside } from './groove-causes.ts';
 import { type Indent, type IndentSide, indentsOf } from './indents.ts';
 
 /** What a groove falls short of where it does not let a ward by. */
@@ -42,15 +43,13 @@ export interface WardAnswer {
   readonly passing: WardPassing;
 }
 
-/** A ward and a groove belong together where they share at least this share of the lower one's height. */
-const LEAST_SHARE = 0.25;
-
 /**
  * Ward by ward, why a blank goes into a keyway or not: which groove lets each ward by, or that none does, and how deep
  * it bites. Wards and grooves are found in the outlines, milled or drawn, from below, left before right.
  *
  * @param opening the keyway as it is judged; of several parts the one that holds most of the blank's height is taken.
  * @param blank in its own frame; several outlines where it is worn through.
+ * @param collisions what collides at this placement, where it is known already.
  * @accuracy spare gaps to a nanometre of the polygons; a bite is the depth of the deepest collision at the ward.
  * @check tests/unit/passage/ward-by-ward.test.ts
  */
@@ -58,12 +57,12 @@ export function wardByWard(
   opening: Ring | Region,
   blank: Ring | readonly Ring[],
   placement: Placement,
+  collisions: readonly Collision[] = explainPlacement(opening, blank, placement).collisions,
 ): readonly WardAnswer[] {
   const outers = isRegion(opening) ? opening.map(({ outer }) => outer) : [opening];
   const parts = (isRing(blank) ? [blank] : blank).map((part) => placeBlank(part, placement));
   const back = boxOf(parts.flat()).minY;
   const grooves = parts.flatMap(indentsOf);
-  const { collisions } = explainPlacement(opening, blank, placement);
   return outers
     .flatMap(indentsOf)
     .map((ward) => answerFor(ward, { parts, back, grooves, collisions }))
@@ -107,10 +106,8 @@ function passingOf(ward: Indent, groove: Indent | null, band: GrooveBand | null,
 function grooveFor(ward: Indent, grooves: readonly Indent[]): Indent | null {
   let [best, most] = [null as Indent | null, 0];
   for (const groove of grooves) {
-    if (groove.side !== ward.side) continue;
     const shared = Math.min(ward.to, groove.to) - Math.max(ward.from, groove.from);
-    const lower = Math.min(ward.to - ward.from, groove.to - groove.from);
-    if (shared > most && shared >= LEAST_SHARE * lower) [best, most] = [groove, shared];
+    if (shared > most && isBeside(ward, groove)) [best, most] = [groove, shared];
   }
   return best;
 }

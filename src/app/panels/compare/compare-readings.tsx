@@ -12,6 +12,7 @@ import { ConditionsPanel } from './conditions-panel.tsx';
 import { CornerPanel } from './corner-panel.tsx';
 import { DrawnParts } from './drawn-parts.tsx';
 import { InnerFitMap } from './inner-fit-map.tsx';
+import { WardList } from './ward-list.tsx';
 
 /** Contacts are told as far as this from the narrowest, in nanometres. */
 const ALSO_NARROW = 2_000;
@@ -27,6 +28,7 @@ export function CompareReadings() {
       <ConditionsPanel family={family} pair={pair} />
       <PlacementReading pair={pair} />
       {pair.explanation.collisions.length > 0 ? <Collisions pair={pair} /> : <Narrowest pair={pair} />}
+      <WardList pair={pair} />
       <DrawnParts pair={pair} />
     </>
   );

@@ -1,5 +1,6 @@
 import { memo, useMemo } from 'react';
 import { type Family, openingsOf } from '../../../family/family.ts';
+import type { TierNode } from '../../../family/tiers.ts';
 import type { Passage, PassageEntry, PassageMember } from '../../../passage/passage.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { pairLine, VERDICT_WORDS } from '../../state/pair-words.ts';
@@ -37,7 +38,7 @@ export function PassageChoice({ family, passage }: PassageChoiceProps) {
       </h2>
       <ChoiceKeys family={family} />
       <p className={styles.note}>
-        Ticked: the blank has to pass. Point at a name, or press it, to see what is lost there.
+        Ticked: the blank has to pass it. The share is what it does without there; point at a name to see it.
       </p>
       <ul
         className={own.list}
@@ -116,8 +117,8 @@ function ChoiceKeys({ family }: { family: Family }) {
   const { entrant } = usePickedPair();
   const row = usePickedRow();
   const entered = enteredIds(row);
-  const tiers = useLastTiers()?.tiers.tierOfOpening;
-  const levels = tiers ? [...new Set(tiers.values())].sort((a, b) => a - b) : [];
+  const nodes = useLastTiers()?.tiers.nodes;
+  const groups = useMemo(() => groupsOf(family, nodes ?? []), [family, nodes]);
   const choose = (ids: readonly string[]) => chooseOpenings(session, family, ids);
   return (
     <div className={own.keys}>
@@ -127,22 +128,19 @@ function ChoiceKeys({ family }: { family: Family }) {
       <button type="button" className="key" onClick={() => choose([])}>
         None
       </button>
-      {tiers && levels.length > 1 && (
+      {groups.length > 0 && (
         <select
           className={own.tier}
           aria-label="Choose the keyways of a tier"
           value=""
-          onChange={(event) => {
-            const level = Number(event.target.value);
-            choose([...tiers].filter(([, tier]) => tier === level).map(([id]) => id));
-          }}
+          onChange={(event) => choose(groups.find(({ id }) => id === event.target.value)?.openings ?? [])}
         >
           <option value="" disabled>
-            Tier …
+            Of a tier …
           </option>
-          {levels.map((level) => (
-            <option key={level} value={level}>
-              Tier {level + 1}
+          {groups.map(({ id, label }) => (
+            <option key={id} value={id}>
+              {label}
             </option>
           ))}
         </select>
@@ -155,9 +153,20 @@ function ChoiceKeys({ family }: { family: Family }) {
           title={`Choose the keyways that ${entrant.name} goes into`}
           onClick={() => choose(entered)}
         >
-          Those {entrant.name} enters
+          What {entrant.name} enters
         </button>
       )}
     </div>
   );
+}
+
+/** What blanks enter that stand above the lowest tier, the lowest first. */
+function groupsOf(family: Family, nodes: readonly TierNode[]) {
+  return nodes
+    .filter(({ openings }) => openings.length > 1)
+    .sort((a, b) => a.tier - b.tier)
+    .map(({ id, tier, openings }) => {
+      const name = family.profiles.find((profile) => profile.id === id)?.name ?? id;
+      return { id, openings, label: `Tier ${tier + 1}: the ${openings.length} of ${name}` };
+    });
 }

@@ -44,7 +44,6 @@ export function PassageHead({ family, passage, all }: PassageHeadProps) {
         {blank && lit && loss && <p>{lossText(nameOf(lit), loss, units)}</p>}
         {blank && !(lit && loss) && <BlankWords family={family} passage={passage} nameOf={nameOf} />}
       </div>
-      {blank && <MakeKey family={family} passage={passage} />}
     </header>
   );
 }
@@ -69,7 +68,8 @@ function BlankWords({ family, passage, nameOf }: BlankWordsProps) {
   );
 }
 
-function MakeKey({ family, passage }: { family: Family; passage: Passage }) {
+/** Adds the blank to the family. */
+export function MakeBlankKey({ family, passage }: { family: Family; passage: Passage }) {
   const session = useSession();
   const units = useStore(session.settings, (s) => s.units);
   const [fault, setFault] = useState<string | null>(null);

@@ -6,6 +6,7 @@ import type { Profile } from '../../../profile/profile.ts';
 import type { Units } from '../../state/length-text.ts';
 import type { PassageLayers } from '../../state/tiers/passage-state.ts';
 import { outlinePath } from '../draw/outline-path.ts';
+import { PassageCallouts } from './passage-callouts.tsx';
 import styles from './passage-picture.module.css';
 import { PassageRuler } from './passage-ruler.tsx';
 
@@ -72,6 +73,15 @@ export function PassagePicture(props: PassagePictureProps) {
             </path>
           ))}
         </g>
+      )}
+      {layers.blank && (
+        <PassageCallouts
+          passage={passage}
+          openings={openings}
+          view={{ scale, x, y }}
+          drawing={{ left: x + box.minX * scale, right: x + box.maxX * scale }}
+          room={{ left: RULER + MARGIN, right: width - MARGIN / 2 }}
+        />
       )}
       <PassageRuler box={box} view={{ scale, x, y }} units={units} left={RULER} />
     </svg>

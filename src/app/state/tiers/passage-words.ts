@@ -98,7 +98,7 @@ export function lossText(name: string, loss: Loss, units: Units): string {
   const places = loss.places
     .slice(0, MOST_PLACES)
     .map(({ side, from, to }) => `${SIDES[side]} at ${bandText(from, to, units)}`);
-  return places.length > 0 ? `${head}: most ${places.join(', then ')}.` : `${head}.`;
+  return places.length > 0 ? `${head}: most ${places.join(', then ')}.` : `${head}, in a thin rim all round.`;
 }
 
 /** Which keyways that were not chosen the blank goes into too. */

@@ -4,6 +4,7 @@ import { CompareStage } from '../../canvas/compare/compare-stage.tsx';
 import { chooseCorner } from '../../panels/compare/corner-editing.ts';
 import { shownCorners } from '../../panels/compare/corner-places.ts';
 import { cornersOf } from '../../panels/compare/corner-state.ts';
+import { shownWards, wardsOf } from '../../panels/compare/ward-state.ts';
 import type { ShownPair } from '../../panels/use-pair.ts';
 import { useSize } from '../../panels/use-size.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
@@ -115,6 +116,7 @@ function Drawing({ pair, family, view, size, push }: DrawingProps) {
   const { opening, face } = useStillFace(family, pair);
   const sheet = useMemo(() => (palette ? { size, view, palette } : null), [size, view, palette]);
   const bands = useBands(pair, view.scale);
+  const litWard = useLitWard(pair);
   if (!sheet) return null;
   return (
     <CompareStage
@@ -129,11 +131,23 @@ function Drawing({ pair, family, view, size, push }: DrawingProps) {
         corners: push.pushed ? null : shownCorners(pair, corners),
         push: push.pushed && { pushed: push.pushed, seat: pair.fit.seated },
       }}
+      litWard={push.pushed ? null : litWard}
       units={units}
       sheet={sheet}
       partName={doors.partName}
     />
   );
+}
+
+/** The shapes of the ward that the readings point at, where the blank lies now. */
+function useLitWard(pair: ShownPair) {
+  const lit = useStore(wardsOf(useSession()), (s) => s.lit);
+  return useMemo(() => {
+    const answer = lit === null ? undefined : shownWards(pair)[lit];
+    if (!answer) return null;
+    const { line, passing } = answer;
+    return { ward: line, groove: 'groove' in passing ? passing.groove.line : null };
+  }, [lit, pair]);
 }
 
 /** Bands narrower than this, in pixels, would only thicken the outlines: they show in a close view. */

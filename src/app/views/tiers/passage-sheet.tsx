@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { type Family, openingsOf } from '../../../family/family.ts';
 import type { Passage } from '../../../passage/passage.ts';
 import { EmptyNotice } from '../../panels/empty-notice.tsx';
-import { PassageHead } from '../../panels/tiers/passage-head.tsx';
+import { MakeBlankKey, PassageHead } from '../../panels/tiers/passage-head.tsx';
 import { PassageLegend } from '../../panels/tiers/passage-legend.tsx';
 import { PassagePicture } from '../../panels/tiers/passage-picture.tsx';
 import { PassageProgress } from '../../panels/tiers/passage-progress.tsx';
@@ -45,6 +45,7 @@ function Passages({ family }: { family: Family }) {
       </div>
       <footer className={styles.foot}>
         <PassageLegend />
+        {current && found?.passage.blank && <MakeBlankKey family={family} passage={found.passage} />}
       </footer>
     </div>
   );
