@@ -16,12 +16,14 @@ import { HangingPanel } from './hanging-panel.tsx';
 import { RecentSheet } from './keep/recent-sheet.tsx';
 import { ShareSheet } from './keep/share-sheet.tsx';
 import { SnapshotsSheet } from './keep/snapshots-sheet.tsx';
+import { NamingSchemeSheet } from './names/naming-scheme-sheet.tsx';
 import { useSession, useStore } from './use-store.ts';
 
 /** What the menu opens over the window. */
 const SHEETS = {
   new: NewFamilySheet,
   family: OpenFamilySheet,
+  scheme: NamingSchemeSheet,
   snapshots: SnapshotsSheet,
   recent: RecentSheet,
   share: ShareSheet,
@@ -81,6 +83,10 @@ function FamilyRows({ close, show }: { close(): void; show(sheet: keyof typeof S
     dropPreview(session);
     show('family');
   };
+  const showScheme = () => {
+    dropPreview(session);
+    show('scheme');
+  };
   return (
     <>
       <MenuRow
@@ -95,6 +101,14 @@ function FamilyRows({ close, show }: { close(): void; show(sheet: keyof typeof S
           onPress={showFamily}
           name="The family…"
           hint="its name, running clearance, tolerance, tilt, note"
+        />
+      )}
+      {isOpen && (
+        <MenuRow
+          close={close}
+          onPress={showScheme}
+          name="Name the sections…"
+          hint="all of them by one rule, none misleading"
         />
       )}
     </>

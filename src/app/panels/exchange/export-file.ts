@@ -8,7 +8,7 @@ export type Saved = 'saved' | 'downloaded' | 'given up';
 const DESCRIPTIONS: Readonly<Record<ExportedFile['extension'], string>> = {
   svg: 'SVG drawing',
   dxf: 'DXF drawing',
-  csv: 'Table of points',
+  csv: 'Table',
 };
 
 /** Saves an exported file to a place that the user picks, or into the downloads where the browser has no such dialog. */

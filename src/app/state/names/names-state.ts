@@ -19,7 +19,7 @@ export interface RegisterLook {
   readonly search: string;
   /** What is left out besides. `gone`: only entries whose section or profile the family has no longer. */
   readonly only: 'all' | 'own' | 'register' | 'gone';
-  /** Null is the order of the family: profiles, sections, the register of the file. */
+  /** Null: the register of the file in its order, then profiles in chart order, then sections. */
   readonly sort: { readonly column: NameColumn; readonly falling: boolean } | null;
   /** Key of the chosen row (`name-rows.ts`). */
   readonly chosen: string | null;

@@ -1,0 +1,118 @@
+import { useId, useMemo, useState } from 'react';
+import type { MisleadingName, Rename } from '../../../names/misleading-name.ts';
+import { askQuestion } from '../../state/names/asking.ts';
+import { nameOf, type RenameGround, troubleWith } from '../../state/names/check-rename.ts';
+import { whatIs } from '../../state/names/question-forms.ts';
+import { rename } from '../../state/names/register-editing.ts';
+import { useSession } from '../use-store.ts';
+import styles from './misleading-finding.module.css';
+
+interface MisleadingFindingProps {
+  readonly finding: MisleadingName;
+  readonly ground: RenameGround;
+}
+
+/** One finding: the names, what is wrong and why it matters, and what to call the things instead. */
+export function MisleadingFinding({ finding, ground }: MisleadingFindingProps) {
+  const session = useSession();
+  const { texts, words, why, renames } = finding;
+  return (
+    <li className={styles.finding}>
+      <p className={styles.names}>
+        {texts.map((text) => (
+          <button
+            key={text}
+            type="button"
+            className={styles.name}
+            title={`Ask what ${text} is`}
+            onClick={() => askQuestion(session, whatIs(text))}
+          >
+            {text}
+          </button>
+        ))}
+      </p>
+      <p className={styles.words}>{words}</p>
+      <p className={styles.why}>{why}</p>
+      {renames.length > 0 ? (
+        <RenameForm key={JSON.stringify(renames)} suggested={renames} ground={ground} />
+      ) : (
+        <p className={styles.why}>No better name can be suggested: rename one of them in the register.</p>
+      )}
+    </li>
+  );
+}
+
+interface RenameFormProps {
+  readonly suggested: readonly Rename[];
+  readonly ground: RenameGround;
+}
+
+/** The suggested names, which may be edited or left out, and the key that takes them. */
+function RenameForm({ suggested, ground }: RenameFormProps) {
+  const session = useSession();
+  const id = useId();
+  const [typed, setTyped] = useState(() => suggested.map(({ to }) => to));
+  const [left, setLeft] = useState<ReadonlySet<number>>(new Set());
+  const wanted = useMemo(
+    () => suggested.map(({ target }, i) => ({ target, to: typed[i].trim() })).filter((_, i) => !left.has(i)),
+    [suggested, typed, left],
+  );
+  const trouble = useMemo(() => (wanted.length === 0 ? 'Tick a name.' : troubleWith(ground, wanted)), [ground, wanted]);
+  const { family } = ground.knowledge;
+  const submit = () => {
+    const words = wanted.map(({ target, to }) => `“${nameOf(family, target)}” is called “${to}” now`).join(', ');
+    if (wanted.length > 0 && wanted.every(({ to }) => to !== '')) rename(session, wanted, `${words}.`);
+  };
+  return (
+    <form
+      className={styles.form}
+      onSubmit={(event) => {
+        event.preventDefault();
+        submit();
+      }}
+    >
+      <ul className={styles.renames}>
+        {suggested.map(({ target }, i) => {
+          const old = nameOf(family, target);
+          return (
+            <li key={JSON.stringify(target)}>
+              {suggested.length > 1 && (
+                <input
+                  type="checkbox"
+                  aria-label={`Rename ${old}`}
+                  checked={!left.has(i)}
+                  onChange={({ target: tick }) => setLeft(withTick(left, i, tick.checked))}
+                />
+              )}
+              <span className={styles.old}>{old}</span>
+              <span aria-hidden="true">→</span>
+              <input
+                type="text"
+                className={styles.to}
+                aria-label={`New name for ${old}`}
+                aria-describedby={`${id}-trouble`}
+                maxLength={200}
+                value={typed[i]}
+                disabled={left.has(i)}
+                onChange={(event) => setTyped(typed.with(i, event.target.value))}
+              />
+            </li>
+          );
+        })}
+      </ul>
+      <button type="submit" className="key" aria-pressed={trouble === ''} disabled={wanted.some(({ to }) => to === '')}>
+        {trouble === '' ? 'Rename' : 'Rename anyway'}
+      </button>
+      <p id={`${id}-trouble`} role="status" className={styles.trouble}>
+        {trouble}
+      </p>
+    </form>
+  );
+}
+
+function withTick(left: ReadonlySet<number>, place: number, ticked: boolean): Set<number> {
+  const next = new Set(left);
+  if (ticked) next.delete(place);
+  else next.add(place);
+  return next;
+}

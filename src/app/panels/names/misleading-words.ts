@@ -1,0 +1,42 @@
+import type { MisleadingKind } from '../../../names/misleading-name.ts';
+
+/** A kind of misleading name: its heading, and what is meant by it. Common practice, no source. */
+interface KindWords {
+  readonly title: string;
+  readonly meaning: string;
+}
+
+/** Each way in which a name misleads, the gravest first. */
+export const MISLEADING_WORDS: Readonly<Record<MisleadingKind, KindWords>> = {
+  joined: {
+    title: 'Joined from two sections',
+    meaning: 'It is put together from the names of two sections, so people take it for one that goes into both.',
+  },
+  'foreign keyway': {
+    title: 'Called like another keyway',
+    meaning: 'A blank has the name of a keyway that it does not belong to.',
+  },
+  'two schemes': {
+    title: 'One name, different things',
+    meaning: 'Two lists use the same name, and do not mean the same by it.',
+  },
+  'same section name': {
+    title: 'Two sections under one name',
+    meaning: 'Blanks of one name have different outlines: what goes for one does not go for the other.',
+  },
+  lengths: {
+    title: 'Only the length differs',
+    meaning: 'Two names of one section look like two sections.',
+  },
+  order: {
+    title: 'Numbers against lengths',
+    meaning: 'The higher number is the shorter blank.',
+  },
+  'look-alike': {
+    title: 'Look-alikes',
+    meaning: 'O and 0, or I, l and 1, are easily read for each other.',
+  },
+};
+
+/** The kinds in that order. */
+export const MISLEADING_KINDS = Object.keys(MISLEADING_WORDS) as MisleadingKind[];
