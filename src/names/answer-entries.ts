@@ -53,9 +53,11 @@ export function answerWhatGoesIn(openings: readonly Meaning[], asked: NameKind |
   );
   const sentences = [
     ...correctionsOf(openings),
-    ...(keyways.length > 0 ? [sayEntering(entering, keyways, asked, knowledge)] : []),
+    ...(keyways.length > 0 && !(entering.length === 0 && open.length > 0)
+      ? [sayEntering(entering, keyways, asked, knowledge)]
+      : []),
     ...sayEach(entering, keyways, pool, knowledge),
-    ...(open.length > 0 ? [`Not judged yet: ${namesOf(open)}.`] : []),
+    ...(open.length > 0 ? [`Of these it is not judged yet: ${namesOf(open)}.`] : []),
     ...unique(openings.flatMap(({ notes }) => notes)),
   ];
   const pending = keyways.length > 0 && entering.length === 0 && open.length > 0;

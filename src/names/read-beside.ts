@@ -104,17 +104,17 @@ function ofScheme(words: readonly Word[], mention: Mention, schemes: readonly Sc
   return { ...mention, to: named.to, resolution };
 }
 
-/** "the Heron and Bittern keyways", "blank numbers PC 105 and PC 106": a kind said once for all of a list. */
+/** "the Heron and the Bittern keyway", "blank numbers PC 105 and PC 106": a kind said once for all of a list. */
 function shareKinds(words: readonly Word[], mentions: readonly Mention[]): Mention[] {
   const shared = [...mentions];
-  for (let i = shared.length - 2; i >= 0; i -= 1) shared[i] = withKindOf(words, shared[i], shared[i + 1]);
-  for (let i = 1; i < shared.length; i += 1) shared[i] = withKindOf(words, shared[i], shared[i - 1]);
+  for (let i = shared.length - 2; i >= 0; i -= 1) shared[i] = withKindOf(words, shared[i], shared[i + 1], true);
+  for (let i = 1; i < shared.length; i += 1)
+    shared[i] = withKindOf(words, shared[i], shared[i - 1], isPlural(words, shared[i - 1]));
   return shared;
 }
 
-function withKindOf(words: readonly Word[], mention: Mention, other: Mention): Mention {
-  if (mention.kind !== null || other.kind === null || !isPlural(words, other) || !areListed(words, mention, other))
-    return mention;
+function withKindOf(words: readonly Word[], mention: Mention, other: Mention, shares: boolean): Mention {
+  if (mention.kind !== null || other.kind === null || !shares || !areListed(words, mention, other)) return mention;
   return withSenses({ ...mention, kind: other.kind }, other.kind, mention.chambers);
 }
 

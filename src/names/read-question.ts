@@ -63,11 +63,11 @@ export function readQuestion(question: string, register: Register): Reading {
     const use = mentions.some(({ from, to }) => at >= from && at < to) ? null : classOf(word.plain);
     return use === null ? [] : [{ at, word, use }];
   });
-  const certain = needed(mentions);
+  const certain = needed(words, items, mentions);
   const roles = rolesOf(words, items, certain);
   const has = (use: WordClass) => items.some((item) => item.use === use);
   const meaning = mentions.some(({ certain }) => certain) ? '' : termMeaning(question);
-  const form = meaning === '' ? formOf(has, roles) : 'what is the word';
+  const form = meaning === '' ? formOf(has, roles, isGreeting(words, has, certain)) : 'what is the word';
   return {
     form,
     mentions: certain,
@@ -94,10 +94,30 @@ function termMeaning(question: string): string {
   return (asked && meaningOfTerm(asked[1])) ?? '';
 }
 
-/** The names without words that may be none, where there are enough names without them. */
-function needed(mentions: readonly Mention[]): Mention[] {
+/**
+ * The names without words that may be none, where there are enough names without them: "does the strip go into Heron" lacks
+ * what goes in, and takes the word that stands in its place.
+ */
+function needed(words: readonly Word[], items: readonly Item[], mentions: readonly Mention[]): Mention[] {
   const certain = mentions.filter((mention) => mention.certain);
-  return certain.length > 0 ? certain : mentions.slice(0, 2);
+  if (certain.length === 0) return mentions.slice(0, 2);
+  const asks = items.some(({ use, word }) => /^(asking|any|all|means)$/.test(use) || word.plain === 'there');
+  if (certain.length > 1 || asks || !items.some(isVerb)) return certain;
+  const placed = mentions.find((mention) => !mention.certain && isNounPlace(words[mention.from - 1]?.plain ?? ''));
+  return mentions.filter((mention) => mention.certain || mention === placed);
+}
+
+/** Whether a word that a name would follow stands before: "the", "does", "into". */
+function isNounPlace(before: string): boolean {
+  const use = classOf(before);
+  return /^(a|an|the|this|that|my|our)$/.test(before) || use === 'auxiliary' || use === 'into' || use === 'enters';
+}
+
+/** Whether nothing is asked: no name that is surely one, and none of the words that ask. */
+function isGreeting(words: readonly Word[], has: (use: WordClass) => boolean, mentions: readonly Mention[]): boolean {
+  const asks = (['asking', 'means', 'auxiliary', 'enters', 'takes', 'handles'] as const).some(has);
+  const alone = mentions.length === 1 && mentions[0].to - mentions[0].from === words.length;
+  return !asks && !alone && !mentions.some(({ certain, resolution }) => certain || resolution.kind !== 'unknown');
 }
 
 interface Roles {
@@ -205,18 +225,25 @@ function isEntrantOnly({ resolution }: Mention): boolean {
 }
 
 /** What is asked, by the kinds of words in the question and the parts of its names. */
-function formOf(has: (use: WordClass) => boolean, roles: Roles): Form {
+function formOf(has: (use: WordClass) => boolean, roles: Roles, greeting: boolean): Form {
   const { entrants, openings, open } = roles;
   const names = entrants.length + openings.length + open.length;
-  const moving = has('enters') || has('takes') || has('stops') || has('handles');
-  if (names === 0) return has('all') && (moving || has('kind')) ? 'goes into all' : 'not understood';
+  if (greeting) return 'not understood';
+  if (names === 0) return has('all') && (isMoving(has) || has('kind')) ? 'goes into all' : 'not understood';
   if (names >= 2 && has('differs')) return 'what differs';
   if (names >= 2 && has('same')) return 'is it the same';
   if (entrants.length > 0 && openings.length > 0) return 'pair';
   if (open.length === 2 && has('room')) return 'pair';
-  if (open.length === names || has('means'))
-    return has('asking') || has('means') || names === 1 || has('auxiliary') ? 'what is' : 'not understood';
+  if (open.length === names || has('means')) return names === 1 || isAsking(has) ? 'what is' : 'not understood';
   return openings.length > 0 ? 'what goes in' : 'where';
+}
+
+function isMoving(has: (use: WordClass) => boolean): boolean {
+  return has('enters') || has('takes') || has('stops') || has('handles');
+}
+
+function isAsking(has: (use: WordClass) => boolean): boolean {
+  return has('asking') || has('means') || has('auxiliary');
 }
 
 /** The kind that a question asks for: the kind word soon after "which" or "what", or what "who" must have. */
