@@ -24,6 +24,7 @@ import styles from './app-frame.module.css';
 import { Compare } from './compare/compare.tsx';
 import { Draw } from './draw/draw.tsx';
 import { Names } from './names/names.tsx';
+import { Presenter } from './teach/presenter.tsx';
 import { Teach } from './teach/teach.tsx';
 import { Tiers } from './tiers/tiers.tsx';
 import { useEditKeys } from './use-edit-keys.ts';
@@ -47,6 +48,7 @@ export function AppFrame() {
       <DropZone />
       <ImportDialog />
       <ExportDialog />
+      <Presenter />
     </div>
   );
 }

@@ -1,0 +1,108 @@
+import type { Doors } from '../../../state/doors.ts';
+import { gapText, type Units } from '../../../state/length-text.ts';
+import { middleOf } from '../../../state/plug-face.ts';
+import { pointInside } from '../../../tools/point-inside.ts';
+import type { TaughtPair } from '../use-teaching.ts';
+import styles from './slide.module.css';
+
+/** Where a mark points, and what its plate says, in pixels of the picture. */
+interface Plate {
+  readonly x: number;
+  readonly y: number;
+  readonly onLeft: boolean;
+  readonly words: string;
+  readonly figure: string;
+  readonly blocks: boolean;
+  /** Middle of the plate. */
+  top: number;
+}
+
+/** A room takes in two reasons at once, not more. */
+const MOST_PLATES = 2;
+
+interface PairMarksProps {
+  readonly pair: TaughtPair;
+  readonly pxPerMm: number;
+  readonly width: number;
+  readonly height: number;
+  /** Height of a line of type, in pixels. */
+  readonly line: number;
+  readonly units: Units;
+  readonly partName: Doors['partName'];
+}
+
+/** What bites, or where the gap is narrowest: a ring round the place and a plate beside the keyway. */
+export function PairMarks(props: PairMarksProps) {
+  const { width, height, line } = props;
+  const plates = platesOf(props);
+  const wide =
+    Math.max(...plates.map(({ words, figure }) => Math.max(words.length, figure.length))) * line * 0.5 + 1.2 * line;
+  const tall = line * 2.7;
+  return (
+    <svg className={styles.marks} width={width} height={height} aria-hidden="true">
+      {plates.map(({ x, y, onLeft, words, figure, blocks, top }) => {
+        const left = onLeft ? 4 : width - wide - 4;
+        return (
+          <g key={`${words} ${x} ${y}`} data-blocks={blocks}>
+            <path className={styles.leader} d={`M${x} ${y}L${onLeft ? left + wide : left} ${top}`} />
+            <circle className={styles.ring} cx={x} cy={y} r={line * 0.62} />
+            <rect className={styles.plate} x={left} y={top - tall / 2} width={wide} height={tall} />
+            <text className={styles.plateWords} x={left + line * 0.6} y={top - line * 0.25} fontSize={line}>
+              {words}
+            </text>
+            <text className={styles.plateFigure} x={left + line * 0.6} y={top + line * 0.95} fontSize={line}>
+              {figure}
+            </text>
+          </g>
+        );
+      })}
+    </svg>
+  );
+}
+
+function platesOf({ pair, pxPerMm, width, height, line, units, partName }: PairMarksProps): Plate[] {
+  const { opening, explanation } = pair;
+  const middle = middleOf(opening);
+  const toX = (nm: number) => width / 2 + (nm / 1e6 - middle.x) * pxPerMm;
+  const toY = (nm: number) => height / 2 - (nm / 1e6 - middle.y) * pxPerMm;
+  const collisions = explanation.collisions.slice(0, MOST_PLATES).map((collision) => {
+    const at = pointInside(collision.region[0].outer);
+    const figure = `${gapText(collision.depth, units)} too deep`;
+    return { x: toX(at.x), y: toY(at.y), words: partName(collision), figure, blocks: true };
+  });
+  const [pinch] = explanation.contacts;
+  const contacts = pinch
+    ? [
+        {
+          x: (toX(pinch.onBlank.x) + toX(pinch.onOpening.x)) / 2,
+          y: (toY(pinch.onBlank.y) + toY(pinch.onOpening.y)) / 2,
+          words: 'narrowest gap',
+          figure: gapText(pinch.gap, units),
+          blocks: false,
+        },
+      ]
+    : [];
+  const plates = [...collisions, ...contacts].map((mark) => ({ ...mark, onLeft: mark.x < width / 2, top: mark.y }));
+  for (const side of [true, false])
+    spread(
+      plates.filter(({ onLeft }) => onLeft === side),
+      line * 3.1,
+      height,
+    );
+  return plates;
+}
+
+/** Plates of one side stand below each other, none over the edge. */
+function spread(plates: Plate[], step: number, height: number): void {
+  plates.sort((a, b) => a.y - b.y);
+  let free = step / 2;
+  for (const plate of plates) {
+    plate.top = Math.max(free, plate.top);
+    free = plate.top + step;
+  }
+  let floor = height - step / 2;
+  for (const plate of plates.reverse()) {
+    plate.top = Math.min(floor, plate.top);
+    floor = plate.top - step;
+  }
+}

@@ -1,0 +1,88 @@
+import { useId, useMemo } from 'react';
+import type { Verdict } from '../../../../fit/fit.ts';
+import type { Profile } from '../../../../profile/profile.ts';
+import { shortNameOf, type TeachingKnowledge, tryIn } from '../../../../teach/teaching-knowledge.ts';
+import { VERDICT_WORDS } from '../../../state/pair-words.ts';
+import { type PlugFace, plugFace } from '../../../state/plug-face.ts';
+import { VerdictMark } from '../../verdict-mark.tsx';
+import { ClashHatch, PlugPicture } from '../../wall/plug-picture.tsx';
+import { useTeaching } from '../use-teaching.ts';
+import styles from './slide.module.css';
+import { LEAST_TYPE, type SlideProps } from './slide-text.tsx';
+import { type Room, wallGrid } from './wall-grid.ts';
+
+/** One blank in many keyways at once: picture, name, mark and word of each. */
+export function WallPicture({ family, parts, room, unit }: SlideProps & { room: Room }) {
+  const knowledge = useTeaching(family);
+  const { blank, openings } = parts;
+  const face = useMemo(() => plugFace(openings), [openings]);
+  const grid = wallGrid(openings.length, room, face, Math.max(LEAST_TYPE, 30 * unit));
+  const hatch = `${useId()}hatch`;
+  if (!blank) return null;
+  const shown = pickShown(knowledge, blank, openings, grid.places);
+  const rest = openings.filter((opening) => !shown.includes(opening));
+  return (
+    <>
+      <ClashHatch pxPerMm={grid.pxPerMm / 1.4} name={hatch} />
+      <ul className={styles.wall} style={{ gridTemplateColumns: `repeat(${grid.columns}, minmax(0, 1fr))` }}>
+        {shown.map((opening) => (
+          <Cell key={opening.id} {...{ knowledge, blank, opening, face, hatch, grid }} />
+        ))}
+      </ul>
+      {rest.length > 0 && <p className={styles.rest}>{restWords(knowledge, blank, rest)}</p>}
+    </>
+  );
+}
+
+interface CellProps {
+  readonly knowledge: TeachingKnowledge;
+  readonly blank: Profile;
+  readonly opening: Profile;
+  readonly face: PlugFace;
+  readonly hatch: string;
+  readonly grid: ReturnType<typeof wallGrid>;
+}
+
+function Cell({ knowledge, blank, opening, face, hatch, grid }: CellProps) {
+  const fit = knowledge.fitOf(blank.id, opening.id);
+  const tone: Verdict | 'unknown' = fit?.verdict ?? 'unknown';
+  return (
+    <li className={styles.cell} data-opening-id={opening.id} data-verdict={tone} style={{ fontSize: grid.type }}>
+      <PlugPicture
+        opening={opening}
+        entrant={blank}
+        fit={fit}
+        tone={tone}
+        face={face}
+        pxPerMm={grid.pxPerMm}
+        width={grid.pictureWidth}
+        height={grid.pictureHeight}
+        glides={false}
+        hatch={hatch}
+      />
+      <b>{shortNameOf(opening)}</b>
+      <span className={styles.word} data-verdict={tone}>
+        <VerdictMark verdict={fit?.verdict ?? null} size={Math.round(grid.type * 1.15)} />
+        {fit ? VERDICT_WORDS[fit.verdict] : 'waiting'}
+      </span>
+    </li>
+  );
+}
+
+/** All keyways where there is room for them; else those that the blank goes into first, in chart order. */
+function pickShown(knowledge: TeachingKnowledge, blank: Profile, openings: readonly Profile[], places: number) {
+  if (openings.length <= places) return openings;
+  const { inside, blocked, unknown } = tryIn(knowledge, blank.id, openings);
+  const first = new Set([...inside, ...blocked, ...unknown].slice(0, places));
+  return openings.filter((opening) => first.has(opening));
+}
+
+function restWords(knowledge: TeachingKnowledge, blank: Profile, rest: readonly Profile[]): string {
+  const { inside, blocked, unknown } = tryIn(knowledge, blank.id, rest);
+  const parts = [
+    inside.length > 0 ? `goes into ${inside.length}` : '',
+    blocked.length > 0 ? `blocked in ${blocked.length}` : '',
+    unknown.length > 0 ? `${unknown.length} not judged yet` : '',
+  ].filter(Boolean);
+  return `and ${rest.length} more keyways: ${parts.join(', ')}`;
+}
