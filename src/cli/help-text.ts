@@ -5,6 +5,7 @@ export const HELP = `Which blank enters which keyway, and with what margin.
   check FAMILY.json             say whether the file is sound, and every fault in it
   export FAMILY.json [options]  write outlines for other programs, at true size, arcs as arcs
   claims FAMILY.json [options]  check what charts and colleagues say of it: who enters what
+  tiers FAMILY.json [options]   order blanks by the keyways that they enter: who enters all that another does
   schema                        print the JSON Schema of the family file
   --help                        print this
 
@@ -29,6 +30,12 @@ Options of claims
   --json             print the answers as JSON instead of text
   + confirmed, x contradicted, ~ too close to call (some parts within their tolerance do as it says, some do not),
   ? a name that stands for nothing or for several outlines; new parts held upright, tolerances as in the file
+
+Options of tiers
+  --blanks           leave the tools out
+  --json             print nodes, covers and the size of the concept lattice as JSON instead of text
+  A node is all that enters the same keyways: base (one), group (several), all, nothing. Tier 0 is the lowest; a node
+  stands one tier above the highest node below it. Counting concepts ends at 100,000.
 
 Verdicts
   enters     goes in; the margin is the gap all round in the best placement

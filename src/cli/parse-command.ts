@@ -41,10 +41,20 @@ export interface ClaimsCommand {
   readonly json: boolean;
 }
 
+/** What `tiers` is asked for. */
+export interface TiersCommand {
+  readonly name: 'tiers';
+  readonly file: string;
+  readonly json: boolean;
+  /** Whether tools are left out. */
+  readonly blanks: boolean;
+}
+
 /** What a command line asks for. */
 export type Command =
   | FitCommand
   | ExportCommand
+  | TiersCommand
   | ClaimsCommand
   | { readonly name: 'check'; readonly file: string }
   | { readonly name: 'schema' }
@@ -79,12 +89,13 @@ const GRAMMAR: Readonly<Record<Command['name'], { files: number; options: readon
   check: { files: 1, options: [] },
   export: { files: 1, options: ['only', 'as', 'output'] },
   claims: { files: 1, options: ['json', 'table'] },
+  tiers: { files: 1, options: ['json', 'blanks'] },
   schema: { files: 0, options: [] },
   help: { files: 0, options: [] },
 };
 
 /** What the options were given as. */
-type Values = { json?: boolean; verify?: boolean; margins?: boolean } & {
+type Values = { json?: boolean; verify?: boolean; margins?: boolean; blanks?: boolean } & {
   readonly only?: string[];
   readonly as?: string[];
   readonly output?: string[];
@@ -121,6 +132,7 @@ function splitWords(words: readonly string[]) {
         json: { type: 'boolean' },
         verify: { type: 'boolean' },
         margins: { type: 'boolean' },
+        blanks: { type: 'boolean' },
         tilt: { type: 'string', multiple: true },
         'tolerance-um': { type: 'string', multiple: true },
         'wear-um': { type: 'string', multiple: true },
@@ -161,6 +173,8 @@ function toCommand(name: Command['name'], files: string[], values: Values): Pars
   if (name === 'fit') return toFitCommand(files[0], values);
   if (name === 'export') return toExportCommand(files[0], values);
   if (name === 'claims') return toClaimsCommand(files[0], values);
+  if (name === 'tiers')
+    return { ok: true, command: { name, file: files[0], json: values.json ?? false, blanks: values.blanks ?? false } };
   if (name === 'check') return { ok: true, command: { name, file: files[0] } };
   return { ok: true, command: { name } };
 }

@@ -8,6 +8,7 @@ import { guardFamily } from './guard-family.ts';
 import { identifyOutline } from './identify-outline.ts';
 import { judgeDetails } from './judge-details.ts';
 import { judgePairs } from './judge-pairs.ts';
+import { judgeTable } from './judge-table.ts';
 import { judgeTolerances } from './judge-tolerances.ts';
 import { layOutTiers } from './lay-out-tiers.ts';
 import { readDrawing } from './read-drawing.ts';
@@ -24,6 +25,7 @@ export const catalogue = {
   describeFamily,
   judgeDetails,
   judgeTolerances,
+  judgeTable,
   checkFamilyClaims,
   drawParts,
   commonPassage,
