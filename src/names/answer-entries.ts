@@ -4,6 +4,7 @@ import type { Profile } from '../profile/profile.ts';
 import type { Answer } from './answer.ts';
 import { correctionsOf, profilesIn, sayAlike, unique } from './answer-pair.ts';
 import type { Knowledge } from './knowledge.ts';
+import type { Reading } from './read-question.ts';
 import { listed } from './say-list.ts';
 import { goesIn, roomOf } from './say-pair.ts';
 import { namesOf, sayWhere } from './say-where.ts';
@@ -36,51 +37,82 @@ function isPending(goer: Profile, openings: readonly Profile[], knowledge: Knowl
   return openings.length > 0 && openings.every((opening) => goesIn(knowledge, goer, opening) === undefined);
 }
 
+/** What is asked of some keyways: which kind, and whether it is asked what does not go in. */
+type Asked = Pick<Reading, 'asked' | 'excluded' | 'negated'>;
+
 /**
- * What goes into a keyway, or into several at once.
+ * What goes into a keyway, or into several at once; into some and not into others; or what does not go in.
  *
- * @param asked only blanks or only tools, where that was asked for.
  * @check tests/unit/names/ask.test.ts
  */
-export function answerWhatGoesIn(openings: readonly Meaning[], asked: NameKind | null, knowledge: Knowledge): Answer {
-  const keyways = profilesIn(openings);
-  const pool = entrantsOf(knowledge.family).filter(
-    ({ kind }) => (asked !== 'blank' && asked !== 'tool') || kind === asked,
-  );
-  const entering = pool.filter((entrant) => keyways.every((keyway) => goesIn(knowledge, entrant, keyway)));
-  const open = pool.filter(
-    (entrant) => !keyways.some((keyway) => goesIn(knowledge, entrant, keyway) === false) && !entering.includes(entrant),
-  );
+export function answerWhatGoesIn(openings: readonly Meaning[], asked: Asked, knowledge: Knowledge): Answer {
+  const out = openings.filter(({ mention }) => asked.excluded.includes(mention));
+  const [keyways, barred] = [profilesIn(openings.filter((one) => !out.includes(one))), profilesIn(out)];
+  const pool = poolOf(asked.asked, knowledge);
+  const answers = pool.map((entrant) => enteringAs(entrant, keyways, barred, knowledge));
+  const [entering, open] = [true, undefined].map((answer) => pool.filter((_, i) => answers[i] === answer));
+  const pending = keyways.length > 0 && entering.length === 0 && open.length > 0;
+  const negated = asked.negated && out.length === 0;
+  const shown = negated ? pool.filter((_, i) => answers[i] === false) : entering;
   const sentences = [
     ...correctionsOf(openings),
-    ...(keyways.length > 0 && !(entering.length === 0 && open.length > 0)
-      ? [sayEntering(entering, keyways, asked, knowledge)]
+    ...(keyways.length > 0 && !pending
+      ? [negated ? sayNotEntering(shown, keyways) : sayEntering(shown, keyways, barred, asked, knowledge)]
       : []),
-    ...sayEach(entering, keyways, pool, knowledge),
+    ...(negated || out.length > 0 ? [] : sayEach(entering, keyways, pool, knowledge)),
     ...(open.length > 0 ? [`Of these it is not judged yet: ${namesOf(open)}.`] : []),
     ...unique(openings.flatMap(({ notes }) => notes)),
   ];
-  const pending = keyways.length > 0 && entering.length === 0 && open.length > 0;
-  const profiles = [...keyways, ...entering].map(({ id }) => id);
+  const profiles = [...keyways, ...barred, ...shown].map(({ id }) => id);
   return { kind: pending ? 'not judged yet' : 'answer', sentences, profiles, choices: [] };
+}
+
+/** Blanks, tools, or both, as asked for. */
+function poolOf(asked: NameKind | null, { family }: Knowledge): Profile[] {
+  const entrants = entrantsOf(family);
+  return asked === 'blank' || asked === 'tool' ? entrants.filter(({ kind }) => kind === asked) : entrants;
+}
+
+/** Whether something goes into all of some keyways and into none of others; undefined where that is not judged. */
+function enteringAs(entrant: Profile, into: readonly Profile[], barred: readonly Profile[], knowledge: Knowledge) {
+  const answers = [
+    ...into.map((keyway) => goesIn(knowledge, entrant, keyway)),
+    ...barred.map((keyway) => {
+      const answer = goesIn(knowledge, entrant, keyway);
+      return answer === undefined ? undefined : !answer;
+    }),
+  ];
+  if (answers.includes(false)) return false;
+  return answers.includes(undefined) ? undefined : true;
+}
+
+function sayNotEntering(stopped: readonly Profile[], keyways: readonly Profile[]): string {
+  const where = namesOf(keyways, 'or');
+  if (stopped.length === 0) return `Everything in the family goes into ${namesOf(keyways)}.`;
+  const all = keyways.length > 1 ? 'all of ' : '';
+  return `Not into ${all}${all ? namesOf(keyways) : where} ${stopped.length === 1 ? 'goes' : 'go'}: ${namesOf(stopped)}.`;
 }
 
 function sayEntering(
   entering: readonly Profile[],
   keyways: readonly Profile[],
-  asked: NameKind | null,
+  barred: readonly Profile[],
+  { asked }: Asked,
   knowledge: Knowledge,
-) {
-  const where = `${keyways.length > 1 ? `${keyways.length > 2 ? 'all of' : 'both'} ` : ''}${namesOf(keyways)}`;
-  const kinds = asked === 'tool' ? 'tool' : 'blank';
-  if (entering.length === 0)
-    return `No ${asked === 'blank' || asked === 'tool' ? kinds : 'blank or tool'} goes into ${where}.`;
+): string {
+  const number = keyways.length > 2 ? 'all of ' : 'both ';
+  const but = barred.length > 0 ? `, but not into ${namesOf(barred, 'or')},` : '';
+  const where = `${keyways.length > 1 ? number : ''}${namesOf(keyways)}${but}`;
+  const kind = asked === 'tool' || asked === 'blank' ? asked : 'blank or tool';
+  if (entering.length === 0) return `No ${kind} goes into ${where.replace(/,$/, '')}.`;
   const texts = entering.map((entrant) =>
     keyways.length === 1 ? withRoom(entrant, keyways[0], knowledge) : entrant.name,
   );
   const shown =
     texts.length > MOST_NAMES ? [...texts.slice(0, MOST_NAMES), `${texts.length - MOST_NAMES} more`] : texts;
-  return `Into ${where} ${entering.length === 1 ? 'goes' : 'go'}: ${listed(shown)}.`;
+  const count =
+    entering.length > 3 ? ` ${entering.length} ${kind === 'blank or tool' ? 'blanks and tools' : `${kind}s`}` : '';
+  return `Into ${where} ${entering.length === 1 ? 'goes' : 'go'}${count}: ${listed(shown)}.`;
 }
 
 function withRoom(entrant: Profile, keyway: Profile, knowledge: Knowledge): string {
@@ -115,9 +147,7 @@ function sayEach(
  */
 export function answerGoesIntoAll(asked: NameKind | null, knowledge: Knowledge): Answer {
   const openings = openingsOf(knowledge.family);
-  const pool = entrantsOf(knowledge.family).filter(
-    ({ kind }) => (asked !== 'blank' && asked !== 'tool') || kind === asked,
-  );
+  const pool = poolOf(asked, knowledge);
   const counts = pool.map((entrant) => openings.filter((opening) => goesIn(knowledge, entrant, opening)).length);
   const open = pool.filter((entrant, i) => counts[i] < openings.length && mayEnterAll(entrant, openings, knowledge));
   const all = pool.filter((_, i) => counts[i] === openings.length);

@@ -60,7 +60,8 @@ function endWithStop(text: string): string {
 function sayReach(sense: Sense, knowledge: Knowledge): string[] {
   const { family } = knowledge;
   const goers = profilesOf(family, sense, 'entrant');
-  if (goers.length > 0 && sense.kind !== 'section') return [sayGoer(goers, knowledge)];
+  const alone = sense.kind === 'section' && sameSection(family, sense, 'opening').length === 0;
+  if (goers.length > 0 && (sense.kind !== 'section' || alone)) return [sayGoer(goers, knowledge)];
   if (sense.kind !== 'keyway') return [];
   return profilesOf(family, sense, 'opening').map((opening) => {
     const entering = entrantsOf(family).filter((entrant) => goesIn(knowledge, entrant, opening));

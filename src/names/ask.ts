@@ -39,7 +39,7 @@ function answerReading(text: string, reading: Reading, knowledge: Knowledge): An
       return withMeanings(text, reading.entrants, 'entrant', knowledge, (meant) => answerWhere(meant, knowledge));
     case 'what goes in':
       return withMeanings(text, reading.openings, 'opening', knowledge, (meant) =>
-        answerWhatGoesIn(meant, reading.asked, knowledge),
+        answerWhatGoesIn(meant, reading, knowledge),
       );
     case 'goes into all':
       return answerGoesIntoAll(reading.asked, knowledge);

@@ -42,11 +42,12 @@ const CLASSES: Readonly<Record<Exclude<WordClass, 'kind'>, string>> = {
     'll ll able`,
   negation: `not no never neither nor cannot don't doesn't didn't isn't aren't wasn't can't couldn't won't wouldn't
     shouldn't mustn't hasn't haven't dont doesnt didnt isnt arent cant couldnt wont wouldnt shouldnt`,
-  asking: `what which who whom whose where what's whats who's where's which's list wherever`,
+  asking: `what which who whom whose where what's whats who's where's which's list wherever how`,
   why: 'why whyever reason cause',
   differs: `differ differs differed difference differences different differently differing compare compares compared
     comparison distinguish distinguishes distinguished vs versus apart unlike`,
-  same: `same equal equals identical equivalent interchangeable alike synonym synonyms`,
+  same: `same equal equals identical equivalent interchangeable alike synonym synonyms instead replace
+    replaces substitute`,
   all: 'all every everything everywhere each everyone entire whole',
   any: 'any anything something anywhere somewhere anyone someone',
   means: 'mean means meant meaning define definition explain describe',
@@ -60,13 +61,13 @@ const CLASSES: Readonly<Record<Exclude<WordClass, 'kind'>, string>> = {
     of from as about than then so now also too just only really actually ever still yet maybe perhaps exactly precisely
     please kindly tell show give say said says know knows known knowing wonder wondering ask asked asking question
     answer hi hello hey dear thanks thank cheers sir madam ok okay right correct correctly true truly if whether when
-    while how come else other others another one ones two three four five six seven eight nine ten eleven twelve some
+    while else other others another one ones two three four five six seven eight nine ten eleven twelve some
     many more most less least very quite well good fine wrong out up down along together like likes want help find see
     look looks think thinks thought believe guess suppose sure again once always sometimes often possible possibly
     actual physically full fully way all-section number numbers name names named called call kind sort type thing things
     stuff length lengths long longer longest short shorter size sizes chamber chambers pin pins group master real
     really exist exists know everybody people person somebody new old uncut whole let's anyhow anyway simply mine
-    need supposed happen happens happened happening but because since although though without instead same's that's
+    need supposed happen happens happened happening but because since although though without same's that's
     it's there's how's could've would've make makes made own owns holder holders have's heard told read wish i'd i've
     we've you've college school campus family chart list's lot sense stand stands`,
 };

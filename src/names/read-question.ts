@@ -35,6 +35,10 @@ export interface Reading {
   readonly openings: readonly Mention[];
   /** What the word of the trade means that is asked about, or the empty text. */
   readonly meaning: string;
+  /** The openings among those that are asked about with a "not". */
+  readonly excluded: readonly Mention[];
+  /** Whether it is asked what does not go in. */
+  readonly negated: boolean;
   /** What is asked for: "which tools go into Y". */
   readonly asked: NameKind | null;
   /** Whether the answer may start with yes or no. */
@@ -60,7 +64,7 @@ interface Item {
 export function readQuestion(question: string, register: Register): Reading {
   const { words, mentions } = findMentions(question, register);
   const items = words.flatMap((word, at): Item[] => {
-    const use = mentions.some(({ from, to }) => at >= from && at < to) ? null : classOf(word.plain);
+    const use = mentions.some(({ from, to }) => at >= from && at < to) ? null : wordUse(words, at);
     return use === null ? [] : [{ at, word, use }];
   });
   const certain = needed(words, items, mentions);
@@ -73,12 +77,28 @@ export function readQuestion(question: string, register: Register): Reading {
     mentions: certain,
     entrants: roles.entrants,
     openings: roles.openings,
+    excluded: form === 'what goes in' ? excludedOf(words, roles.openings) : [],
+    negated: has('negation'),
     meaning,
     asked: askedKind(items),
     yesOrNo: !(['asking', 'room', 'negation', 'why', 'stops'] as const).some(has),
     turning: items.some(({ word }) => /^(open|turn|operate|unlock|work)(s|ed|ing)?$/.test(word.plain)),
     swapped: roles.swapped,
   };
+}
+
+/** What a word does where it stands: "come" in "how come" asks why. */
+function wordUse(words: readonly Word[], at: number): WordClass | null {
+  const how = words[at].plain === 'come' && words[at - 1]?.plain === 'how';
+  return how ? 'why' : classOf(words[at].plain);
+}
+
+/** The openings that a negation stands before: "into Heron but not into Bittern". */
+function excludedOf(words: readonly Word[], openings: readonly Mention[]): Mention[] {
+  return openings.filter(({ from }, i) => {
+    const before = words.slice(openings[i - 1]?.to ?? from, from);
+    return before.some(({ plain }) => classOf(plain) === 'negation' || plain === 'without');
+  });
 }
 
 /** The meaning of the word in "what is a keyway?". */

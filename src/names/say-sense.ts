@@ -112,7 +112,7 @@ export function otherNames(sense: Sense, family: Family): string[] {
   const others = registerOf(family).senses.filter((other) => {
     if (foldName(other.text) === foldName(sense.text) || other.supersededBy !== null) return false;
     if (other.source === 'section' || (other.kind !== sense.kind && sense.kind !== 'section')) return false;
-    if (sense.kind === 'section' && other.source === 'profile') return false;
+    if ((sense.kind === 'section' || sense.source === 'section') && other.source === 'profile') return false;
     const stands = profilesOf(family, other);
     return (
       stands.length > 0 &&

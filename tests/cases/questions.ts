@@ -235,6 +235,30 @@ const REACH: readonly Question[] = [
   { question: 'what opens everything', names: ['polder-all-section-blank', 'strip-055'] },
 ];
 
+/** Turned round: what does not go in, and what goes into one but not into another. */
+const NEGATIONS: readonly Question[] = [
+  {
+    question: "What doesn't go into Heron?",
+    names: ['bittern-blank', 'smew-blank', 'nose-feeler'],
+    notNames: ['heron-blank-5', 'reed-group-blank'],
+  },
+  {
+    question: 'Which blank goes into Heron but not into Bittern?',
+    names: ['heron-blank-5', 'heron-blank-6'],
+    notNames: ['reed-group-blank', 'polder-all-section-blank', 'bittern-blank'],
+  },
+  { question: "How come Knot won't go in Plover", verdict: 'blocked', pair: ['knot-blank', 'plover-keyway'] },
+  { question: 'Can PC 105 be used instead of PC 106?', says: ['length only', 'same keyways'] },
+  {
+    question: 'I have the Reed key. Which doors can I open?',
+    names: ['heron-keyway', 'smew-keyway', 'bittern-keyway'],
+    notNames: ['ruff-keyway'],
+  },
+  { question: 'how many blanks go into Heron', says: ['5 blanks'], notNames: ['strip-055'] },
+  { question: "Will Heron's key open Bittern's door?", verdict: 'blocked', pair: HERON_IN_BITTERN },
+  { question: 'Can I put Polder in everything?', says: ['all 10 keyways'] },
+];
+
 /** What differs, and what is the same. */
 const DIFFERENCES: readonly Question[] = [
   {
@@ -338,4 +362,4 @@ const STUCK: readonly Question[] = [
 ];
 
 /** All of them, by what is asked. */
-export const QUESTIONS = { PAIRS, REASONS, THINGS, REACH, DIFFERENCES, CONFUSIONS, STUCK } as const;
+export const QUESTIONS = { PAIRS, REASONS, THINGS, REACH, NEGATIONS, DIFFERENCES, CONFUSIONS, STUCK } as const;
