@@ -1,9 +1,7 @@
-import { type EntryTable, withEntrants } from '../family/entry-table.ts';
-import { entrantsOf, type Family } from '../family/family.ts';
-import { nameList } from '../family/name-list.ts';
-import { tierNames } from '../family/tier-sentence.ts';
-import { type ConceptCount, neighboursOf, type TierNode, type Tiers, tiersOf } from '../family/tiers.ts';
+import type { Family } from '../family/family.ts';
+import type { Tiers } from '../family/tiers.ts';
 import { catalogue } from '../jobs/catalogue.ts';
+import type { TiersDescription, ToldNode } from '../jobs/describe-tiers.ts';
 import { JobRefused } from '../jobs/job.ts';
 import { shown } from './fit-table.ts';
 import type { TiersCommand } from './parse-command.ts';
@@ -13,17 +11,14 @@ import { EXIT, type Shell } from './shell.ts';
 const MOST_CONCEPTS = 100_000;
 
 /** Most names of a list that are printed one by one. */
-const MOST_LISTED = 12;
+const MOST_NAMES = 12;
 
 /** Judges a family, prints its tiers, and returns the exit code. @check tests/unit/cli/run-tiers.test.ts */
 export async function runTiers(family: Family, command: TiersCommand, shell: Shell): Promise<number> {
+  const limits = { mostConcepts: MOST_CONCEPTS, mostNames: MOST_NAMES };
   try {
-    const judged = await catalogue.judgeTable({ family }, shell.jobs);
-    const blanks = new Set(entrantsOf(family).flatMap(({ id, kind }) => (kind === 'blank' ? [id] : [])));
-    const table = command.blanks ? withEntrants(judged, (id) => blanks.has(id)) : judged;
-    const count = await catalogue.countConcepts({ table, limit: MOST_CONCEPTS }, shell.jobs);
-    const tiers = tiersOf(table);
-    shell.print(command.json ? tiersJson(tiers, table, count) : tiersText(family, table, tiers, count));
+    const described = await catalogue.describeTiers({ family, blanksOnly: command.blanks, ...limits }, shell.jobs);
+    shell.print(command.json ? tiersJson(described) : tiersText(family, described));
     return EXIT.done;
   } catch (error) {
     if (!(error instanceof JobRefused)) throw error;
@@ -33,37 +28,33 @@ export async function runTiers(family: Family, command: TiersCommand, shell: She
 }
 
 /** The tiers from the highest down: in each its blanks, what they enter, and what stands directly below and above. */
-function tiersText(family: Family, table: EntryTable, tiers: Tiers, count: ConceptCount): string {
-  const nameOf = tierNames(family);
-  const listed = (ids: readonly string[]) =>
-    nameList(
-      ids.map((id) => shown(nameOf(id))),
-      MOST_LISTED,
-    );
-  const neighbours = neighboursOf(tiers);
-  const firsts = (nodes: readonly number[]) => listed(nodes.map((i) => tiers.nodes[i].id));
-  const highest = Math.max(-1, ...tiers.nodes.map(({ tier }) => tier));
-  const lines = [sayContents(family, table, tiers, count)];
-  for (let tier = highest; tier >= 0; tier--) {
-    lines.push('', `Tier ${tier}`);
-    for (const [i, node] of tiers.nodes.entries()) {
-      if (node.tier !== tier) continue;
-      lines.push(`  ${listed(node.entrants)}  [${node.rank}]`, `      enters ${sayEntered(node, table, listed)}`);
-      const { below, above } = neighbours[i];
-      if (below.length > 0) lines.push(`      above  ${firsts(below)}`);
-      if (above.length > 0) lines.push(`      below  ${firsts(above)}`);
-    }
+function tiersText(family: Family, described: TiersDescription): string {
+  const { told, table } = described;
+  const lines = [sayContents(family, described)];
+  for (let tier = highestOf(described.tiers); tier >= 0; tier--) {
+    const nodes = told.filter(({ node }) => node.tier === tier);
+    lines.push('', `Tier ${tier}`, ...nodes.flatMap((node) => nodeLines(node, table.openings.length)));
   }
   return `${lines.join('\n')}\n`;
 }
 
-function sayEntered({ openings }: TierNode, table: EntryTable, listed: (ids: readonly string[]) => string): string {
-  const of = table.openings.length;
-  if (openings.length === 0) return of === 0 ? 'nothing: the family has no openings' : `none of ${of}`;
-  return `${openings.length === of ? 'all' : openings.length} of ${of}: ${listed(openings)}`;
+function highestOf({ nodes }: Tiers): number {
+  return Math.max(-1, ...nodes.map(({ tier }) => tier));
 }
 
-function sayContents(family: Family, table: EntryTable, { nodes, covers }: Tiers, count: ConceptCount): string {
+function nodeLines({ node, entrants, openings, below, above }: ToldNode, of: number): string[] {
+  const number = node.openings.length === of ? 'all' : node.openings.length;
+  const none = of === 0 ? 'nothing: the family has no openings' : `none of ${of}`;
+  return [
+    `  ${shown(entrants)}  [${node.rank}]`,
+    `      enters ${node.openings.length === 0 ? none : `${number} of ${of}: ${shown(openings)}`}`,
+    ...(below ? [`      above  ${shown(below)}`] : []),
+    ...(above ? [`      below  ${shown(above)}`] : []),
+  ];
+}
+
+function sayContents(family: Family, { table, tiers, count }: TiersDescription): string {
+  const { nodes, covers } = tiers;
   const number = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
   const tools = table.entrants.some((id) => family.profiles.some((p) => p.id === id && p.kind === 'tool'));
   const rows = tools ? `${table.entrants.length} blanks and tools` : number(table.entrants.length, 'blank', 'blanks');
@@ -78,14 +69,15 @@ function sayContents(family: Family, table: EntryTable, { nodes, covers }: Tiers
   ].join('\n');
 }
 
-function tiersJson({ nodes, covers, tierOfOpening }: Tiers, { openings }: EntryTable, count: ConceptCount): string {
+function tiersJson({ tiers, table, count }: TiersDescription): string {
+  const { nodes, covers, tierOfOpening } = tiers;
   const list = (values: readonly unknown[]) =>
     values.length === 0 ? '[]' : `[\n${values.map((value) => `    ${JSON.stringify(value)}`).join(',\n')}\n  ]`;
   const rows = nodes.map(({ id, tier, rank, entrants, openings: entered }) => ({
     ...{ id, tier, rank, profiles: entrants, openings: entered },
   }));
   const pairs = covers.map(([lower, upper]) => ({ lower: nodes[lower].id, upper: nodes[upper].id }));
-  const keyways = openings.map((id) => ({ id, tier: tierOfOpening.get(id) ?? null }));
+  const keyways = table.openings.map((id) => ({ id, tier: tierOfOpening.get(id) ?? null }));
   const { concepts, edges, capped } = count;
   const lattice = JSON.stringify({ concepts, lines: capped ? null : edges, capped });
   return `{\n  "nodes": ${list(rows)},\n  "covers": ${list(pairs)},\n  "openings": ${list(keyways)},\n  "lattice": ${lattice}\n}\n`;

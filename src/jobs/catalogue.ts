@@ -2,13 +2,13 @@ import { checkFamilyClaims } from './check-family-claims.ts';
 import { commonPassage } from './common-passage.ts';
 import { countConceptsJob } from './count-concepts.ts';
 import { describeFamily } from './describe-family.ts';
+import { describeTiers } from './describe-tiers.ts';
 import { drawParts } from './draw-parts.ts';
 import { fitFamily } from './fit-family.ts';
 import { guardFamily } from './guard-family.ts';
 import { identifyOutline } from './identify-outline.ts';
 import { judgeDetails } from './judge-details.ts';
 import { judgePairs } from './judge-pairs.ts';
-import { judgeTable } from './judge-table.ts';
 import { judgeTolerances } from './judge-tolerances.ts';
 import { layOutTiers } from './lay-out-tiers.ts';
 import { readDrawing } from './read-drawing.ts';
@@ -25,13 +25,13 @@ export const catalogue = {
   describeFamily,
   judgeDetails,
   judgeTolerances,
-  judgeTable,
   checkFamilyClaims,
   drawParts,
   commonPassage,
   readDrawing,
   tracePicture: tracePictureJob,
   layOutTiers,
+  describeTiers,
   countConcepts: countConceptsJob,
 };
 
