@@ -150,7 +150,7 @@ const THINGS: readonly Question[] = [
   { question: 'Tell me about the Polder blank', names: ['polder-all-section-blank'], says: ['all-section'] },
   { question: 'What does HB mean?', says: ['Smew section', 'joins the names of Heron and Bittern', 'neither'] },
   { question: 'What is PC 100?', says: ['series', 'Heron blank, five chambers and Heron blank, six chambers'] },
-  { question: 'What is Tern?', says: ['old name', 'Smew'] },
+  { question: 'What is Wigeon?', says: ['old name', 'Smew'] },
   { question: 'What is Feeler no. 2?', says: ['tool'], names: ['nose-feeler'] },
   { question: 'what is w-12', says: ['Knot section', 'Stores list', 'Dunlin section', "Porter's book"] },
   { question: 'What is a ward?', says: ['rib'] },
@@ -277,7 +277,7 @@ const DIFFERENCES: readonly Question[] = [
   { question: 'Is PC 110 the same as the Bittern blank?', says: ['Yes:', 'two names of one thing'] },
   { question: 'Is Heron the same as Smew?', says: ['No:', 'different shape'] },
   { question: 'PC 105 vs PC 106', says: ['length only'] },
-  { question: 'Is Tern the same as Smew?', says: ['Yes:'] },
+  { question: 'Is Wigeon the same as Smew?', says: ['Yes:'] },
 ];
 
 /** The confusions: blank numbers taken for keyways, joined names, parts swapped, old names. */
