@@ -76,8 +76,8 @@ function claimLines({ checked, margin, reason }: ToldClaim): string {
 function claimsJson({ claims, summary }: ClaimsReport): string {
   const lines = claims.map(({ checked, margin, reason }) => {
     const { claim, standing, pair, against } = checked;
-    const found = pair && { profile: pair.entrantId, opening: pair.openingId };
-    return `    ${JSON.stringify({ ...claim, standing, ...found, margin, reason, against })}`;
+    const judged = pair && { profile: pair.entrantId, opening: pair.openingId };
+    return `    ${JSON.stringify({ ...claim, standing, pair: judged, margin, reason, against })}`;
   });
   const list = lines.length > 0 ? `[\n${lines.join(',\n')}\n  ]` : '[]';
   return `{\n  "summary": ${JSON.stringify(summary)},\n  "claims": ${list}\n}\n`;

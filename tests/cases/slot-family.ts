@@ -18,6 +18,17 @@ export function slotFamily(
   tongues: readonly SlotPart[],
   more: { tolerance?: number; names?: readonly NameEntry[]; claims?: readonly object[] } = {},
 ): Family {
+  const read = readFamily(slotFile(slots, tongues, more));
+  if (!read.ok) throw new Error(JSON.stringify(read.faults));
+  return read.document.family;
+}
+
+/** The file of {@link slotFamily}. */
+export function slotFile(
+  slots: readonly SlotPart[],
+  tongues: readonly SlotPart[],
+  more: { tolerance?: number; names?: readonly NameEntry[]; claims?: readonly object[] } = {},
+): string {
   const part =
     (kind: string, height: number) =>
     ({ id, name = id, section, width, tolerance, chambers }: SlotPart) => ({
@@ -34,7 +45,5 @@ export function slotFamily(
     ...{ format: 'sectionary-family', version: 1, name: 'Slots', units: 'mm', runningClearance: 0.04, ...more },
     profiles: [...slots.map(part('opening', 10)), ...tongues.map(part('blank', 8))],
   };
-  const read = readFamily(JSON.stringify(file));
-  if (!read.ok) throw new Error(JSON.stringify(read.faults));
-  return read.document.family;
+  return JSON.stringify(file);
 }
