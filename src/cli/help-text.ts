@@ -6,6 +6,7 @@ export const HELP = `Which blank enters which keyway, and with what margin.
   export FAMILY.json [options]  write outlines for other programs, at true size, arcs as arcs
   claims FAMILY.json [options]  check what charts and colleagues say of it: who enters what
   tiers FAMILY.json [options]   order blanks by the keyways that they enter: who enters all that another does
+  identify FAMILY.json DRAWING  say which section an unknown outline (SVG, DXF, CSV) is, the closest first
   schema                        print the JSON Schema of the family file
   --help                        print this
 
@@ -36,6 +37,13 @@ Options of tiers
   --json             print nodes, covers and the size of the concept lattice as JSON instead of text
   A node is all that enters the same keyways: base (one), group (several), all, nothing. Tier 0 is the lowest; a node
   stands one tier above the highest node below it. Counting concepts ends at 100,000.
+
+Options of identify
+  --json             print the figures of every section as JSON instead of a table
+  --among WHICH      blanks (and tools), keyways or all; blanks where not given
+  --error-um N       by how much the outline may be wrong at each of its places either way, 1 to 1000; 50 where not given
+  --loop N           which outline of the drawing, where it has several
+  It is tried mirrored (the view from the tip) and turned by any angle, never scaled; profiles of one outline are one line.
 
 Verdicts
   enters     goes in; the margin is the gap all round in the best placement

@@ -50,10 +50,26 @@ export interface TiersCommand {
   readonly blanks: boolean;
 }
 
+/** What `identify` is asked for. */
+export interface IdentifyCommand {
+  readonly name: 'identify';
+  readonly file: string;
+  /** The drawing that holds the unknown outline. */
+  readonly outline: string;
+  readonly json: boolean;
+  /** What it is compared with. */
+  readonly among: 'blanks' | 'keyways' | 'all';
+  /** By how much the outline may be wrong either way, in micrometres; undefined where not given. */
+  readonly errorUm?: number;
+  /** The number of the outline in the drawing, from 1; undefined: the only one. */
+  readonly loop?: number;
+}
+
 /** What a command line asks for. */
 export type Command =
   | FitCommand
   | ExportCommand
+  | IdentifyCommand
   | TiersCommand
   | ClaimsCommand
   | { readonly name: 'check'; readonly file: string }
@@ -77,6 +93,8 @@ const NUMBERS = {
   'tolerance-um': { most: MAX_TOLERANCE / 1e3, unit: 'um' },
   'wear-um': { most: MAX_WEAR_UM, unit: 'um' },
   draws: { most: MAX_DRAWS, unit: 'pairs of parts' },
+  'error-um': { most: 1_000, unit: 'um' },
+  loop: { most: 500, unit: 'the number of an outline' },
 } as const;
 
 type NumberOption = keyof typeof NUMBERS;
@@ -85,11 +103,12 @@ const NUMBER_OPTIONS = ['tilt', 'tolerance-um', 'wear-um', 'draws'] as const;
 
 /** How many files and which options each command takes. */
 const GRAMMAR: Readonly<Record<Command['name'], { files: number; options: readonly string[] }>> = {
-  fit: { files: 1, options: ['json', 'verify', 'margins', ...Object.keys(NUMBERS)] },
+  fit: { files: 1, options: ['json', 'verify', 'margins', ...NUMBER_OPTIONS] },
   check: { files: 1, options: [] },
   export: { files: 1, options: ['only', 'as', 'output'] },
   claims: { files: 1, options: ['json', 'table'] },
   tiers: { files: 1, options: ['json', 'blanks'] },
+  identify: { files: 2, options: ['json', 'among', 'error-um', 'loop'] },
   schema: { files: 0, options: [] },
   help: { files: 0, options: [] },
 };
@@ -99,6 +118,7 @@ type Values = { json?: boolean; verify?: boolean; margins?: boolean; blanks?: bo
   readonly only?: string[];
   readonly as?: string[];
   readonly output?: string[];
+  readonly among?: string[];
   readonly table?: string[];
 } & {
   readonly [option in NumberOption]?: string[];
@@ -140,6 +160,9 @@ function splitWords(words: readonly string[]) {
         only: { type: 'string', multiple: true },
         as: { type: 'string', multiple: true },
         output: { type: 'string', short: 'o', multiple: true },
+        among: { type: 'string', multiple: true },
+        'error-um': { type: 'string', multiple: true },
+        loop: { type: 'string', multiple: true },
         table: { type: 'string', multiple: true },
         help: { type: 'boolean', short: 'h' },
       },
@@ -154,6 +177,7 @@ const TEXT_VALUES: Readonly<Record<string, string>> = {
   only: 'ids of profiles parted by commas',
   as: 'svg, dxf or csv',
   output: 'the name of a file',
+  among: 'blanks, keyways or all',
   table: 'the name of a table of claims (CSV)',
 };
 
@@ -168,19 +192,24 @@ function toCommand(name: Command['name'], files: string[], values: Values): Pars
   const grammar = GRAMMAR[name];
   const stray = Object.keys(values).find((option) => !grammar.options.includes(option));
   if (stray) return { ok: false, fault: `"${name}" takes no --${stray}` };
-  if (files.length < grammar.files) return { ok: false, fault: `"${name}" needs the name of a family file` };
+  if (files.length < grammar.files)
+    return {
+      ok: false,
+      fault: `"${name}" needs the name of a ${files.length === 0 ? 'family file' : 'drawing (SVG, DXF, CSV)'}`,
+    };
   if (files.length > grammar.files) return { ok: false, fault: `"${name}" takes no "${files[grammar.files]}"` };
   if (name === 'fit') return toFitCommand(files[0], values);
   if (name === 'export') return toExportCommand(files[0], values);
   if (name === 'claims') return toClaimsCommand(files[0], values);
   if (name === 'tiers')
     return { ok: true, command: { name, file: files[0], json: values.json ?? false, blanks: values.blanks ?? false } };
+  if (name === 'identify') return toIdentifyCommand(files, values);
   if (name === 'check') return { ok: true, command: { name, file: files[0] } };
   return { ok: true, command: { name } };
 }
 
 function toFitCommand(file: string, values: Values): ParsedCommand {
-  const fault = (Object.keys(NUMBERS) as NumberOption[]).map((option) => numberFault(option, values)).find(Boolean);
+  const fault = NUMBER_OPTIONS.map((option) => numberFault(option, values)).find(Boolean);
   if (fault) return { ok: false, fault };
   const { json = false, verify = false, margins = false } = values;
   const [tiltDeg, toleranceUm, wearUm, draws] = NUMBER_OPTIONS.map((option) => {
@@ -215,6 +244,20 @@ function toExportCommand(file: string, { only, as = [], output = [] }: Values): 
 function toClaimsCommand(file: string, { table = [], json = false }: Values): ParsedCommand {
   if (table.length > 1) return { ok: false, fault: `--table is given ${table.length} times, give it once` };
   return { ok: true, command: { name: 'claims', file, json, ...(table.length > 0 && { table: table[0] }) } };
+}
+
+const AMONG = ['blanks', 'keyways', 'all'] as const;
+
+function toIdentifyCommand([file, outline]: string[], values: Values): ParsedCommand {
+  const { among: given = ['blanks'], json = false } = values;
+  const fault = numberFault('error-um', values) ?? numberFault('loop', values);
+  if (fault) return { ok: false, fault };
+  const among = AMONG.find((known) => known === given[0]);
+  if (given.length > 1) return { ok: false, fault: `--among is given ${given.length} times, give it once` };
+  if (!among) return { ok: false, fault: `--among is "${given[0]}", must be blanks, keyways or all` };
+  const [errorUm, loop] = [values['error-um'], values.loop].map((number) => number && Number(number[0]));
+  if (errorUm !== undefined && errorUm < 1) return { ok: false, fault: '--error-um must be 1 or more' };
+  return { ok: true, command: { name: 'identify', file, outline, json, among, errorUm, loop } };
 }
 
 /** What is wrong with the number given for an option, if anything is. */

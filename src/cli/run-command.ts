@@ -7,6 +7,7 @@ import { type Command, parseCommand } from './parse-command.ts';
 import { runClaims } from './run-claims.ts';
 import { runExport } from './run-export.ts';
 import { runFit } from './run-fit.ts';
+import { runIdentify } from './run-identify.ts';
 import { runTiers } from './run-tiers.ts';
 import { EXIT, type Shell } from './shell.ts';
 
@@ -39,6 +40,7 @@ async function run(command: Command, shell: Shell): Promise<number> {
     const document = openFamily(command.file, shell);
     if (!document) return EXIT.badInput;
     if (command.name === 'fit') return runFit(document, command, shell);
+    if (command.name === 'identify') return runIdentify(document.family, command, shell);
     if (command.name === 'export') return runExport(document.family, command, shell);
     if (command.name === 'claims') return runClaims(document.family, command, shell);
     if (command.name === 'tiers') return runTiers(document.family, command, shell);

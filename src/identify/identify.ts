@@ -1,4 +1,5 @@
-import type { Point } from '../geom/point.ts';
+import type { Vertex } from '../geom/vertex.ts';
+import { flatOutline } from '../profile/measure-apart.ts';
 import type { Profile } from '../profile/profile.ts';
 import { type Comparison, compareOutlines, compareRoughly } from './compare-outlines.ts';
 import { equalOutlines } from './equal-outlines.ts';
@@ -17,8 +18,8 @@ export type Among = 'entrants' | 'openings' | 'all';
 
 /** An unknown outline and what it is to be compared with. */
 export interface Question extends LayOptions {
-  /** Counter-clockwise, nanometres. */
-  readonly ring: readonly Point[];
+  /** Sound, counter-clockwise, its arcs as bulges, nanometres. */
+  readonly outline: readonly Vertex[];
   /** By how much the outline may be wrong either way at each of its places, nanometres; above 0. */
   readonly error: number;
   /** The profiles that it is compared with, in chart order. */
@@ -64,7 +65,7 @@ export function* identifying(question: Question): Generator<{ done: number; tota
   const lines = equalOutlines(question.profiles);
   const total = 2 * lines.length + 1;
   yield { done: 0, total };
-  const unknown = prepareUnknown(question.ring, question);
+  const unknown = prepareUnknown(flatOutline(question.outline), question);
   const rough: RoughLine[] = [];
   for (const line of lines) {
     const known = prepareKnown(line[0].ring);

@@ -4,18 +4,11 @@ import type { Candidate, Identification } from './identify.ts';
 /** Writes a length: nanometres to "0.066 mm". */
 export type SayLength = (nm: number) => string;
 
-/** The words for how sure an answer is, as they stand in a list. */
-export const LIKENESS_WORDS = {
-  certain: 'almost certainly',
-  probable: 'probably',
-  either: 'could be either',
-  none: 'like none of the family',
-} as const;
-
 /**
  * What an unknown outline is, in two or three sentences.
  *
  * @param error the drawing error that the answer was made with, nanometres.
+ * @param whole what it is like where it is like nothing: `no other of the family` for one that belongs to it.
  * @check tests/unit/identify/say-identity.test.ts
  */
 export function sayIdentity(
@@ -23,6 +16,7 @@ export function sayIdentity(
   profiles: readonly Profile[],
   error: number,
   length: SayLength,
+  whole = 'none of the family',
 ): string[] {
   const [first, second] = ranked;
   if (!first) return ['There is nothing to compare it with.'];
@@ -32,8 +26,8 @@ export function sayIdentity(
   const off = length(first.comparison.most);
   if (likeness === 'none')
     return [
-      `This is like none of the family: it is up to ${off} from the nearest, ${seen(first)}.`,
-      `With a drawing error of ${length(error)} it would be no more than ${length(6 * error)} from a section of the family.`,
+      `This is like ${whole}: it is up to ${off} from the nearest, ${seen(first)}.`,
+      `Drawn with an error of ${length(error)} it could be one of them only within ${length(6 * error)}.`,
     ];
   if (likeness === 'either')
     return [

@@ -45,7 +45,7 @@ function tracedScan(straightened: boolean): Ring {
 
 test('the traced scan is almost certainly the Knot blank, within 0.02 mm', () => {
   const among = profilesAmong(profiles, 'entrants');
-  const answer = identify({ ring: tracedScan(true), error: 50_000, mirrored: true, turned: true, profiles: among });
+  const answer = identify({ outline: tracedScan(true), error: 50_000, mirrored: true, turned: true, profiles: among });
   expect(answer).toMatchObject({ likeness: 'certain', count: 1 });
   expect(answer.ranked[0]).toMatchObject({ ids: [SCANNED_PROFILE], comparison: { pose: { mirrored: false } } });
   expect(answer.ranked[0].comparison.most).toBeLessThan(20_000);
@@ -53,7 +53,7 @@ test('the traced scan is almost certainly the Knot blank, within 0.02 mm', () =>
 });
 
 test('not straightened, turned by three degrees and tipped, it is still first, keyways among the rest', () => {
-  const answer = identify({ ring: tracedScan(false), error: 50_000, mirrored: true, turned: true, profiles });
+  const answer = identify({ outline: tracedScan(false), error: 50_000, mirrored: true, turned: true, profiles });
   expect(answer.ranked[0].ids).toEqual([SCANNED_PROFILE]);
   expect((Math.abs(answer.ranked[0].comparison.pose.turned) * 180) / Math.PI).toBeGreaterThan(2);
 });

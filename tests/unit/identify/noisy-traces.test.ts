@@ -18,7 +18,7 @@ test.each(sections)('$name, traced 0.05 mm off either way, turned and moved, eve
   const among = profilesAmong(profiles, section.kind === 'opening' ? 'openings' : 'entrants');
   const seed = 1 + sections.indexOf(section);
   const trace = noisyTrace(section.ring, { seed, error: ERROR, step: 200_000 });
-  const answer = identify({ ring: trace.ring, error: ERROR, mirrored: true, turned: true, profiles: among });
+  const answer = identify({ outline: trace.ring, error: ERROR, mirrored: true, turned: true, profiles: among });
   const [first, second] = answer.ranked;
   expect(first.ids).toContain(section.id);
   expect(answer).toMatchObject({ likeness: 'certain', count: 1 });
@@ -32,7 +32,7 @@ test('keyways and blanks together: a blank and its keyway differ by less than th
     .filter(({ section }) => ['Knot', 'Ruff', 'Rail'].includes(section ?? ''))
     .entries()) {
     const trace = noisyTrace(section.ring, { seed: 900 + i, error: ERROR, step: 200_000 });
-    const { ranked } = identify({ ring: trace.ring, error: ERROR, mirrored: true, turned: true, profiles });
+    const { ranked } = identify({ outline: trace.ring, error: ERROR, mirrored: true, turned: true, profiles });
     expect(ranked[0].ids).toContain(section.id);
   }
 });

@@ -12,7 +12,7 @@ const entrants = profilesAmong(profiles, 'entrants');
 const length = (nm: number) => `${(nm / 1e6).toFixed(3)} mm`;
 
 function said(ring: Profile['ring'], error: number, among = entrants): string {
-  const answer = identify({ ring, error, mirrored: true, turned: true, profiles: among });
+  const answer = identify({ outline: ring, error, mirrored: true, turned: true, profiles: among });
   return sayIdentity(answer, among, error, length).join(' ');
 }
 

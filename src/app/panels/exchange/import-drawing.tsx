@@ -89,7 +89,9 @@ interface AddKeysProps {
 }
 
 function AddKeys({ now, family, importing }: AddKeysProps) {
-  const { selection } = useSession();
+  const { selection, names } = useSession();
+  const unknown = useStore(names, (s) => s.sheet === 'identify');
+  const asked = useStore(selection, (s) => s.view === 'names') && unknown;
   const picked = editedProfile(
     family,
     useStore(selection, (s) => s),
@@ -117,7 +119,7 @@ function AddKeys({ now, family, importing }: AddKeysProps) {
       </button>
       <button
         type="button"
-        className="key"
+        className={asked ? `key ${styles.main}` : 'key'}
         disabled={count !== 1 || now.rereading}
         title={
           count === 1 ? 'What section of the family it is like; it is not added' : 'Tick the one loop to be identified'
@@ -128,7 +130,7 @@ function AddKeys({ now, family, importing }: AddKeysProps) {
       </button>
       <button
         type="button"
-        className={`key ${styles.main}`}
+        className={asked ? 'key' : `key ${styles.main}`}
         disabled={!isReady(now)}
         onClick={() => importing.addLoops()}
       >

@@ -15,7 +15,8 @@ export function IdentifyAnswer({ family, unknown }: { family: Family; unknown: U
   const { run, error, picked } = useStore(session.identify, (s) => s);
   if (run.phase !== 'done') return <Waiting family={family} />;
   const { answer, profiles } = run;
-  const [first, ...rest] = sayIdentity(answer, profiles, error, (nm) => readingText(nm, units));
+  const whole = unknown.profileId === null ? 'none of the family' : 'no other of the family';
+  const [first, ...rest] = sayIdentity(answer, profiles, error, (nm) => readingText(nm, units), whole);
   const candidate = answer.ranked[picked];
   const known = profiles.find(({ id }) => id === candidate?.ids[0]);
   return (

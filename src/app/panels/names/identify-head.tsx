@@ -48,11 +48,11 @@ export function IdentifyHead({ unknown }: { unknown: UnknownOutline }) {
         />
         <ErrorField key={`${unknown.name} ${unknown.source} ${units}`} />
         <TickField
-          label="Try the tip view (mirrored)"
+          label="Mirrored too (tip view)"
           value={mirrored}
           onChange={(next) => changeQuestion(session, { mirrored: next })}
         />
-        <TickField label="Turn it" value={turned} onChange={(next) => changeQuestion(session, { turned: next })} />
+        <TickField label="Turned too" value={turned} onChange={(next) => changeQuestion(session, { turned: next })} />
       </div>
     </section>
   );

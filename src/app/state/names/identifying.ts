@@ -100,7 +100,7 @@ export function identifyNow(session: Session, family: Family): void {
   const profiles = profilesAmong(family.profiles, among).filter(({ id }) => id !== unknown.profileId);
   const asked = profiles.map(({ id, kind, name, ring }) => ({ id, kind, name, ring }));
   session.identify.setState({ run: { phase: 'running', done: 0, total: 1 }, picked: 0, keyways: { phase: 'none' } });
-  const question = { ring: unknown.ring, error, mirrored, turned, profiles: asked };
+  const question = { outline: unknown.ring, error, mirrored, turned, profiles: asked };
   follow(session, () =>
     session.doors.identify.identifyOutline(question, (done, total) => {
       if (session.identify.getState().run.phase === 'running')
