@@ -34,19 +34,35 @@ export function orderLayers({ sizes, lines }: Layers): number[][] {
       (lines[i - 1] ?? []).map(([b, a]) => [a, b] as const),
     ),
   );
-  let orders = sizes.map((size) => Array.from({ length: size }, (_, i) => i));
+  const given = sizes.map((size) => Array.from({ length: size }, (_, i) => i));
+  let best = given;
+  let fewest = countCrossings(given, above);
+  for (const upFirst of [true, false]) {
+    if (fewest === 0) break;
+    const found = sweepForFewest(given, above, below, upFirst);
+    swapNeighbours(found, above, below);
+    const crossings = countCrossings(found, above);
+    if (crossings >= fewest) continue;
+    fewest = crossings;
+    best = found;
+  }
+  return best;
+}
+
+/** The best of some sweeps up and down by turns. */
+function sweepForFewest(given: readonly number[][], above: Ends, below: Ends, upFirst: boolean): number[][] {
+  let orders = given.map((order) => order.slice());
   let best = orders;
   let fewest = Number.POSITIVE_INFINITY;
   for (let sweep = 0; sweep < SWEEPS && fewest > 0; sweep++) {
-    const up = sweep % 2 === 0;
+    const up = (sweep % 2 === 0) === upFirst;
     orders = sweepLayers(orders, up ? below : above, up);
     const crossings = countCrossings(orders, above);
     if (crossings >= fewest) continue;
     fewest = crossings;
-    best = orders.map((order) => order.slice());
+    best = orders;
   }
-  if (fewest > 0) swapNeighbours(best, above, below);
-  return best;
+  return best.map((order) => order.slice());
 }
 
 function endsOf(size: number, lines: readonly (readonly [number, number])[]): number[][] {

@@ -4,7 +4,9 @@
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
+import { withEntrants } from '../../src/family/entry-table.ts';
 import { bandsOf, entrantsOf, type Family, openingsOf } from '../../src/family/family.ts';
+import { neighboursOf, type Tiers, tiersOf } from '../../src/family/tiers.ts';
 import type { Fit } from '../../src/fit/fit.ts';
 import { judgeFit } from '../../src/fit/judge-fit.ts';
 import { judgeTolerance } from '../../src/fit/judge-tolerance.ts';
@@ -13,6 +15,8 @@ import { prepareOpening } from '../../src/fit/prepare-opening.ts';
 import { readFamily } from '../../src/interchange/json/read.ts';
 import { measureWeb } from '../../src/profile/measure-web.ts';
 import type { Profile } from '../../src/profile/profile.ts';
+import { largeFamily } from '../cases/large-families.ts';
+import { judgeTable } from '../kit/judge-table.ts';
 
 function demo(name: string): Family {
   const read = readFamily(readFileSync(`profiles-demo/${name}.json`, 'utf8'));
@@ -222,5 +226,91 @@ describe('the family of the first lesson (common practice, no source)', () => {
     expect(row('plover-blank')).toEqual(['blocked', 'blocked', 'enters']);
     expect(row('reed-group-blank')).toEqual(['enters', 'enters', 'blocked']);
     expect(row('strip-06')).toEqual(['enters', 'enters', 'enters']);
+  });
+});
+
+/** The blanks of a family in tiers, tools left out, judged from the outlines. */
+function blankTiers(family: Family): Tiers {
+  const blanksOnly = new Set(entrantsOf(family).flatMap(({ id, kind }) => (kind === 'blank' ? [id] : [])));
+  return tiersOf(withEntrants(judgeTable(family), (id) => blanksOnly.has(id)));
+}
+
+const INVENTED: [string, Family][] = [
+  ['Polderwick College', college],
+  ['8 keyways, 14 blanks', largeFamily(8, 14).family],
+  ['20 keyways, 40 blanks in two lengths', largeFamily(20, 40, { seed: 2, lengths: 4 }).family],
+  ['35 keyways, 60 blanks', largeFamily(35, 60, { seed: 3 }).family],
+  ['60 keyways, 120 blanks', largeFamily(60, 120, { seed: 4 }).family],
+];
+
+describe.each(INVENTED)('tiers as the trade knows them (common practice, no source): %s', (_, family) => {
+  const tiers = blankTiers(family);
+  const { nodes, covers } = tiers;
+  const neighbours = neighboursOf(tiers);
+  const keyways = openingsOf(family);
+  const nodeOf = (id: string) => nodes.find(({ entrants }) => entrants.includes(id));
+  /** The own blank of a keyway's section, where the family has it. */
+  const ownBlank = ({ section }: Profile) =>
+    entrantsOf(family).find((p) => p.kind === 'blank' && section !== undefined && p.section === section);
+
+  test('each base blank enters the keyway of its own section and keeps out of all others', () => {
+    const owned = keyways.flatMap((opening) => {
+      const own = ownBlank(opening);
+      return own ? [{ opening, own }] : [];
+    });
+    expect(owned.length).toBeGreaterThan(4);
+    for (const { opening, own } of owned)
+      expect(nodeOf(own.id)).toMatchObject({ openings: [opening.id], rank: 'base', tier: 0 });
+  });
+
+  test('a section is distinct from the ones before and after it in the chart, both ways', () => {
+    for (const [i, opening] of keyways.entries()) {
+      for (const next of keyways.slice(i + 1, i + 2)) {
+        const [own, other] = [ownBlank(opening), ownBlank(next)];
+        if (own) expect(nodeOf(own.id)?.openings).not.toContain(next.id);
+        if (other) expect(nodeOf(other.id)?.openings).not.toContain(opening.id);
+      }
+    }
+  });
+
+  test('tiers nest: who stands above enters all that those below it enter, and more', () => {
+    expect(covers.length).toBeGreaterThan(nodes.length / 2);
+    for (const [lower, upper] of covers) {
+      expect(nodes[upper].openings).toEqual(expect.arrayContaining([...nodes[lower].openings]));
+      expect(nodes[upper].openings.length).toBeGreaterThan(nodes[lower].openings.length);
+      expect(nodes[upper].tier).toBeGreaterThan(nodes[lower].tier);
+    }
+  });
+
+  test('one blank stands at the top, enters all, and everything else leads up to it', () => {
+    const top = nodes.filter(({ rank }) => rank === 'all');
+    expect(top).toHaveLength(1);
+    expect(top[0].openings).toEqual(keyways.map(({ id }) => id));
+    expect(nodes.filter(({ tier }) => tier >= top[0].tier)).toEqual(top);
+    for (const [i, { rank }] of nodes.entries()) expect(neighbours[i].above.length > 0).toBe(rank !== 'all');
+  });
+
+  test('blanks of one section in two lengths stand in one node', () => {
+    const sections = new Map<string, string[]>();
+    for (const { kind, section, id } of family.profiles)
+      if (kind === 'blank' && section) sections.set(section, [...(sections.get(section) ?? []), id]);
+    for (const ids of sections.values()) expect(new Set(ids.map((id) => nodeOf(id)?.id)).size).toBe(1);
+  });
+
+  test('the blank at the top has the most grooves, and none of the others has all of them', () => {
+    const grooves = (id: string) => family.profiles.find((p) => p.id === id)?.milled?.grooves.length ?? 0;
+    const top = nodes.find(({ rank }) => rank === 'all')?.id ?? '';
+    for (const { id } of nodes) if (id !== top) expect(grooves(id)).toBeLessThan(grooves(top));
+  });
+});
+
+describe('what a tools row shows beside the blanks (common practice, no source)', () => {
+  test('a thin strip stands with the all-section blank, a thick one enters nothing and stands apart', () => {
+    const { nodes, covers } = tiersOf(judgeTable(college));
+    const withStrip = nodes.find(({ entrants }) => entrants.includes('strip-055'));
+    expect(withStrip).toMatchObject({ id: 'polder-all-section-blank', rank: 'all' });
+    const thick = nodes.findIndex(({ id }) => id === 'strip-175');
+    expect(nodes[thick]).toMatchObject({ rank: 'nothing', openings: [] });
+    expect(covers.some((line) => line.includes(thick))).toBe(false);
   });
 });
