@@ -13,7 +13,8 @@ import type { Room } from './wall-grid.ts';
 interface Placed {
   readonly plate: TierPlate;
   readonly row: number;
-  /** Middle, in pixels. */
+  /** How wide its place is, and its middle, in pixels. */
+  readonly wide: number;
   readonly x: number;
   readonly y: number;
 }
@@ -64,17 +65,17 @@ function Plates({ family, layout, row, type }: { family: Family; layout: Layout;
     <ul>
       {layout.placed
         .filter((placed) => placed.row === row)
-        .map(({ plate, x, y }) => (
+        .map(({ plate, wide, x, y }) => (
           <li
             key={plate.id}
             className={styles.tierPlate}
-            style={{ left: x - layout.wide / 2, top: y - layout.rowHeight / 2 + 6, width: layout.wide }}
+            style={{ left: x - wide / 2, top: y - layout.rowHeight / 2 + 6, width: wide }}
           >
             <SectionThumb
               profile={plate.profile}
               reachX={reach.x}
               reachY={reach.y}
-              width={Math.min(layout.wide, Math.ceil((layout.thumb * reach.x) / reach.y) + 6)}
+              width={Math.min(wide, Math.ceil((layout.thumb * reach.x) / reach.y) + 6)}
               height={layout.thumb}
             />
             <b>{plate.name}</b>
@@ -103,8 +104,6 @@ function layRows({ rows }: TierRows, room: Room, side: number, type: number) {
   const top = (row: number) => base - rowHeight * (row + 1);
   const width = room.width - side;
   const capacity = Math.max(1, Math.floor(width / (type * 3.8)));
-  const most = Math.min(capacity, Math.max(...rows.map(({ plates }) => plates.length)));
-  const wide = Math.min(width / most, type * 9);
   const centre = new Map<string, number>();
   const placed: Placed[] = rows.flatMap(({ plates }, row) => {
     const crowded = plates.length > capacity;
@@ -115,14 +114,15 @@ function layRows({ rows }: TierRows, room: Room, side: number, type: number) {
       const even = ((i + 0.5) * within) / kept.length;
       return under.length === 0 ? even : under.reduce((sum, x) => sum + x, 0) / under.length;
     });
-    const xs = apart(wanted, Math.min(wide, within / kept.length), within);
+    const wide = Math.min(within / kept.length, type * 8);
+    const xs = apart(wanted, wide, within);
     return kept.map((plate, i) => {
       centre.set(plate.id, xs[i]);
-      return { plate, row, x: side + xs[i], y: top(row) + rowHeight / 2 };
+      return { plate, row, wide, x: side + xs[i], y: top(row) + rowHeight / 2 };
     });
   });
   const more = (row: number) => rows[row].plates.length - placed.filter((p) => p.row === row).length;
-  return { placed, rowHeight, plateHeight: thumb + type * 1.25 + 10, thumb, wide, top, more };
+  return { placed, rowHeight, plateHeight: thumb + type * 1.25 + 10, thumb, top, more };
 }
 
 /** Places in order, moved as little as keeps them `step` apart within `width`. */
