@@ -83,8 +83,10 @@ export function findSameNames({ family, register }: Knowledge, fresh: FreshNames
     ({ source, section }) => source === 'profile' && !shared.has(foldName(section ?? '')),
   );
   const byId = new Map(family.profiles.map((profile) => [profile.id, profile]));
-  const byName = own.flatMap((sense, i): MisleadingName[] => {
-    const other = own.slice(0, i).find((one) => foldName(one.text) === foldName(sense.text));
+  const firsts = new Map(own.toReversed().map((sense) => [foldName(sense.text), sense]));
+  const byName = own.flatMap((sense): MisleadingName[] => {
+    const first = firsts.get(foldName(sense.text));
+    const other = first === sense ? undefined : first;
     const [a, b] = [byId.get(other?.profile ?? ''), byId.get(sense.profile ?? '')];
     if (!other || !a || !b || (a.kind === b.kind && isSameOutline(a, b) && a.chambers === b.chambers)) return [];
     const length = b.chambers === undefined ? [] : [`${sense.text}, ${chambersText(b.chambers)}`];

@@ -15,10 +15,12 @@ const READ_AS: Readonly<Record<string, string>> = { O: '0', o: '0', I: '1', l: '
  */
 export function findLookAlikes({ register }: Knowledge, fresh: FreshNames): MisleadingName[] {
   const senses = register.senses.filter((sense) => sense.supersededBy === null && !isCarried(sense));
-  const names = senses.filter((s, i) => senses.findIndex((other) => foldName(other.text) === foldName(s.text)) === i);
+  const names = [...new Map(senses.toReversed().map((sense) => [foldName(sense.text), sense])).values()].reverse();
   const byForm = new Map<string, Sense[]>();
-  for (const sense of names)
-    byForm.set(misreadForm(sense.text), [...(byForm.get(misreadForm(sense.text)) ?? []), sense]);
+  for (const sense of names) {
+    const form = misreadForm(sense.text);
+    byForm.set(form, [...(byForm.get(form) ?? []), sense]);
+  }
   const pairs = [...byForm.values()].filter((group) => group.length > 1);
   const paired = new Set(pairs.flat());
   const lone = names.filter((sense) => !paired.has(sense) && digitsFor(sense.text) !== sense.text);

@@ -105,9 +105,16 @@ function longestKnown(question: string, words: readonly Word[], register: Regist
     const text = sliceOf(question, words, from, to);
     const senses = sensesWritten(register, text);
     const bare = senses.length > 0 ? senses : sensesWritten(register, text.replace(/['’]s$/, ''));
-    if (bare.length > 0 && (to > from + 1 || mayBeName(words, from, bare))) return to;
+    if (bare.length > 0 && (to > from + 1 ? !isAllAsking(words.slice(from, to)) : mayBeName(words, from, bare)))
+      return to;
   }
   return from;
+}
+
+/** Whether a run of words would ask rather than name: "go into". Such a name counts in quotation marks only. */
+function isAllAsking(words: readonly Word[]): boolean {
+  const uses = words.map(({ plain }) => classOf(plain));
+  return uses.every((use) => use !== null) && !uses.includes('kind');
 }
 
 /** Words before and after "I" where it is the speaker. */

@@ -8,7 +8,7 @@ import type { Register, Sense } from './register.ts';
  * a digit.
  */
 export function misreadForm(text: string): string {
-  const form = lookAlikeForm(foldName(text).replace(/rn/g, 'm'));
+  const form = lookAlikeForm(foldName(text).replace(/ /g, '').replace(/rn/g, 'm'));
   return /\p{Nd}/u.test(text) ? form.replace(/s/g, '5').replace(/b/g, '8').replace(/z/g, '2') : form;
 }
 

@@ -143,14 +143,14 @@ function distanceOf(typed: string, name: string): number {
   const digits = digitRunsOf(typed);
   if (digits.join(' ') !== digitRunsOf(name).join(' ')) return Number.POSITIVE_INFINITY;
   if (digits.length > 0 && digits.join(' ') === typed) return 1;
-  const most = slipsIn(Math.min(lettersOf(typed), lettersOf(name)));
+  const most = slipsIn(Math.min(lettersOf(typed), lettersOf(name)), digits.length > 0);
   const distance = textDistance(typed, name, most);
   return distance > most ? Number.POSITIVE_INFINITY : distance / name.length;
 }
 
-/** Most slips in so many letters for a name still to be taken for another one. */
-function slipsIn(letters: number): number {
-  if (letters < 3) return 0;
+/** Most slips in so many letters for a name still to be taken for another one; digits beside them tell which is meant. */
+function slipsIn(letters: number, digits: boolean): number {
+  if (letters < 3) return digits && letters === 2 ? 1 : 0;
   if (letters < 5) return 1;
   return letters < 10 ? 2 : 3;
 }
