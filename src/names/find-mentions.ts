@@ -122,6 +122,12 @@ const SPEAKER_BEFORE = /^(can|do|may|could|should|if|when|must|would|will|did|am
 const SPEAKER_AFTER =
   /^(can|put|use|have|want|try|need|do|may|could|should|must|would|will|am|think|know|wonder|get|open)$/;
 
+/** Whether a word follows a name rather than an article: "does a go into b". */
+function isAfterName(after: Word | undefined): boolean {
+  const use = after ? classOf(after.plain) : 'enters';
+  return /^(enters|takes|stops|into|and|by|differs|same|negation|auxiliary)$/.test(use ?? '');
+}
+
 /**
  * Whether one word is meant as a name. A name that is also a word of questions ("A", "I", "All") counts only as it is
  * written, and not where the sentence needs the word.
@@ -129,6 +135,7 @@ const SPEAKER_AFTER =
 function mayBeName(words: readonly Word[], at: number, senses: readonly Sense[]): boolean {
   const { plain, text } = words[at];
   if (classOf(plain) === null || words.length === 1) return true;
+  if (plain === 'a' && isAfterName(words[at + 1])) return true;
   if (!senses.some((sense) => sense.text === text)) return false;
   const [before, after] = [words[at - 1]?.plain ?? '', words[at + 1]?.plain ?? ''];
   if (plain === 'i') return !SPEAKER_BEFORE.test(before) && !SPEAKER_AFTER.test(after);
