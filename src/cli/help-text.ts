@@ -6,7 +6,10 @@ export const HELP = `Which blank enters which keyway, and with what margin.
   export FAMILY.json [options]  write outlines for other programs, at true size, arcs as arcs
   claims FAMILY.json [options]  check what charts and colleagues say of it: who enters what
   tiers FAMILY.json [options]   order blanks by the keyways that they enter: who enters all that another does
+  passage FAMILY.json [options] find the widest blank that passes several openings, and what it loses in each
   identify FAMILY.json DRAWING  say which section an unknown outline (SVG, DXF, CSV) is, the closest first
+  ask FAMILY.json "QUESTION"    answer in plain words: does X go into Y, what is X, what goes into Y, what differs
+  names FAMILY.json [--json]    list every name with what it stands for, and the names that mislead
   schema                        print the JSON Schema of the family file
   --help                        print this
 
@@ -37,6 +40,11 @@ Options of tiers
   --json             print nodes, covers and the size of the concept lattice as JSON instead of text
   A node is all that enters the same keyways: base (one), group (several), all, nothing. Tier 0 is the lowest; a node
   stands one tier above the highest node below it. Counting concepts ends at 100,000.
+
+Options of passage
+  --openings ID,ID   the openings with these ids; all of the file where not given
+  --json             print sizes, moves, losses and the outline of the blank as JSON instead of text
+  Each opening is moved, never turned, to where the blank with the family's running clearance has the greatest area.
 
 Options of identify
   --json             print the figures of every section as JSON instead of a table

@@ -65,12 +65,38 @@ export interface IdentifyCommand {
   readonly loop?: number;
 }
 
+/** What `passage` is asked for. */
+export interface PassageCommand {
+  readonly name: 'passage';
+  readonly file: string;
+  readonly json: boolean;
+  /** Ids of the openings that have to be passed; undefined: all of them. */
+  readonly openings?: readonly string[];
+}
+
+/** What `names` is asked for. */
+export interface NamesCommand {
+  readonly name: 'names';
+  readonly file: string;
+  readonly json: boolean;
+}
+
+/** What `ask` is asked for. */
+export interface AskCommand {
+  readonly name: 'ask';
+  readonly file: string;
+  readonly question: string;
+}
+
 /** What a command line asks for. */
 export type Command =
+  | AskCommand
+  | NamesCommand
   | FitCommand
   | ExportCommand
   | IdentifyCommand
   | TiersCommand
+  | PassageCommand
   | ClaimsCommand
   | { readonly name: 'check'; readonly file: string }
   | { readonly name: 'schema' }
@@ -108,7 +134,10 @@ const GRAMMAR: Readonly<Record<Command['name'], { files: number; options: readon
   export: { files: 1, options: ['only', 'as', 'output'] },
   claims: { files: 1, options: ['json', 'table'] },
   tiers: { files: 1, options: ['json', 'blanks'] },
+  passage: { files: 1, options: ['json', 'openings'] },
   identify: { files: 2, options: ['json', 'among', 'error-um', 'loop'] },
+  ask: { files: 2, options: [] },
+  names: { files: 1, options: ['json'] },
   schema: { files: 0, options: [] },
   help: { files: 0, options: [] },
 };
@@ -120,6 +149,7 @@ type Values = { json?: boolean; verify?: boolean; margins?: boolean; blanks?: bo
   readonly output?: string[];
   readonly among?: string[];
   readonly table?: string[];
+  readonly openings?: string[];
 } & {
   readonly [option in NumberOption]?: string[];
 };
@@ -158,6 +188,7 @@ function splitWords(words: readonly string[]) {
         'wear-um': { type: 'string', multiple: true },
         draws: { type: 'string', multiple: true },
         only: { type: 'string', multiple: true },
+        openings: { type: 'string', multiple: true },
         as: { type: 'string', multiple: true },
         output: { type: 'string', short: 'o', multiple: true },
         among: { type: 'string', multiple: true },
@@ -175,6 +206,7 @@ function splitWords(words: readonly string[]) {
 /** What must follow the options that take a text; all others take a number. */
 const TEXT_VALUES: Readonly<Record<string, string>> = {
   only: 'ids of profiles parted by commas',
+  openings: 'ids of openings parted by commas',
   as: 'svg, dxf or csv',
   output: 'the name of a file',
   among: 'blanks, keyways or all',
@@ -188,6 +220,12 @@ function sayOptionFault(message: string): string {
   return `--${unfinished[1]} needs ${TEXT_VALUES[unfinished[1]] ?? 'a number after it, 0 or more'}`;
 }
 
+/** What the second word of a command is. */
+const SECOND_WORDS: Readonly<Partial<Record<Command['name'], string>>> = {
+  identify: 'the name of a drawing (SVG, DXF, CSV)',
+  ask: 'a question in quotation marks',
+};
+
 function toCommand(name: Command['name'], files: string[], values: Values): ParsedCommand {
   const grammar = GRAMMAR[name];
   const stray = Object.keys(values).find((option) => !grammar.options.includes(option));
@@ -195,7 +233,7 @@ function toCommand(name: Command['name'], files: string[], values: Values): Pars
   if (files.length < grammar.files)
     return {
       ok: false,
-      fault: `"${name}" needs the name of a ${files.length === 0 ? 'family file' : 'drawing (SVG, DXF, CSV)'}`,
+      fault: `"${name}" needs ${files.length === 0 ? 'the name of a family file' : SECOND_WORDS[name]}`,
     };
   if (files.length > grammar.files) return { ok: false, fault: `"${name}" takes no "${files[grammar.files]}"` };
   if (name === 'fit') return toFitCommand(files[0], values);
@@ -203,7 +241,10 @@ function toCommand(name: Command['name'], files: string[], values: Values): Pars
   if (name === 'claims') return toClaimsCommand(files[0], values);
   if (name === 'tiers')
     return { ok: true, command: { name, file: files[0], json: values.json ?? false, blanks: values.blanks ?? false } };
+  if (name === 'passage') return toPassageCommand(files[0], values);
   if (name === 'identify') return toIdentifyCommand(files, values);
+  if (name === 'ask') return { ok: true, command: { name, file: files[0], question: files[1] } };
+  if (name === 'names') return { ok: true, command: { name, file: files[0], json: values.json ?? false } };
   if (name === 'check') return { ok: true, command: { name, file: files[0] } };
   return { ok: true, command: { name } };
 }
@@ -244,6 +285,12 @@ function toExportCommand(file: string, { only, as = [], output = [] }: Values): 
 function toClaimsCommand(file: string, { table = [], json = false }: Values): ParsedCommand {
   if (table.length > 1) return { ok: false, fault: `--table is given ${table.length} times, give it once` };
   return { ok: true, command: { name: 'claims', file, json, ...(table.length > 0 && { table: table[0] }) } };
+}
+
+function toPassageCommand(file: string, { openings, json = false }: Values): ParsedCommand {
+  const ids = openings?.flatMap((list) => list.split(',')).map((id) => id.trim());
+  if (ids?.some((id) => id === '')) return { ok: false, fault: '--openings needs ids of openings parted by commas' };
+  return { ok: true, command: { name: 'passage', file, json, ...(ids && { openings: [...new Set(ids)] }) } };
 }
 
 const AMONG = ['blanks', 'keyways', 'all'] as const;

@@ -8,8 +8,13 @@ import { runClaims } from './run-claims.ts';
 import { runExport } from './run-export.ts';
 import { runFit } from './run-fit.ts';
 import { runIdentify } from './run-identify.ts';
+import { runAsk, runNames } from './run-names.ts';
+import { runPassage } from './run-passage.ts';
 import { runTiers } from './run-tiers.ts';
 import { EXIT, type Shell } from './shell.ts';
+
+/** A command that works on a family. */
+type FamilyCommand = Extract<Command, { file: string }>;
 
 /**
  * Does what a command line asks for.
@@ -36,17 +41,34 @@ export async function runCommand(words: readonly string[], shell: Shell): Promis
 async function run(command: Command, shell: Shell): Promise<number> {
   if (command.name === 'help') shell.print(HELP);
   if (command.name === 'schema') shell.print(`${JSON.stringify(familyJsonSchema(), null, 2)}\n`);
-  if ('file' in command) {
-    const document = openFamily(command.file, shell);
-    if (!document) return EXIT.badInput;
-    if (command.name === 'fit') return runFit(document, command, shell);
-    if (command.name === 'identify') return runIdentify(document.family, command, shell);
-    if (command.name === 'export') return runExport(document.family, command, shell);
-    if (command.name === 'claims') return runClaims(document.family, command, shell);
-    if (command.name === 'tiers') return runTiers(document.family, command, shell);
-    shell.print(sayContents(document.family, command.file));
+  if (!('file' in command)) return EXIT.done;
+  const document = openFamily(command.file, shell);
+  return document ? runOnFamily(document, command, shell) : EXIT.badInput;
+}
+
+function runOnFamily(document: FamilyDocument, command: FamilyCommand, shell: Shell): number | Promise<number> {
+  const { family } = document;
+  switch (command.name) {
+    case 'fit':
+      return runFit(document, command, shell);
+    case 'identify':
+      return runIdentify(family, command, shell);
+    case 'export':
+      return runExport(family, command, shell);
+    case 'claims':
+      return runClaims(family, command, shell);
+    case 'passage':
+      return runPassage(family, command, shell);
+    case 'ask':
+      return runAsk(family, command.question, shell);
+    case 'names':
+      return runNames(family, command.json, shell);
+    case 'tiers':
+      return runTiers(family, command, shell);
+    default:
+      shell.print(sayContents(family, command.file));
+      return EXIT.done;
   }
-  return EXIT.done;
 }
 
 /** The family in a file, or null after saying what is wrong. */

@@ -36,7 +36,7 @@ const LEANING: Steps = { first: 20_000, least: 1_000 };
 const MOST_ROUNDS = 8;
 
 /** Rounds end where one gains less than this share; starts that end within this share of each other are the same. */
-const LEAST_GAIN = 1e-6;
+const LEAST_GAIN = 1e-5;
 const SAME_AREA = 1e-3;
 
 /** What is shared of the smallest region is all of it where it falls short by less than this share. */
@@ -73,7 +73,7 @@ export function* alignRegions(regions: readonly Region[]): Generator<Progress, A
     found.push({ moves, area: areaOf(sharedBy(regions, moves)) });
     if (found[n].area >= atMost * (1 - ALL_SHARED)) break;
   }
-  const best = found.reduce((a, b) => (b.area > a.area * (1 + LEAST_GAIN) ? b : a));
+  const best = found.reduce((a, b) => (b.area > a.area * (1 + ALL_SHARED) ? b : a));
   const same = found.filter(({ area }) => area >= best.area * (1 - SAME_AREA)).length;
   const climbed = same === found.length ? 'agreed' : 'one-of-several';
   const kind = best.area >= atMost * (1 - ALL_SHARED) ? 'best' : climbed;
@@ -120,11 +120,12 @@ function* improve(
   let area = areaOf(sharedBy(regions, moves));
   for (let round = 0; round < MOST_ROUNDS && regions.length > 1; round++) {
     const before = area;
+    const steps = { ...IMPROVING, first: Math.max(IMPROVING.least, IMPROVING.first / 2 ** round) };
     const after = afterEach(regions, moves);
     let shared: Shared = null;
     for (const [i, region] of regions.entries()) {
       const rest = shareBoth(shared, after[i]);
-      if (rest !== null && rest.length > 0) moves[i] = climbOverlap(rest, region, moves[i], IMPROVING).at;
+      if (rest !== null && rest.length > 0) moves[i] = climbOverlap(rest, region, moves[i], steps).at;
       shared = share(shared, moveRegion(region, moves[i]));
       yield tell((round + 1) * regions.length + i);
     }

@@ -31,7 +31,7 @@ const LEAST_GAIN = 1e-9;
 
 /**
  * Climbs from a start to a place at which the area is greatest: steps along eight directions, lengthened while they
- * gain and halved where none does.
+ * gain, and halved where none does.
  *
  * @param areaAt the area with the move, square nanometres.
  * @returns a place no worse than the start; a local optimum to within the least step.
@@ -41,19 +41,19 @@ export function climb(areaAt: (move: Point) => number, start: Point, { first, le
   for (let step = first; step >= least; ) {
     const next = better(areaAt, best, step);
     if (next) best = next;
-    step = next ? Math.min(next.step * 2, first) : step / 2;
+    else step /= 2;
   }
   return best;
 }
 
 /** The first direction that gains, followed as long as twice the step gains again. */
-function better(areaAt: (move: Point) => number, from: Climbed, step: number): (Climbed & { step: number }) | null {
+function better(areaAt: (move: Point) => number, from: Climbed, step: number): Climbed | null {
   for (const direction of DIRECTIONS) {
     let found = tried(areaAt, from, direction, step);
     if (found.area <= gained(from.area)) continue;
     for (let length = step * 2; ; length *= 2) {
       const further = tried(areaAt, from, direction, length);
-      if (further.area <= gained(found.area)) return { ...found, step: length / 2 };
+      if (further.area <= gained(found.area)) return found;
       found = further;
     }
   }

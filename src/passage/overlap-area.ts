@@ -26,7 +26,7 @@ interface Loops {
  * @check tests/unit/passage/overlap-area.test.ts (against clipper-lib)
  */
 export function overlapMeter(still: Region, moving: Region): (move: Point) => number {
-  const fixed = loopsOf(still, 0);
+  const fixed = withBands(loopsOf(still, 0));
   const home = loopsOf(moving, 1);
   const moved = { ...home, x: new Float64Array(home.x.length), y: new Float64Array(home.y.length) };
   return (move) => {
@@ -54,8 +54,42 @@ function loopsOf(region: Region, odd: 0 | 1): Loops {
   return { x, y, next, starts };
 }
 
+/** The edges by the bands of height that they reach into, so that only those at the same height are tried. */
+interface Banded extends Loops {
+  readonly low: number;
+  readonly height: number;
+  /** Edges of band k: from `from[k]` to `from[k + 1]` in `edges`. */
+  readonly from: Int32Array;
+  readonly edges: Int32Array;
+  /** The lowest band of each edge. */
+  readonly first: Int32Array;
+}
+
+const BANDS = 64;
+
+function withBands(loops: Loops): Banded {
+  const { y, next } = loops;
+  const low = y.reduce((least, value) => Math.min(least, value), Number.POSITIVE_INFINITY);
+  const high = y.reduce((most, value) => Math.max(most, value), Number.NEGATIVE_INFINITY);
+  const height = Math.max(1, (high - low) / BANDS);
+  const lists: number[][] = Array.from({ length: BANDS }, () => []);
+  const first = new Int32Array(y.length);
+  for (let i = 0; i < y.length; i++) {
+    first[i] = bandOf(Math.min(y[i], y[next[i]]), low, height);
+    const last = bandOf(Math.max(y[i], y[next[i]]), low, height);
+    for (let band = first[i]; band <= last; band++) lists[band].push(i);
+  }
+  const from = new Int32Array(BANDS + 1);
+  for (const [band, list] of lists.entries()) from[band + 1] = from[band] + list.length;
+  return { ...loops, low, height, from, edges: Int32Array.from(lists.flat()), first };
+}
+
+function bandOf(y: number, low: number, height: number): number {
+  return Math.max(0, Math.min(BANDS - 1, Math.floor((y - low) / height)));
+}
+
 /** The shared area; null where the crossings found do not fit together. */
-function sharedArea(a: Loops, b: Loops): number | null {
+function sharedArea(a: Banded, b: Loops): number | null {
   const onA: number[][] = [];
   const onB: number[][] = [];
   findCrossings(a, b, onA, onB);
@@ -72,9 +106,18 @@ function sideOf(a: Loops, i: number, x: number, y: number): number {
 }
 
 /** Where edges cross, as the share of the edge's length, for each edge of both. */
-function findCrossings(a: Loops, b: Loops, onA: number[][], onB: number[][]): void {
-  for (let j = 0; j < b.x.length; j++)
-    for (let i = 0; i < a.x.length; i++) if (boxesMeet(a, i, b, j)) cross(a, i, b, j, onA, onB);
+function findCrossings(a: Banded, b: Loops, onA: number[][], onB: number[][]): void {
+  for (let j = 0; j < b.x.length; j++) {
+    const [y, end] = [b.y[j], b.y[b.next[j]]];
+    const first = bandOf(Math.min(y, end), a.low, a.height);
+    const last = bandOf(Math.max(y, end), a.low, a.height);
+    for (let band = first; band <= last; band++)
+      for (let n = a.from[band]; n < a.from[band + 1]; n++) {
+        const i = a.edges[n];
+        // An edge in several bands is tried in the first one that both reach into.
+        if (band === Math.max(first, a.first[i]) && boxesMeet(a, i, b, j)) cross(a, i, b, j, onA, onB);
+      }
+  }
 }
 
 function boxesMeet(a: Loops, i: number, b: Loops, j: number): boolean {

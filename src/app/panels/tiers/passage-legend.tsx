@@ -4,7 +4,7 @@ import { useSession, useStore } from '../use-store.ts';
 import styles from './passage-legend.module.css';
 
 const LAYERS: readonly (readonly [keyof PassageLayers, string, string])[] = [
-  ['sections', 'Keyways', 'The outlines of the chosen keyways, laid on each other'],
+  ['sections', 'Keyways', 'The chosen keyways, laid on each other: grey where only some of them are open'],
   ['common', 'Shared by all', 'The part that lies in every chosen keyway'],
   ['blank', 'Widest blank', 'What passes them all with the running clearance'],
   ['loss', 'Done without', 'What the blank does without in the keyway that is lit'],
@@ -34,7 +34,7 @@ export function PassageLegend() {
 function Sign({ layer }: { layer: keyof PassageLayers }) {
   return (
     <svg className={styles.sign} data-layer={layer} width="30" height="20" aria-hidden="true">
-      {layer === 'sections' && <path d="M2 4h26M2 10h26M2 16h26" />}
+      {layer === 'sections' && <path d="M2 2h16v16h-16zM12 2h16v16h-16z" />}
       {layer === 'common' && <rect x="2" y="2" width="26" height="16" />}
       {layer === 'blank' && <path d="M3 17V8l4-5h20v5l-5 2v2l5 2v3z" />}
       {layer === 'loss' && (

@@ -1,0 +1,113 @@
+import { type Family, openingsOf } from '../family/family.ts';
+import { catalogue } from '../jobs/catalogue.ts';
+import type { Passage, PassageMember } from '../passage/passage.ts';
+import { shown } from './fit-table.ts';
+import type { PassageCommand } from './parse-command.ts';
+import { EXIT, type Shell } from './shell.ts';
+
+/** Most ids that are named where one is not in the file. */
+const MOST_NAMED = 12;
+
+/**
+ * Finds what keyways have in common and prints it, as text or as JSON; returns the exit code.
+ *
+ * @check tests/unit/cli/run-passage.test.ts
+ */
+export async function runPassage(family: Family, command: PassageCommand, shell: Shell): Promise<number> {
+  const openings = openingsOf(family);
+  const ids = openings.map(({ id }) => id);
+  const unknown = command.openings?.find((id) => !ids.includes(id));
+  if (unknown !== undefined) {
+    const more = ids.length > MOST_NAMED ? ` and ${ids.length - MOST_NAMED} more` : '';
+    shell.warn(
+      `${command.file}: there is no opening with the id "${unknown}"; it has ${ids.slice(0, MOST_NAMED).join(', ')}${more}.\n`,
+    );
+    return EXIT.badInput;
+  }
+  const chosen = command.openings ?? ids;
+  const { runningClearance } = family;
+  const input = { openings: openings.map(({ id, ring }) => ({ id, ring })), chosen, runningClearance };
+  const passage = await catalogue.commonPassage(input, shell.jobs);
+  shell.print(command.json ? toJson(passage) : toText(passage, family));
+  return EXIT.done;
+}
+
+const mm = (nm: number) => Math.round(nm) / 1e6;
+const mm2 = (area: number) => Math.round(area / 1e8) / 1e4;
+const um = (nm: number) => Math.round(nm / 100) / 10;
+
+function toJson({ members, area, sure, blank, none, entries, clearance }: Passage): string {
+  const value = {
+    clearanceUm: um(clearance),
+    commonMm2: mm2(area),
+    sure: sure && { kind: sure.kind, starts: sure.starts, same: sure.same, atMostMm2: mm2(sure.atMost) },
+    none,
+    blank: blank && {
+      widthMm: mm(blank.width),
+      heightMm: mm(blank.height),
+      areaMm2: mm2(blank.area),
+      thinnestWebMm: mm(blank.web.thickness),
+      partsApart: blank.apart.length,
+      outlineMm: blank.ring.map(({ x, y }) => [mm(x), mm(y)]),
+    },
+    openings: members.map(({ id, move, loss }) => ({
+      opening: id,
+      moveMm: [mm(move.x), mm(move.y)],
+      lossMm2: loss && mm2(loss.area),
+      lossShare: loss && Math.round(loss.share * 1e4) / 1e4,
+      places:
+        loss?.places.map(({ side, from, to, area: its }) => ({
+          side,
+          fromMm: mm(from),
+          toMm: mm(to),
+          areaMm2: mm2(its),
+        })) ?? [],
+    })),
+    entries: entries.map(({ id, chosen, fit }) => ({
+      opening: id,
+      chosen,
+      verdict: fit.verdict,
+      clearanceUm: um(fit.clearance),
+    })),
+  };
+  return `${JSON.stringify(value, null, 2)}\n`;
+}
+
+function toText(passage: Passage, family: Family): string {
+  const { blank, members, entries, sure } = passage;
+  const nameOf = (id: string) => shown(family.profiles.find((profile) => profile.id === id)?.name ?? id);
+  if (!blank) return `${noBlank(passage, nameOf)}\n`;
+  const byId = new Map(members.map((member) => [member.id, member]));
+  const rows = entries.map(({ id, fit }) => {
+    const member = byId.get(id);
+    return `  ${nameOf(id).padEnd(28)}  ${fit.verdict.padEnd(8)} ${member ? lost(member) : '(not chosen)'}`;
+  });
+  const lines = [
+    `The widest blank that passes ${members.length} of ${entries.length} openings with ${um(passage.clearance)} um all round:`,
+    `  ${mm(blank.width).toFixed(3)} x ${mm(blank.height).toFixed(3)} mm, ${mm2(blank.area).toFixed(2)} mm2, thinnest web ${mm(blank.web.thickness).toFixed(3)} mm`,
+    ...(blank.apart.length > 0 ? [`  left out: ${blank.apart.length} parts that do not hang together with it`] : []),
+    `Common region ${mm2(passage.area).toFixed(2)} mm2; ${sure ? sureWords(sure) : ''}`,
+    ...rows,
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+function sureWords({ kind, starts, same }: NonNullable<Passage['sure']>): string {
+  if (kind === 'best') return 'no alignment shares more';
+  const led = kind === 'agreed' ? `all ${starts} alignments` : `${same} of ${starts} alignments`;
+  return `${led} that were tried led to it, which is no proof`;
+}
+
+function lost({ loss }: PassageMember): string {
+  if (!loss) return '';
+  const [place] = loss.places;
+  const where = place ? `, most ${place.side} at ${mm(place.from).toFixed(1)}-${mm(place.to).toFixed(1)} mm` : '';
+  return `loses ${mm2(loss.area).toFixed(2)} mm2 (${(loss.share * 100).toFixed(0)} %)${where}`;
+}
+
+function noBlank({ none, clearance }: Passage, nameOf: (id: string) => string): string {
+  if (none?.why === 'too-narrow')
+    return `No blank: with ${um(clearance)} um all round nothing is left of ${none.ids.map(nameOf).join(', ')}`;
+  if (none?.why === 'none-chosen') return 'No blank: the family has no openings, so there is nothing to pass';
+  return `No blank: with ${um(clearance)} um all round nothing is left that all openings share`;
+}
