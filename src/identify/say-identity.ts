@@ -4,6 +4,9 @@ import type { Candidate, Identification } from './identify.ts';
 /** Writes a length: nanometres to "0.066 mm". */
 export type SayLength = (nm: number) => string;
 
+/** Outlines no further apart than this lie on each other as far as a reading tells, nanometres. */
+const SAME = 500;
+
 /**
  * What an unknown outline is, in two or three sentences.
  *
@@ -38,7 +41,7 @@ export function sayIdentity(
   const verb = first.comparison.pose.mirrored ? `looks like ${seen(first)}` : `is ${name(first)}`;
   return [
     likeness === 'certain'
-      ? `This ${almost(verb)}: nowhere is it more than ${off} from it.`
+      ? `This ${almost(verb)}: ${first.comparison.most < SAME ? 'it lies on it everywhere' : `nowhere is it more than ${off} from it`}.`
       : `This probably ${verb}: it is up to ${off} from it.`,
     ...(second ? [`The next, ${seen(second)}, is up to ${length(second.comparison.most)} off.`] : []),
     ...sayPose(first),

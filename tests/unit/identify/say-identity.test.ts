@@ -18,7 +18,7 @@ function said(ring: Profile['ring'], error: number, among = entrants): string {
 
 test('a section as it is drawn', () => {
   expect(said(demoProfile('knot-blank').ring, 10_000)).toMatch(
-    /^This is almost certainly Knot blank: nowhere is it more than 0\.000 mm from it\. The next, .*, is up to 0\.\d+ mm off\.$/,
+    /^This is almost certainly Knot blank: it lies on it everywhere\. The next, .*, is up to 0\.\d+ mm off\.$/,
   );
 });
 

@@ -10,7 +10,6 @@ import { standOnOrigin } from '../../../profile/move-outline.ts';
 import type { Profile, ProfileKind } from '../../../profile/profile.ts';
 import { conditionsFor } from '../conditions-state.ts';
 import type { JobOnItsWay } from '../doors.ts';
-import { editedVertices } from '../draw/draw-state.ts';
 import { addSection, type EditAnswer } from '../draw/section-editing.ts';
 import { pickedLoop } from '../draw/tracing.ts';
 import { underlayOf } from '../draw/underlay-state.ts';
@@ -51,7 +50,7 @@ export function bringUnknown(session: Session, brought: BroughtOutline): string 
 /** Shows the Identify sheet with a profile of the family, to be compared with all others. */
 export function identifyProfile(session: Session, profile: Profile): string | null {
   const { id: profileId, name, kind } = profile;
-  return bringUnknown(session, { name, kind, profileId, source: 'family', vertices: editedVertices(profile) });
+  return bringUnknown(session, { name, kind, profileId, source: 'family', vertices: profile.ring });
 }
 
 /** Shows the Identify sheet with the outline that was found in a picture under a profile; null where it was taken. */
