@@ -119,9 +119,12 @@ function TableText({ table: { text, setText } }: { table: Table }) {
   const id = useId();
   if (text.length > MOST_SHOWN_TEXT)
     return (
-      <p className={styles.note}>
-        {text.length.toLocaleString('en')} letters, too many to show here. What is understood stands beside.
-      </p>
+      <>
+        <p className={styles.note}>
+          {text.length.toLocaleString('en')} letters, too many to change here. It begins with
+        </p>
+        <pre className={styles.text}>{beginningOf(text)}</pre>
+      </>
     );
   return (
     <>
@@ -143,6 +146,12 @@ function TableText({ table: { text, setText } }: { table: Table }) {
       </p>
     </>
   );
+}
+
+/** The first lines of a long text, each cut off where it is long. */
+function beginningOf(text: string): string {
+  const lines = text.slice(0, 20_000).split(/\r\n|\r|\n/, 24);
+  return `${lines.map((line) => (line.length > 100 ? `${line.slice(0, 100)} …` : line)).join('\n')}\n…`;
 }
 
 function Understood({ read, table }: { read: ClaimsRead; table: Table }) {

@@ -150,7 +150,7 @@ function Sources({ checked }: { checked: readonly CheckedClaim[] }) {
             >
               <span className={styles.grow}>{name || 'no source named'}</span>
               <span className={styles.by}>
-                {countText(total)}, {failing === 0 ? 'none to look at' : `${failing} to look at`}
+                {countText(total)}, {failing === 0 ? 'none to look at' : `${failing.toLocaleString('en')} to look at`}
               </span>
             </button>
             <button
