@@ -1,3 +1,4 @@
+import { askFamily, listNames } from './ask-family.ts';
 import { checkFamilyClaims } from './check-family-claims.ts';
 import { commonPassage } from './common-passage.ts';
 import { countConceptsJob } from './count-concepts.ts';
@@ -26,6 +27,8 @@ export const catalogue = {
   judgeDetails,
   judgeTolerances,
   checkFamilyClaims,
+  askFamily,
+  listNames,
   drawParts,
   commonPassage,
   readDrawing,
