@@ -41,8 +41,8 @@ const FILE = {
   ],
 };
 
-function ground() {
-  const read = readFamily(JSON.stringify(FILE));
+function ground(value: object = FILE) {
+  const read = readFamily(JSON.stringify(value));
   if (!read.ok) throw new Error(JSON.stringify(read.faults));
   const { family, file } = read.document;
   const knowledge = {
@@ -62,7 +62,9 @@ it('tells what is called how', () => {
   expect(nameOf(family, profile('gone'))).toBe('');
 });
 
-it('lets a good name pass', () => {
+it('lets a good name pass, and the name that the same thing has already', () => {
+  const file = { ...FILE, names: [{ text: 'HS', kind: 'section', section: 'Smew' }] };
+  expect(troubleWith(ground(file), [{ target: { of: 'register', index: 0 }, to: 'Smew' }])).toBe('');
   expect(troubleWith(ground(), [{ target: profile('hb'), to: 'Alder blank' }])).toBe('');
 });
 

@@ -21,8 +21,9 @@ interface AnswerPlateProps {
 /** The answer, large enough for a room: mark, sentences, picture, and what can be done with it. */
 export function AnswerPlate({ family, answer, knowledge }: AnswerPlateProps) {
   const hasPicture = answer.pair !== undefined || answer.profiles.length > 0;
+  const isFew = hasPicture && answer.profiles.length <= 2;
   return (
-    <section className={styles.plate} aria-label="Answer" data-picture={hasPicture} data-pair={Boolean(answer.pair)}>
+    <section className={styles.plate} aria-label="Answer" data-pair={Boolean(answer.pair)} data-few={isFew}>
       <div className={styles.words}>
         <Said answer={answer} />
         {answer.choices.length > 0 && <Choices answer={answer} />}

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, useId, useLayoutEffect, useRef, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { LONGEST_QUESTION } from '../../../names/ask.ts';
 import { registerOf } from '../../../names/register.ts';
 import { askQuestion } from '../../state/names/asking.ts';
 import { type Suggested, suggestNames, takeName } from '../../state/names/suggest-names.ts';
@@ -14,43 +15,16 @@ interface Offer extends Suggested {
 
 /** The question line: Enter asks, names are offered while one is typed, Up and Down bring back what was asked before. */
 export function AskLine({ family }: { family: Family }) {
-  const session = useSession();
-  const { names } = session;
   const id = useId();
-  const question = useStore(names, (s) => s.question);
-  const [offer, setOffer] = useState<Offer | null>(null);
-  const line = useRef<HTMLInputElement>(null);
-  const placeCaret = useCaret(line);
-  const stepThroughRecent = useRecent(placeCaret);
-  const take = (name: string) => {
-    if (!offer) return;
-    const taken = takeName(question, offer, name);
-    names.setState({ question: taken.text });
-    setOffer(null);
-    placeCaret(taken.caret);
-  };
-  const submit = () => {
-    const chosen = offer?.names[offer.active];
-    if (chosen !== undefined) take(chosen);
-    else {
-      setOffer(null);
-      askQuestion(session, question);
-    }
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    const steps = { ArrowDown: 1, ArrowUp: -1 }[event.key] ?? 0;
-    if (event.key === 'Escape' && offer) setOffer(null);
-    else if (steps !== 0 && offer) setOffer({ ...offer, active: nextActive(offer, steps) });
-    else if (steps === 0 || !stepThroughRecent(steps)) return;
-    event.preventDefault();
-  };
+  const hand = useAskLine(family);
+  const { line, question, offer } = hand;
   return (
     <search>
       <form
         className={styles.form}
         onSubmit={(event) => {
           event.preventDefault();
-          submit();
+          hand.submit();
         }}
       >
         <label htmlFor={id} className="unseen">
@@ -63,7 +37,7 @@ export function AskLine({ family }: { family: Family }) {
             data-question=""
             className={styles.line}
             type="text"
-            maxLength={500}
+            maxLength={LONGEST_QUESTION}
             autoComplete="off"
             spellCheck={false}
             placeholder="Ask: does … go into …?"
@@ -74,16 +48,11 @@ export function AskLine({ family }: { family: Family }) {
             aria-activedescendant={offer && offer.active >= 0 ? `${id}-name-${offer.active}` : undefined}
             aria-describedby={`${id}-hint`}
             value={question}
-            onChange={({ target }) => {
-              names.setState({ question: target.value });
-              const caret = target.selectionStart ?? target.value.length;
-              const suggested = suggestNames(registerOf(family), target.value, caret);
-              setOffer(suggested && { ...suggested, active: -1 });
-            }}
-            onBlur={() => setOffer(null)}
-            onKeyDown={onKeyDown}
+            onChange={({ target }) => hand.type(target.value, target.selectionStart ?? target.value.length)}
+            onBlur={hand.close}
+            onKeyDown={hand.press}
           />
-          <NameOffer id={id} offer={offer} onTake={take} />
+          <NameOffer id={id} offer={offer} onTake={hand.take} />
         </div>
         <button type="submit" className={`key ${styles.ask}`} aria-pressed="true">
           Ask
@@ -94,6 +63,44 @@ export function AskLine({ family }: { family: Family }) {
       </p>
     </search>
   );
+}
+
+/** What is done to the line: typing, its keys, a name taken, the question asked. */
+function useAskLine(family: Family) {
+  const session = useSession();
+  const { names } = session;
+  const question = useStore(names, (s) => s.question);
+  const [offer, setOffer] = useState<Offer | null>(null);
+  const line = useRef<HTMLInputElement>(null);
+  const placeCaret = useCaret(line);
+  const stepThroughRecent = useRecent(placeCaret);
+  const close = () => setOffer(null);
+  const type = (text: string, caret: number) => {
+    names.setState({ question: text });
+    const suggested = suggestNames(registerOf(family), text, caret);
+    setOffer(suggested && { ...suggested, active: -1 });
+  };
+  const take = (name: string) => {
+    if (!offer) return;
+    const taken = takeName(question, offer, name);
+    names.setState({ question: taken.text });
+    close();
+    placeCaret(taken.caret);
+  };
+  const submit = () => {
+    const chosen = offer?.names[offer.active];
+    close();
+    if (chosen !== undefined) take(chosen);
+    else askQuestion(session, question);
+  };
+  const press = (event: KeyboardEvent) => {
+    const steps = { ArrowDown: 1, ArrowUp: -1 }[event.key] ?? 0;
+    if (event.key === 'Escape' && offer) close();
+    else if (steps !== 0 && offer) setOffer({ ...offer, active: nextActive(offer, steps) });
+    else if (steps === 0 || !stepThroughRecent(steps)) return;
+    event.preventDefault();
+  };
+  return { line, question, offer, type, take, submit, press, close };
 }
 
 /** Round through the names and the line itself, which is -1. */

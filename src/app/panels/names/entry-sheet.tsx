@@ -34,27 +34,10 @@ const BAD_CHAMBERS: FileFault = {
 export function EntrySheet({ family, index, onClose }: EntrySheetProps) {
   const session = useSession();
   const entry = useStore(session.documents, (s) => (index === null ? undefined : s.document?.file.names?.[index]));
-  const [text, setText] = useState(entry?.text ?? '');
-  const [kind, setKind] = useState<NameFile['kind']>(entry?.kind ?? 'blank');
-  const [stands, setStands] = useState(() => choiceOf(entry));
-  const [scheme, setScheme] = useState(entry?.scheme ?? '');
-  const chambers = useTypedNumber(entry?.chambers ?? null);
-  const [now, setNow] = useState(entry?.supersededBy ?? '');
-  const [note, setNote] = useState(entry?.note ?? '');
+  const { next, readable, fields } = useEntryFields(family, entry);
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
-  const choices = useMemo(() => standsChoices(family, entry), [family, entry]);
-  const schemes = useMemo(() => [...new Set((family.names ?? []).flatMap((one) => one.scheme ?? []))], [family]);
   const submit = () => {
-    if (chambers.fault) return;
-    const next = {
-      text: text.trim(),
-      kind,
-      ...named(stands),
-      ...(scheme.trim() === '' ? {} : { scheme: scheme.trim() }),
-      ...(chambers.value === null ? {} : { chambers: chambers.value }),
-      ...(now.trim() === '' ? {} : { supersededBy: now.trim() }),
-      ...(note.trim() === '' ? {} : { note }),
-    };
+    if (!readable) return;
     const wrong = entryFaults(next);
     const take = () => (index === null ? addEntry(session, next) : changeEntry(session, index, next));
     const refused = wrong.length > 0 ? wrong : take();
@@ -62,14 +45,36 @@ export function EntrySheet({ family, index, onClose }: EntrySheetProps) {
     if (!refused) onClose();
   };
   const title = index === null ? 'Add a name' : `Name “${entry?.text ?? ''}”`;
+  const doIt = index === null ? 'Add' : 'Change';
   return (
-    <FormSheet
-      title={title}
-      doIt={index === null ? 'Add' : 'Change'}
-      faults={faults}
-      onSubmit={submit}
-      onClose={onClose}
-    >
+    <FormSheet title={title} doIt={doIt} faults={faults} onSubmit={submit} onClose={onClose}>
+      {fields}
+    </FormSheet>
+  );
+}
+
+/** The fields of the form, and the entry that they come to; `readable` is false where a number is nonsense. */
+function useEntryFields(family: Family, entry: NameFile | undefined) {
+  const [text, setText] = useState(entry?.text ?? '');
+  const [kind, setKind] = useState<NameFile['kind']>(entry?.kind ?? 'blank');
+  const [stands, setStands] = useState(() => choiceOf(entry));
+  const [scheme, setScheme] = useState(entry?.scheme ?? '');
+  const chambers = useTypedNumber(entry?.chambers ?? null);
+  const [now, setNow] = useState(entry?.supersededBy ?? '');
+  const [note, setNote] = useState(entry?.note ?? '');
+  const choices = useMemo(() => standsChoices(family, entry), [family, entry]);
+  const schemes = useMemo(() => [...new Set((family.names ?? []).flatMap((one) => one.scheme ?? []))], [family]);
+  const next: NameFile = {
+    text: text.trim(),
+    kind,
+    ...named(stands),
+    ...(scheme.trim() === '' ? {} : { scheme: scheme.trim() }),
+    ...(chambers.value === null ? {} : { chambers: chambers.value }),
+    ...(now.trim() === '' ? {} : { supersededBy: now.trim() }),
+    ...(note.trim() === '' ? {} : { note }),
+  };
+  const fields = (
+    <>
       <TextField label="Name, as it is written" value={text} onChange={setText} autoFocus />
       <ChoiceField label="What it names" value={kind} choices={KINDS} onChange={setKind} />
       <div data-wide="">
@@ -84,16 +89,14 @@ export function EntrySheet({ family, index, onClose }: EntrySheetProps) {
         fault={chambers.fault}
         onChange={chambers.set}
       />
-      <TextField
-        label="Superseded by"
-        value={now}
-        hint="The name that is used now, if it is an old one"
-        onChange={setNow}
-      />
+      <TextField label="Superseded by" value={now} hint={NOW_HINT} onChange={setNow} />
       <TextField label="Note" value={note} lines={2} onChange={setNote} />
-    </FormSheet>
+    </>
   );
+  return { next, readable: !chambers.fault, fields };
 }
+
+const NOW_HINT = 'The name that is used now, if it is an old one';
 
 function entryFaults({ text, chambers, section, profile, supersededBy }: NameFile): FileFault[] {
   const faults: FileFault[] = [];

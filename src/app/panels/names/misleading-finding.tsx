@@ -72,33 +72,17 @@ function RenameForm({ suggested, ground }: RenameFormProps) {
       }}
     >
       <ul className={styles.renames}>
-        {suggested.map(({ target }, i) => {
-          const old = nameOf(family, target);
-          return (
-            <li key={JSON.stringify(target)}>
-              {suggested.length > 1 && (
-                <input
-                  type="checkbox"
-                  aria-label={`Rename ${old}`}
-                  checked={!left.has(i)}
-                  onChange={({ target: tick }) => setLeft(withTick(left, i, tick.checked))}
-                />
-              )}
-              <span className={styles.old}>{old}</span>
-              <span aria-hidden="true">→</span>
-              <input
-                type="text"
-                className={styles.to}
-                aria-label={`New name for ${old}`}
-                aria-describedby={`${id}-trouble`}
-                maxLength={200}
-                value={typed[i]}
-                disabled={left.has(i)}
-                onChange={(event) => setTyped(typed.with(i, event.target.value))}
-              />
-            </li>
-          );
-        })}
+        {suggested.map(({ target }, i) => (
+          <RenameRow
+            key={JSON.stringify(target)}
+            old={nameOf(family, target)}
+            to={typed[i]}
+            ticked={suggested.length > 1 ? !left.has(i) : null}
+            troubleId={`${id}-trouble`}
+            onTick={(ticked) => setLeft(withTick(left, i, ticked))}
+            onType={(to) => setTyped(typed.with(i, to))}
+          />
+        ))}
       </ul>
       <button type="submit" className="key" aria-pressed={trouble === ''} disabled={wanted.some(({ to }) => to === '')}>
         {trouble === '' ? 'Rename' : 'Rename anyway'}
@@ -107,6 +91,44 @@ function RenameForm({ suggested, ground }: RenameFormProps) {
         {trouble}
       </p>
     </form>
+  );
+}
+
+interface RenameRowProps {
+  readonly old: string;
+  readonly to: string;
+  /** Null where there is nothing to choose between. */
+  readonly ticked: boolean | null;
+  /** Where it is told what speaks against the names. */
+  readonly troubleId: string;
+  onTick(ticked: boolean): void;
+  onType(to: string): void;
+}
+
+function RenameRow({ old, to, ticked, troubleId, onTick, onType }: RenameRowProps) {
+  return (
+    <li>
+      {ticked !== null && (
+        <input
+          type="checkbox"
+          aria-label={`Rename ${old}`}
+          checked={ticked}
+          onChange={(event) => onTick(event.target.checked)}
+        />
+      )}
+      <span className={styles.old}>{old}</span>
+      <span aria-hidden="true">→</span>
+      <input
+        type="text"
+        className={styles.to}
+        aria-label={`New name for ${old}`}
+        aria-describedby={troubleId}
+        maxLength={200}
+        value={to}
+        disabled={ticked === false}
+        onChange={(event) => onType(event.target.value)}
+      />
+    </li>
   );
 }
 

@@ -119,7 +119,7 @@ function FileField({ onText }: { onText(text: string): void }) {
   return (
     <label className={`key ${styles.file}`}>
       From a file…
-      <input type="file" accept=".csv,.tsv,.txt,text/csv,text/plain" aria-label="Table of names" onChange={take} />
+      <input type="file" accept=".csv,.tsv,.txt,text/csv,text/plain" onChange={take} />
     </label>
   );
 }

@@ -46,7 +46,18 @@ export function troubleWith(ground: RenameGround, renames: readonly Rename[]): s
 /** A name in use that is written the same but for capitals, spaces and punctuation, of anything but the target itself. */
 function takenBy(family: Family, target: NameTarget, to: string): Sense | undefined {
   const folded = foldName(to);
-  return registerOf(family).senses.find((sense) => foldName(sense.text) === folded && !isOf(sense, target));
+  const { senses } = registerOf(family);
+  const own = senses.find((sense) => isOf(sense, target));
+  return senses.find(
+    (sense) => foldName(sense.text) === folded && !isOf(sense, target) && !(own && isSameThing(sense, own)),
+  );
+}
+
+/** Whether another name stands for the very same, or for the section of it: then one may be written like the other. */
+function isSameThing(other: Sense, own: Sense): boolean {
+  if (other.section !== own.section) return false;
+  if (other.source === 'section') return true;
+  return other.kind === own.kind && other.profile === own.profile && other.chambers === own.chambers;
 }
 
 function isOf(sense: Sense, target: NameTarget): boolean {

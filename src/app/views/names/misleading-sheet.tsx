@@ -73,7 +73,9 @@ function AllKey({ ground }: { ground: RenameGround }) {
   const { renames, trouble } = useMemo(() => renameAll(ground), [ground]);
   return (
     <div className={styles.all}>
-      <p className={styles.count}>{found.length === 1 ? 'One case of names that mislead' : `${found.length} cases of names that mislead`}</p>
+      <p className={styles.count}>
+        {found.length === 1 ? 'One case of names that mislead' : `${found.length} cases of names that mislead`}
+      </p>
       <button
         type="button"
         className="key"

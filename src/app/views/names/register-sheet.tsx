@@ -89,67 +89,78 @@ interface RegisterToolsProps {
 }
 
 function RegisterTools({ look, shown, all, show }: RegisterToolsProps) {
-  const session = useSession();
-  const { names } = session;
-  const set = (change: Partial<RegisterLook>) => names.setState((s) => ({ look: { ...s.look, ...change } }));
   return (
     <div className={styles.tools}>
       <div className={styles.find}>
-        <label className={styles.search}>
-          <span>Find</span>
-          <input
-            type="search"
-            value={look.search}
-            placeholder="a name, a section, a scheme"
-            onChange={(event) => set({ search: event.target.value })}
-          />
-        </label>
-        <label className={styles.only}>
-          <span>Show</span>
-          <select
-            value={look.only}
-            onChange={({ target }) => set({ only: ONLY.find(([only]) => only === target.value)?.[0] ?? 'all' })}
-          >
-            {ONLY.map(([only, words]) => (
-              <option key={only} value={only}>
-                {words}
-              </option>
-            ))}
-          </select>
-        </label>
+        <LookFields look={look} />
         <p role="status" className={styles.count}>
           {shown === all ? `${all} names` : `${shown} of ${all} names`}
         </p>
       </div>
-      <div className={styles.keys}>
-        <button type="button" className="key" onClick={() => show({ sheet: 'entry', index: null })}>
-          Add a name…
-        </button>
-        <button
-          type="button"
-          className="key"
-          title="A table of names, or press Ctrl+V on the register"
-          onClick={() => show({ sheet: 'paste', text: '' })}
+      <RegisterKeys show={show} />
+    </div>
+  );
+}
+
+/** Which names are shown. */
+function LookFields({ look }: { look: RegisterLook }) {
+  const { names } = useSession();
+  const set = (change: Partial<RegisterLook>) => names.setState((s) => ({ look: { ...s.look, ...change } }));
+  return (
+    <>
+      <label className={styles.search}>
+        <span>Find</span>
+        <input
+          type="search"
+          value={look.search}
+          placeholder="a name, a section, a scheme"
+          onChange={(event) => set({ search: event.target.value })}
+        />
+      </label>
+      <label className={styles.only}>
+        <span>Show</span>
+        <select
+          value={look.only}
+          onChange={({ target }) => set({ only: ONLY.find(([only]) => only === target.value)?.[0] ?? 'all' })}
         >
-          Paste names…
+          {ONLY.map(([only, words]) => (
+            <option key={only} value={only}>
+              {words}
+            </option>
+          ))}
+        </select>
+      </label>
+    </>
+  );
+}
+
+function RegisterKeys({ show }: Pick<RegisterToolsProps, 'show'>) {
+  const session = useSession();
+  const keys = [
+    {
+      label: 'Add a name…',
+      title: 'A name and what it stands for',
+      press: () => show({ sheet: 'entry', index: null }),
+    },
+    {
+      label: 'Paste names…',
+      title: 'A table of names, or press Ctrl+V on the register',
+      press: () => show({ sheet: 'paste', text: '' }),
+    },
+    { label: 'Save as CSV', title: 'All names as a table for a spreadsheet', press: () => saveNames(session) },
+    {
+      label: 'Name the sections…',
+      title: 'Names for all sections by one rule',
+      press: () => show({ sheet: 'scheme' }),
+    },
+  ];
+  return (
+    <div className={styles.keys}>
+      {keys.map(({ label, title, press }) => (
+        <button key={label} type="button" className="key" title={title} onClick={press}>
+          {label}
         </button>
-        <button
-          type="button"
-          className="key"
-          title="All names as a table for a spreadsheet"
-          onClick={() => saveNames(session)}
-        >
-          Save as CSV
-        </button>
-        <button
-          type="button"
-          className="key"
-          title="Names for all sections by one rule"
-          onClick={() => show({ sheet: 'scheme' })}
-        >
-          Name the sections…
-        </button>
-      </div>
+      ))}
     </div>
   );
 }
