@@ -26,12 +26,15 @@ export function AnswerPlate({ family, answer, knowledge }: AnswerPlateProps) {
     <section className={styles.plate} aria-label="Answer" data-pair={Boolean(answer.pair)} data-few={isFew}>
       <div className={styles.words}>
         <Said answer={answer} />
-        {answer.choices.length > 0 && <Choices answer={answer} />}
-        <AlteredLine />
-        <AnswerKeys family={family} answer={answer} />
+        {/* Heard on the way through the page, not called out. */}
+        <div className={styles.words} aria-live="off">
+          {answer.choices.length > 0 && <Choices answer={answer} />}
+          <AlteredLine />
+          <AnswerKeys family={family} answer={answer} />
+        </div>
       </div>
       {hasPicture && (
-        <div className={styles.picture}>
+        <div className={styles.picture} aria-live="off">
           <AnswerPicture family={family} answer={answer} knowledge={knowledge} />
         </div>
       )}
@@ -42,12 +45,12 @@ export function AnswerPlate({ family, answer, knowledge }: AnswerPlateProps) {
 /** A sentence of more characters than this is set smaller. */
 const LONG = 180;
 
-/** What is said, told to those who hear the page whenever it changes. */
+/** What is said; the sheet round it tells it to those who hear the page. */
 function Said({ answer }: { answer: Answer }) {
   const { kind, sentences, verdict } = answer;
   const [first = '', ...rest] = sentences;
   return (
-    <div className={styles.said} aria-live="polite" aria-atomic="true" data-kind={kind}>
+    <div className={styles.said} data-kind={kind}>
       {verdict && <VerdictLine verdict={verdict} />}
       {kind === 'not judged yet' && <Waiting />}
       <p className={styles.first} data-long={first.length > LONG}>

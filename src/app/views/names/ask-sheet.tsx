@@ -20,7 +20,8 @@ export function AskSheet({ family }: { family: Family }) {
         <AskForm family={family} />
       </div>
       <div className={styles.answer}>
-        {answer && <AnswerPlate family={family} answer={answer} knowledge={knowledge} />}
+        {/* It stands before there is an answer, or the first one would not be called out. */}
+        <div aria-live="polite">{answer && <AnswerPlate family={family} answer={answer} knowledge={knowledge} />}</div>
         <Examples family={family} asked={answer !== null} />
       </div>
     </div>
