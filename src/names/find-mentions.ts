@@ -29,7 +29,7 @@ const MOST_COMPARED = 24;
  * Finds the names in a question: known ones by the longest run of words that is one, then what is left over and no word
  * of questions.
  *
- * @check tests/unit/names/find-mentions.test.ts
+ * @check tests/unit/names/ask.test.ts
  */
 export function findMentions(question: string, register: Register): Mentions {
   const words = wordsOf(question);

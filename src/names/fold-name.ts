@@ -11,7 +11,7 @@ const DIGIT = /\p{Nd}/u;
  * between two digits stays, as one space, since "10 5" is not "105". Look-alikes stay apart.
  *
  * @returns the empty text only where nothing but spaces and control characters is given.
- * @check tests/unit/names/fold-name.test.ts
+ * @check tests/unit/names/resolve.test.ts
  */
 export function foldName(text: string): string {
   const plain = text

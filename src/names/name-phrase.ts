@@ -63,7 +63,7 @@ export function chambersAt(words: readonly Word[], at: number): { chambers: numb
  * Takes the words off a name that say what kind of thing it is and how long, from both ends.
  *
  * @returns a core of one word at least, since a name may be such a word itself.
- * @check tests/unit/names/name-phrase.test.ts
+ * @check tests/unit/names/resolve.test.ts
  */
 export function readPhrase(text: string): NamePhrase {
   const words = wordsOf(text);

@@ -28,7 +28,7 @@ const GREATEST = 99_999_999;
 /**
  * What is wrong with a scheme, in words, or null. A prefix may not hold signs that look like digits.
  *
- * @check tests/unit/names/naming-scheme.test.ts
+ * @check tests/laws/naming-scheme.test.ts
  */
 export function schemeFault(scheme: NamingScheme): string | null {
   if (scheme.by === 'words') return wordsFault(scheme.words ?? []);

@@ -47,7 +47,7 @@ const CLASSES: Readonly<Record<Exclude<WordClass, 'kind'>, string>> = {
   differs: `differ differs differed difference differences different differently differing compare compares compared
     comparison distinguish distinguishes distinguished vs versus apart unlike`,
   same: `same equal equals identical equivalent interchangeable alike synonym synonyms instead replace
-    replaces substitute`,
+    replaces substitute place`,
   all: 'all every everything everywhere each everyone entire whole',
   any: 'any anything something anywhere somewhere anyone someone',
   means: 'mean means meant meaning define definition explain describe',
@@ -66,7 +66,7 @@ const CLASSES: Readonly<Record<Exclude<WordClass, 'kind'>, string>> = {
     look looks think thinks thought believe guess suppose sure again once always sometimes often possible possibly
     actual physically full fully way all-section number numbers name names named called call kind sort type thing things
     stuff length lengths long longer longest short shorter size sizes chamber chambers pin pins group master real
-    really exist exists know everybody people person somebody new old uncut whole let's anyhow anyway simply mine
+    really exist exists know everybody people person somebody new old uncut whole let's anyhow anyway better best worse big bigger small smaller thin thinner thinnest thicker thickest wide wider large larger simply mine
     need supposed happen happens happened happening but because since although though without same's that's
     it's there's how's could've would've make makes made own owns holder holders have's heard told read wish i'd i've
     we've you've college school campus family chart list's lot sense stand stands`,

@@ -24,7 +24,7 @@ interface Beside {
  * list", "the Heron and Bittern keyways".
  *
  * @param mentions in order.
- * @check tests/unit/names/find-mentions.test.ts
+ * @check tests/unit/names/ask.test.ts
  */
 export function readBeside(
   words: readonly Word[],

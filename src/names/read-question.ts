@@ -59,7 +59,7 @@ interface Item {
 /**
  * Takes a question in plain words apart: what is asked, and which names have which part in it.
  *
- * @check tests/unit/names/read-question.test.ts
+ * @check tests/unit/names/ask.test.ts
  */
 export function readQuestion(question: string, register: Register): Reading {
   const { words, mentions } = findMentions(question, register);

@@ -18,7 +18,7 @@ const KIND_TEXT: Readonly<Record<NameKind, string>> = {
  * What a name is, in sentences: its kind, its section and length, other lengths of that section, what it is called now.
  *
  * @param instead what the name was taken for and is not: "not a keyway" is said of a blank.
- * @check tests/unit/names/say-sense.test.ts
+ * @check tests/unit/names/ask.test.ts
  */
 export function saySense(sense: Sense, family: Family, instead?: NameKind): string[] {
   const register = registerOf(family);

@@ -6,7 +6,7 @@ import { distance } from 'fastest-levenshtein';
  *
  * @returns a whole number, or `most` + 1 where it would be more than `most`.
  * @source Levenshtein (1966) for the distance, computed by fastest-levenshtein.
- * @check tests/unit/names/text-distance.test.ts
+ * @check tests/unit/names/resolve.test.ts
  */
 export function textDistance(a: string, b: string, most: number): number {
   if (Math.abs(a.length - b.length) > most) return most + 1;

@@ -237,6 +237,9 @@ const REACH: readonly Question[] = [
 
 /** Turned round: what does not go in, and what goes into one but not into another. */
 const NEGATIONS: readonly Question[] = [
+  { question: 'Can I use PC 106 in place of PC 105?', says: ['length only'] },
+  { question: 'Which ward stops Heron in Bittern?', verdict: 'blocked', pair: HERON_IN_BITTERN, says: ['right ward'] },
+  { question: 'Does Reed fit Smew better than Heron does?', saysNot: ['no name'] },
   {
     question: "What doesn't go into Heron?",
     names: ['bittern-blank', 'smew-blank', 'nose-feeler'],

@@ -83,19 +83,7 @@ it.each([
 });
 
 it('knows names of emoji, from right to left, of markup, and of words of questions', () => {
-  const odd = [
-    '👍',
-    '🔑🔑',
-    'מפתח',
-    '<b>X</b>',
-    'What',
-    'go into',
-    'A',
-    'I',
-    'constructor',
-    '__proto__',
-    '$&',
-  ];
+  const odd = ['👍', '🔑🔑', 'מפתח', '<b>X</b>', 'What', 'go into', 'A', 'I', 'constructor', '__proto__', '$&'];
   const family = familyOf(odd.flatMap((section, i) => sectionOf(section, i + 1)));
   const known = knownAs(family);
   for (const section of odd) {
