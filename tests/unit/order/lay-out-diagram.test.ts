@@ -48,6 +48,7 @@ const CASES: [string, SetDiagram][] = [
   ['120 nested sets', nestedSets(120, 3)],
   ['20 scattered sets', scatteredSets(20, 4)],
   ['120 scattered sets', scatteredSets(120, 5)],
+  ['300 nested sets', nestedSets(300, 6)],
 ];
 
 describe.each(CASES)('the drawing of %s', (_, diagram) => {
