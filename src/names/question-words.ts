@@ -36,7 +36,7 @@ const CLASSES: Readonly<Record<Exclude<WordClass, 'kind'>, string>> = {
     lets allow allows allowed swallow swallows`,
   stops: `block blocks blocked blocking stop stops stopped stopping exclude excludes excluded refuse refuses refused
     reject rejects rejected bar bars barred prevent prevents`,
-  handles: `put puts use uses used using insert inserts inserted push pushed try tried stick place placed need needs
+  handles: `put puts use uses used using insert inserts inserted push pushed try tried stick placed need needs
     needed want wants buy order carry carries`,
   auxiliary: `do does did is are was were be been being am can could may might will would shall should must has have had
     'll ll able`,
@@ -66,7 +66,8 @@ const CLASSES: Readonly<Record<Exclude<WordClass, 'kind'>, string>> = {
     look looks think thinks thought believe guess suppose sure again once always sometimes often possible possibly
     actual physically full fully way all-section number numbers name names named called call kind sort type thing things
     stuff length lengths long longer longest short shorter size sizes chamber chambers pin pins group master real
-    really exist exists know everybody people person somebody new old uncut whole let's anyhow anyway better best worse big bigger small smaller thin thinner thinnest thicker thickest wide wider large larger simply mine
+    really exist exists know everybody people person somebody new old uncut whole let's anyhow anyway simply
+    better best worse big bigger small smaller thin thinner thinnest thicker thickest wide wider large larger mine
     need supposed happen happens happened happening but because since although though without same's that's
     it's there's how's could've would've make makes made own owns holder holders have's heard told read wish i'd i've
     we've you've college school campus family chart list's lot sense stand stands`,
