@@ -1,4 +1,4 @@
-import { useId, useMemo, useState } from 'react';
+import { useDeferredValue, useId, useMemo, useState } from 'react';
 import type { MisleadingName, Rename } from '../../../names/misleading-name.ts';
 import { askQuestion } from '../../state/names/asking.ts';
 import { nameOf, type RenameGround, troubleWith } from '../../state/names/check-rename.ts';
@@ -57,7 +57,13 @@ function RenameForm({ suggested, ground }: RenameFormProps) {
     () => suggested.map(({ target }, i) => ({ target, to: typed[i].trim() })).filter((_, i) => !left.has(i)),
     [suggested, typed, left],
   );
-  const trouble = useMemo(() => (wanted.length === 0 ? 'Tick a name.' : troubleWith(ground, wanted)), [ground, wanted]);
+  const asSuggested = left.size === 0 && suggested.every(({ to }, i) => typed[i] === to);
+  // Typing goes on while a long register is looked through.
+  const looked = useDeferredValue(wanted);
+  const trouble = useMemo(
+    () => (looked.length === 0 ? 'Tick a name.' : troubleWith(ground, looked, asSuggested)),
+    [ground, looked, asSuggested],
+  );
   const { family } = ground.knowledge;
   const submit = () => {
     const words = wanted.map(({ target, to }) => `“${nameOf(family, target)}” is called “${to}” now`).join(', ');

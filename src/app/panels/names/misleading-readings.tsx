@@ -2,12 +2,11 @@ import type { Family } from '../../../family/family.ts';
 import { FactList } from '../fact-list.tsx';
 import styles from '../readings.module.css';
 import { MISLEADING_KINDS, MISLEADING_WORDS } from './misleading-words.ts';
-import { useKnowledge } from './use-knowledge.ts';
 import { useMisleading } from './use-rename-ground.ts';
 
 /** How many names mislead in which way, and what a rename does. */
 export function MisleadingReadings({ family }: { family: Family }) {
-  const found = useMisleading(useKnowledge(family));
+  const found = useMisleading(family);
   const facts = MISLEADING_KINDS.map((kind) => ({
     term: MISLEADING_WORDS[kind].title,
     value: String(found.filter((one) => one.kind === kind).length),

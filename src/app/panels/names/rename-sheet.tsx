@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { NameTarget } from '../../../names/misleading-name.ts';
@@ -23,9 +23,11 @@ export function RenameSheet({ family, target, onClose }: RenameSheetProps) {
   const old = nameOf(family, target);
   const [to, setTo] = useState(old);
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
+  // Typing goes on while a long register is looked through.
+  const typed = useDeferredValue(to);
   const trouble = useMemo(
-    () => (ground && to !== old ? troubleWith(ground, [{ target, to }]) : ''),
-    [ground, target, to, old],
+    () => (ground && typed !== old ? troubleWith(ground, [{ target, to: typed }]) : ''),
+    [ground, target, typed, old],
   );
   const submit = () => {
     if (to.trim() === '') {

@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { Answer } from '../../../names/answer.ts';
-import { ask } from '../../../names/ask.ts';
 import type { Knowledge } from '../../../names/knowledge.ts';
+import { answerTo } from '../../state/names/asking.ts';
 import { knowledgeNow } from '../../state/names/knowledge-now.ts';
 import { useSession, useStore } from '../use-store.ts';
 
@@ -21,5 +21,5 @@ export function useKnowledge(family: Family): Knowledge {
 /** The answer to the question that was asked last; null before the first. */
 export function useAnswer(knowledge: Knowledge): Answer | null {
   const asked = useStore(useSession().names, (s) => s.asked);
-  return useMemo(() => (asked === '' ? null : ask(asked, knowledge)), [asked, knowledge]);
+  return useMemo(() => (asked === '' ? null : answerTo(asked, knowledge)), [asked, knowledge]);
 }

@@ -1,5 +1,6 @@
 import type { Answer } from '../../../names/answer.ts';
 import { ask } from '../../../names/ask.ts';
+import type { Knowledge } from '../../../names/knowledge.ts';
 import { pickProfile } from '../selection-state.ts';
 import type { Session } from '../session.ts';
 import { knowledgeNow } from './knowledge-now.ts';
@@ -31,7 +32,18 @@ export function answerNow(
   if (!family) return null;
   const { fits } = results.getState();
   const { units } = settings.getState();
-  return ask(question, knowledgeNow(doors, { family, fits, conditions: conditions.getState(), units }));
+  return answerTo(question, knowledgeNow(doors, { family, fits, conditions: conditions.getState(), units }));
+}
+
+const lastAnswers = new WeakMap<Knowledge, { readonly question: string; readonly answer: Answer }>();
+
+/** {@link ask}, worked out once for the question that was asked last: the sheet and the readings both show it. */
+export function answerTo(question: string, knowledge: Knowledge): Answer {
+  const known = lastAnswers.get(knowledge);
+  if (known?.question === question) return known.answer;
+  const answer = ask(question, knowledge);
+  lastAnswers.set(knowledge, { question, answer });
+  return answer;
 }
 
 function pickAnswered({ selection, documents }: Session, { kind, pair, profiles }: Answer): void {

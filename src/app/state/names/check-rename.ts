@@ -26,10 +26,11 @@ export function nameOf(family: Family, target: NameTarget): string {
 /**
  * What speaks against some renames done together: a blank name, one that is taken, one that would mislead in its turn.
  *
+ * @param suggested true for names that a finding suggests: the core sees to it that they make no other fault.
  * @returns a sentence, or the empty text where nothing does.
  * @check tests/unit/app/check-rename.test.ts
  */
-export function troubleWith(ground: RenameGround, renames: readonly Rename[]): string {
+export function troubleWith(ground: RenameGround, renames: readonly Rename[], suggested = false): string {
   const { family } = ground.knowledge;
   if (renames.some(({ to }) => to.trim() === '')) return 'Type a name.';
   const changed = renames.filter(({ target, to }) => nameOf(family, target) !== to.trim());
@@ -40,7 +41,7 @@ export function troubleWith(ground: RenameGround, renames: readonly Rename[]): s
   }
   const twice = changed.find(({ to }, i) => changed.findIndex((other) => foldName(other.to) === foldName(to)) !== i);
   if (twice) return `“${twice.to.trim()}” would be the name of two things.`;
-  return misleadsAfter(ground, changed);
+  return suggested ? '' : misleadsAfter(ground, changed);
 }
 
 /** A name in use that is written the same but for capitals, spaces and punctuation, of anything but the target itself. */

@@ -19,8 +19,23 @@ export interface KnownNow {
 
 type Explaining = Pick<Doors, 'explainPlacement' | 'shapesUnder' | 'blockedWords' | 'partName'>;
 
-/** What a question line may know: the fits found so far, under the conditions in force, in the user's units. */
+let last: { readonly doors: Explaining; readonly known: KnownNow; readonly knowledge: Knowledge } | null = null;
+
+/**
+ * What a question line may know: the fits found so far, under the conditions in force, in the user's units. The same value
+ * as long as nothing of it changes, whoever asks.
+ */
 export function knowledgeNow(doors: Explaining, known: KnownNow): Knowledge {
+  if (last?.doors !== doors || !isSame(last.known, known))
+    last = { doors, known, knowledge: knowledgeOf(doors, known) };
+  return last.knowledge;
+}
+
+function isSame(a: KnownNow, b: KnownNow): boolean {
+  return a.family === b.family && a.fits === b.fits && a.conditions === b.conditions && a.units === b.units;
+}
+
+function knowledgeOf(doors: Explaining, known: KnownNow): Knowledge {
   const { family, fits, units } = known;
   const rows = new Map(fits?.profiles.map((id, i) => [id, i]));
   const columns = new Map(fits?.openings.map((id, i) => [id, i]));
