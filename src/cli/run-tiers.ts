@@ -42,12 +42,13 @@ function highestOf({ nodes }: Tiers): number {
   return Math.max(-1, ...nodes.map(({ tier }) => tier));
 }
 
-function nodeLines({ node, entrants, openings, below, above }: ToldNode, of: number): string[] {
+function nodeLines({ node, entrants, openings, below, above, same }: ToldNode, of: number): string[] {
   const number = node.openings.length === of ? 'all' : node.openings.length;
   const none = of === 0 ? 'nothing: the family has no openings' : `none of ${of}`;
   return [
     `  ${shown(entrants)}  [${node.rank}]`,
     `      enters ${node.openings.length === 0 ? none : `${number} of ${of}: ${shown(openings)}`}`,
+    ...(same ? [`      ${shown(same)}`] : []),
     ...(below ? [`      above  ${shown(below)}`] : []),
     ...(above ? [`      below  ${shown(above)}`] : []),
   ];
@@ -69,12 +70,12 @@ function sayContents(family: Family, { table, tiers, count }: TiersDescription):
   ].join('\n');
 }
 
-function tiersJson({ tiers, table, count }: TiersDescription): string {
+function tiersJson({ tiers, table, count, told }: TiersDescription): string {
   const { nodes, covers, tierOfOpening } = tiers;
   const list = (values: readonly unknown[]) =>
     values.length === 0 ? '[]' : `[\n${values.map((value) => `    ${JSON.stringify(value)}`).join(',\n')}\n  ]`;
-  const rows = nodes.map(({ id, tier, rank, entrants, openings: entered }) => ({
-    ...{ id, tier, rank, profiles: entrants, openings: entered },
+  const rows = told.map(({ node: { id, tier, rank, entrants, openings }, sentence, same }) => ({
+    ...{ id, tier, rank, profiles: entrants, openings, sentence, ...(same && { same }) },
   }));
   const pairs = covers.map(([lower, upper]) => ({ lower: nodes[lower].id, upper: nodes[upper].id }));
   const keyways = table.openings.map((id) => ({ id, tier: tierOfOpening.get(id) ?? null }));

@@ -3,7 +3,7 @@ import { entrantsOf, type Family } from '../family/family.ts';
 import { judgeEntryTable } from '../family/judge-entry-table.ts';
 import { nameList } from '../family/name-list.ts';
 import { PairRefused } from '../family/pair-refused.ts';
-import { tierNames } from '../family/tier-sentence.ts';
+import { sameReachSentence, tierNames, tierSentence } from '../family/tier-sentence.ts';
 import {
   type ConceptCount,
   countingConcepts,
@@ -33,6 +33,10 @@ export interface ToldNode {
   /** What stands directly below and above it, each by its first name. */
   readonly below: string;
   readonly above: string;
+  /** What its first entrant enters, as a sentence. */
+  readonly sentence: string;
+  /** What its entrants have in common and what sets them apart; '' for one alone. */
+  readonly same: string;
 }
 
 /** The tiers of a family, judged from its outlines. */
@@ -52,7 +56,7 @@ export const describeTiers: Job<TiersInput, TiersDescription> = async (input, co
   const table = blanksOnly ? withEntrants(judged, (id) => !tools.has(id)) : judged;
   const count = await runInSlices(countingConcepts(table, mostConcepts), context);
   const tiers = tiersOf(table);
-  return { table, tiers, count, told: tellNodes(tiers, tierNames(family), mostNames) };
+  return { table, tiers, count, told: tellNodes(family, table, tiers, mostNames) };
 };
 
 async function judge(family: Family, context: JobContext): Promise<EntryTable> {
@@ -64,12 +68,16 @@ async function judge(family: Family, context: JobContext): Promise<EntryTable> {
   }
 }
 
-function tellNodes(tiers: Tiers, nameOf: (id: string) => string, most: number): ToldNode[] {
+function tellNodes(family: Family, table: EntryTable, tiers: Tiers, most: number): ToldNode[] {
+  const nameOf = tierNames(family);
+  const profiles = new Map(family.profiles.map((profile) => [profile.id, profile]));
   const list = (ids: readonly string[]) => (ids.length === 0 ? '' : nameList(ids.map(nameOf), most));
   const firsts = (nodes: readonly number[]) => list(nodes.map((i) => tiers.nodes[i].id));
   const neighbours = neighboursOf(tiers);
   return tiers.nodes.map((node, i) => ({
     ...{ node, entrants: list(node.entrants), openings: list(node.openings) },
     ...{ below: firsts(neighbours[i].below), above: firsts(neighbours[i].above) },
+    sentence: tierSentence(table, node.id, { nameOf }),
+    same: sameReachSentence(node.entrants.flatMap((id) => profiles.get(id) ?? [])),
   }));
 }

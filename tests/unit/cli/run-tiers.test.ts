@@ -48,6 +48,7 @@ describe('tiers', () => {
         '      below  Polder all-section blank',
       ].join('\n'),
     );
+    expect(out).toContain('Heron blank, five chambers; and Heron blank, six chambers. They differ only in length.');
     expect(out.match(/^Tier \d$/gm)).toEqual(['Tier 3', 'Tier 2', 'Tier 1', 'Tier 0']);
   });
 
@@ -68,6 +69,9 @@ describe('tiers', () => {
       ['plover-blank', 0, 'base'],
       ['reed-group-blank', 1, 'group'],
     ]);
+    expect(json.nodes[3].sentence).toBe(
+      'The Reed group blank enters 2 of 3 keyways: Heron and Bittern; it is blocked in Plover.',
+    );
     expect(json.covers).toEqual([
       { lower: 'heron-blank', upper: 'reed-group-blank' },
       { lower: 'bittern-blank', upper: 'reed-group-blank' },
