@@ -48,11 +48,11 @@ export function IdentifyHead({ unknown }: { unknown: UnknownOutline }) {
         />
         <ErrorField key={`${unknown.name} ${unknown.source} ${units}`} />
         <TickField
-          label="Mirrored too (tip view)"
+          label="Mirrored (tip view)"
           value={mirrored}
           onChange={(next) => changeQuestion(session, { mirrored: next })}
         />
-        <TickField label="Turned too" value={turned} onChange={(next) => changeQuestion(session, { turned: next })} />
+        <TickField label="Turned" value={turned} onChange={(next) => changeQuestion(session, { turned: next })} />
       </div>
     </section>
   );

@@ -1,8 +1,13 @@
 import type { Identification, Question } from '../../../identify/identify.ts';
-import type { JobOnItsWay } from '../doors.ts';
 
 /** The operation that ranks a family's sections for an unknown outline; main.tsx names the real one. */
 export interface IdentifyDoors {
   /** In another thread. */
-  identifyOutline(question: Question, onProgress: (done: number, total: number) => void): JobOnItsWay<Identification>;
+  identifyOutline(
+    question: Question,
+    onProgress: (done: number, total: number) => void,
+  ): {
+    readonly result: Promise<Identification>;
+    cancel(): void;
+  };
 }
