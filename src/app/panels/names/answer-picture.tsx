@@ -1,6 +1,5 @@
 import { useMemo } from 'react';
 import { type Family, openingsOf } from '../../../family/family.ts';
-import { boxOf } from '../../../geom/point.ts';
 import type { Answer } from '../../../names/answer.ts';
 import type { Knowledge } from '../../../names/knowledge.ts';
 import type { Profile } from '../../../profile/profile.ts';
@@ -88,7 +87,7 @@ function NamedSections({ family, named, knowledge }: NamedSectionsProps) {
   const session = useSession();
   const reach = useMemo(() => trayReach(family), [family]);
   const few = named.length <= 3;
-  const size = sizeOf(named, reach, few ? 190 : 110);
+  const size = sizeOf(reach, few ? 190 : 110);
   return (
     <ul className={styles.named} aria-label="Sections in the answer">
       {named.slice(0, MOST_SHOWN).map((profile) => (
@@ -112,11 +111,10 @@ function NamedSections({ family, named, knowledge }: NamedSectionsProps) {
   );
 }
 
-/** Pictures as high as asked for, as wide as the widest section needs. */
-function sizeOf(named: readonly Profile[], reach: { x: number; y: number }, height: number) {
+/** A picture as high as asked for, as wide as the widest section of the family needs. */
+function sizeOf(reach: { x: number; y: number }, height: number) {
   const scale = (height - 4) / 2 / reach.y;
-  const widest = Math.max(...named.map(({ ring }) => boxOf(ring).maxX - boxOf(ring).minX)) / 1e6;
-  return { width: Math.max(34, Math.ceil(Math.max(widest, 2 * reach.x) * scale) + 10), height };
+  return { width: Math.max(34, Math.ceil(2 * reach.x * scale) + 10), height };
 }
 
 /** The mark of what one of them does in the other, where the first asked about and this one make a pair. */
