@@ -8,10 +8,13 @@ export function MatrixBands({ matrix }: { matrix: MatrixLayout }) {
   const entrantId = useStore(selection, (s) => s.entrantId);
   const openingId = useStore(selection, (s) => s.openingId);
   const pointed = useStore(tiers, (s) => s.pointed);
+  const { columns, measures } = matrix;
+  const { cellWidth } = measures;
   return (
     <div className={styles.bands} aria-hidden="true">
       <Band matrix={matrix} kind="pointed" entrantId={pointed?.entrantId} openingId={pointed?.openingId} />
       <Band matrix={matrix} kind="picked" entrantId={entrantId} openingId={openingId} />
+      <div className={styles.rules} style={{ width: columns.length * cellWidth }} />
     </div>
   );
 }

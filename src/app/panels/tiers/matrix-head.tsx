@@ -9,6 +9,8 @@ import type { RowSetting } from './matrix-row.tsx';
 
 const MARKS: readonly Verdict[] = ['enters', 'tight', 'blocked'];
 
+const MARGIN_WORDS = { mm: '− too deep, mm', in: '− too deep, thou' } as const;
+
 interface MatrixHeadProps {
   readonly setting: RowSetting;
   readonly pickedId: string | null;
@@ -18,7 +20,7 @@ interface MatrixHeadProps {
 
 /** The names of the keyways along the top, and the legend in the corner. */
 export function MatrixHead({ setting, pickedId, active }: MatrixHeadProps) {
-  const { columns, shown, measures, width } = setting;
+  const { columns, shown, measures, width, units } = setting;
   const { headHeight, nameWidth, cellWidth, aslant } = measures;
   return (
     // biome-ignore lint/a11y/useFocusableInteractive: its cells have the focus, as the grid pattern asks
@@ -32,7 +34,7 @@ export function MatrixHead({ setting, pickedId, active }: MatrixHeadProps) {
         tabIndex={active === -1 ? 0 : -1}
         style={{ width: nameWidth }}
       >
-        <Legend />
+        <Legend margins={measures.margins ? MARGIN_WORDS[units] : ''} />
         <span className={styles.goesInto}>goes into</span>
       </div>
       {shown.map(({ index, start }) => {
@@ -61,9 +63,10 @@ export function MatrixHead({ setting, pickedId, active }: MatrixHeadProps) {
 }
 
 /** The three silhouettes with their words. */
-function Legend() {
+function Legend({ margins }: { margins: string }) {
   return (
     <span className={styles.legend}>
+      {margins && <span>{margins}</span>}
       {MARKS.map((verdict) => (
         <span key={verdict} className={styles.legendLine}>
           <VerdictMark verdict={verdict} size={18} />

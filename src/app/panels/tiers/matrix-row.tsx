@@ -6,7 +6,6 @@ import { cellAnswer } from '../../state/cell-answer.ts';
 import { combOf } from '../../state/fits-lookup.ts';
 import type { Units } from '../../state/length-text.ts';
 import { cellMargin, type MatrixMeasures } from '../../state/tiers/matrix-measures.ts';
-import { VerdictMark } from '../verdict-mark.tsx';
 import styles from './matrix.module.css';
 import type { MatrixColumn } from './use-matrix.ts';
 import type { ShownRow } from './use-window-of-rows.ts';
@@ -36,8 +35,8 @@ interface MatrixRowProps {
 /** One blank or tool in all keyways that are in sight. Drawn again only when what it says changes. */
 export const MatrixRow = memo(function MatrixRow(props: MatrixRowProps) {
   const { setting, row, top, entrant, fits, wornAway, picked, active } = props;
-  const { columns, shown, measures, width } = setting;
-  const { cellHeight, nameWidth } = measures;
+  const { columns, shown, measures, width, units, halted } = setting;
+  const { cellHeight, cellWidth, nameWidth } = measures;
   return (
     // biome-ignore lint/a11y/useFocusableInteractive: its cells have the focus, as the grid pattern asks
     <div
@@ -61,13 +60,16 @@ export const MatrixRow = memo(function MatrixRow(props: MatrixRowProps) {
         <span className={styles.rowName}>{entrant.name}</span>
         <Count fits={fits} />
       </div>
-      {shown.map(({ index, start }) => (
+      {shown.map(({ index, start }, nth) => (
         <MatrixCell
           key={index}
-          setting={setting}
           column={index}
-          start={start}
-          entrant={entrant}
+          before={start - (nth === 0 ? nameWidth : shown[nth - 1].start + cellWidth)}
+          entrantName={entrant.name}
+          openingName={columns[index].profile.name}
+          measures={measures}
+          units={units}
+          halted={halted}
           fit={fits?.[columns[index].at]}
           wornAway={wornAway}
           picked={picked}
@@ -91,22 +93,24 @@ function Count({ fits }: { fits: readonly (Fit | undefined)[] | undefined }) {
   );
 }
 
-/** Full squares are drawn smaller than open rings, so that among many the few that go in stand out. */
-const LIGHTER = 0.72;
-
 interface MatrixCellProps {
-  readonly setting: RowSetting;
   readonly column: number;
-  readonly start: number;
-  readonly entrant: Profile;
+  /** Room to the cell before it, pixels: cells stand in a row, so that none need be placed. */
+  readonly before: number;
+  readonly entrantName: string;
+  readonly openingName: string;
+  readonly measures: MatrixMeasures;
+  readonly units: Units;
+  readonly halted: boolean;
   readonly fit: Fit | undefined;
   readonly wornAway: boolean;
   readonly picked: boolean;
   readonly active: boolean;
 }
 
-function MatrixCell({ setting, column, start, entrant, fit, wornAway, picked, active }: MatrixCellProps) {
-  const { measures, columns, units, halted } = setting;
+/** One pair: its mark, and where there is room its margin. */
+const MatrixCell = memo(function MatrixCell(props: MatrixCellProps) {
+  const { column, before, entrantName, openingName, measures, units, halted, fit, wornAway, picked, active } = props;
   const nothing = { threeWay: undefined, wear: undefined };
   const { mark, phrase } = cellAnswer('margin', { fit, wornAway, halted, ...nothing }, units);
   return (
@@ -114,18 +118,16 @@ function MatrixCell({ setting, column, start, entrant, fit, wornAway, picked, ac
       role="gridcell"
       className={styles.cell}
       aria-colindex={column + 2}
-      aria-label={`${entrant.name} in ${columns[column].profile.name}: ${phrase}`}
+      aria-label={`${entrantName} in ${openingName}: ${phrase}`}
       aria-selected={picked && active}
       data-column={column}
+      data-verdict={mark ?? 'unknown'}
+      data-margin={measures.margins || undefined}
       data-active={active || undefined}
       tabIndex={active ? 0 : -1}
-      style={{ left: start, width: measures.cellWidth }}
+      style={{ marginLeft: before, width: measures.cellWidth }}
     >
-      <VerdictMark
-        verdict={mark === 'enters' || mark === 'tight' || mark === 'blocked' ? mark : null}
-        size={mark === 'blocked' ? Math.round(measures.mark * LIGHTER) : measures.mark}
-      />
       {measures.margins && fit && <span className={styles.margin}>{cellMargin(fit, units)}</span>}
     </div>
   );
-}
+});

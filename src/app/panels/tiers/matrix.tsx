@@ -11,10 +11,12 @@ import {
 import type { Family } from '../../../family/family.ts';
 import type { Session } from '../../state/session.ts';
 import { type MatrixPlace, placeAfter } from '../../state/tiers/matrix-keys.ts';
+import type { MatrixMeasures } from '../../state/tiers/matrix-measures.ts';
 import { pointAt } from '../../state/tiers/tiers-state.ts';
 import { useHalted } from '../use-family.ts';
 import { useSize } from '../use-size.ts';
 import { useSession, useStore } from '../use-store.ts';
+import { MarkSource, useMarkPictures } from './mark-pictures.tsx';
 import styles from './matrix.module.css';
 import { MatrixBands } from './matrix-bands.tsx';
 import { MatrixHead } from './matrix-head.tsx';
@@ -27,8 +29,10 @@ import { type MatrixLayout, useMatrix } from './use-matrix.ts';
  */
 export function Matrix({ family }: { family: Family }) {
   const [frame, size] = useSize<HTMLDivElement>();
+  const { source, pictures } = useMarkPictures();
   return (
-    <div ref={frame} className={styles.frame} data-matrix>
+    <div ref={frame} className={styles.frame} style={pictures} data-matrix>
+      <MarkSource source={source} />
       {size && size.width > 0 && <MatrixGrid family={family} width={size.width} height={size.height} frame={frame} />}
     </div>
   );
@@ -77,7 +81,7 @@ function MatrixGrid({ family, width, height, frame }: MatrixGridProps) {
     if (at) go(at);
   };
   return (
-    <div className={styles.sheet} style={{ width: setting.width, height: rowWindow.total }}>
+    <div className={styles.sheet} style={{ width: setting.width, height: rowWindow.total, ...measureStyle(measures) }}>
       <MatrixBands matrix={matrix} />
       <div
         ref={grid}
@@ -119,6 +123,17 @@ function MatrixGrid({ family, width, height, frame }: MatrixGridProps) {
       </div>
     </div>
   );
+}
+
+/** Sizes that the style sheet reckons with: lines between cells, marks in them. */
+function measureStyle({ cellWidth, cellHeight, nameWidth, headHeight, mark }: MatrixMeasures): CSSProperties {
+  return {
+    '--cell-width': `${cellWidth}px`,
+    '--cell-height': `${cellHeight}px`,
+    '--name-width': `${nameWidth}px`,
+    '--head-height': `${headHeight}px`,
+    '--mark-size': `${mark}px`,
+  } as CSSProperties;
 }
 
 /** What all rows share; the same value until it changes, so that rows are drawn again only then. */

@@ -1,11 +1,13 @@
-import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
+import { type EntryTable, entryTable } from '../../../family/entry-table.ts';
+import { entrantsOf, type Family } from '../../../family/family.ts';
 import type { KnownFits } from '../../../family/known-fits.ts';
+import { nameList } from '../../../family/name-list.ts';
+import { tierNames, tierSentence } from '../../../family/tier-sentence.ts';
 import type { Conditions } from '../../../fit/conditions.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { Doors } from '../doors.ts';
 import type { Units } from '../length-text.ts';
 import { pairSentence } from '../pair-sentence.ts';
-import { columnNames } from './matrix-order.ts';
 import type { Pointed } from './tiers-state.ts';
 import { blockingPart, fitOf } from './told-blocks.ts';
 
@@ -26,8 +28,8 @@ export interface ToldWords {
 
 type TellingDoors = Pick<Doors, 'explainPlacement' | 'fitSentence' | 'shapesUnder' | 'partName'>;
 
-/** Most keyways of which is told what blocks; the others are counted. */
-const MOST_TOLD = 12;
+/** Most keyways of which it is looked up what blocks; the sentence counts the others. */
+const MOST_LOOKED = 16;
 
 /** What is known of a pair, a blank or a keyway, in sentences; what blocks is looked up for that one only. */
 export function toldWords(doors: TellingDoors, { entrantId, openingId }: Pointed, from: ToldFrom): ToldWords {
@@ -47,25 +49,28 @@ function pairWords(doors: TellingDoors, entrant: Profile, opening: Profile, from
 }
 
 function entrantWords(doors: TellingDoors | null, entrant: Profile, from: ToldFrom): ToldWords {
-  const openings = openingsOf(from.family);
-  const names = columnNames(openings);
-  const judged = openings.map((opening) => ({ opening, fit: fitOf(from.fits, entrant.id, opening.id) }));
-  const inside = judged.filter(({ fit }) => fit && fit.verdict !== 'blocked');
-  const blocked = judged.filter(({ fit }) => fit?.verdict === 'blocked');
-  const waiting = judged.length - inside.length - blocked.length;
-  const name = (opening: Profile) => names.get(opening.id) ?? opening.name;
-  const list = inside.length > 0 ? `: ${listed(inside.map(({ opening }) => name(opening)))}` : '';
-  const head = `${entrant.name} enters ${inside.length} of ${openings.length} ${openings.length === 1 ? 'keyway' : 'keyways'}${list}.`;
-  const open = waiting > 0 ? `${waiting} are not judged yet.` : '';
-  if (!doors || blocked.length === 0) return { head, rest: open };
-  const groups = new Map<string, string[]>();
-  for (const { opening, fit } of blocked.slice(0, MOST_TOLD)) {
-    const part = blockingPart(doors, entrant, opening, fit, from.conditions);
-    groups.set(part, [...(groups.get(part) ?? []), name(opening)]);
-  }
-  const parts = [...groups].map(([part, where]) => `in ${listed(where)}${part && ` by the ${part}`}`);
-  const more = blocked.length > MOST_TOLD ? [`in ${blocked.length - MOST_TOLD} more`] : [];
-  return { head, rest: `It is blocked ${[...parts, ...more].join('; ')}. ${open}`.trim() };
+  if (!from.fits) return { head: entrant.name, rest: '' };
+  let looked = 0;
+  const blockedBy = (entrantId: string, openingId: string): string => {
+    const opening = from.family.profiles.find(({ id }) => id === openingId);
+    if (!doors || !opening || looked >= MOST_LOOKED) return '';
+    looked++;
+    return blockingPart(doors, entrant, opening, fitOf(from.fits, entrantId, openingId), from.conditions);
+  };
+  const words = { nameOf: tierNames(from.family), blockedBy };
+  const sentence = tierSentence(rowTable(from.fits, entrant.id), entrant.id, words);
+  const cut = sentence.indexOf(BLOCKED);
+  if (cut < 0) return { head: sentence, rest: '' };
+  return { head: `${sentence.slice(0, cut)}.`, rest: doors ? `I${sentence.slice(cut + 3)}` : '' };
+}
+
+/** Where the sentence is cut into a line in large type and what is added to it. */
+const BLOCKED = '; it is blocked';
+
+/** The table of one row: the sentence asks for no other. */
+function rowTable(fits: KnownFits, entrantId: string): EntryTable {
+  const at = fits.profiles.indexOf(entrantId);
+  return entryTable({ ...fits, profiles: fits.profiles.slice(at, at + 1), fits: fits.fits.slice(at, at + 1) });
 }
 
 function openingWords(opening: Profile, from: ToldFrom): ToldWords {
@@ -74,14 +79,6 @@ function openingWords(opening: Profile, from: ToldFrom): ToldWords {
     const fit = fitOf(from.fits, id, opening.id);
     return fit && fit.verdict !== 'blocked';
   });
-  const list = inside.length > 0 ? `: ${listed(inside.map(({ name }) => name))}` : '';
-  return { head: `${opening.name} is entered by ${inside.length} of ${entrants.length}${list}.`, rest: '' };
-}
-
-/** "Heron, Smew and Bittern"; a long list is cut and counted. */
-function listed(names: readonly string[]): string {
-  if (names.length > MOST_TOLD)
-    return `${names.slice(0, MOST_TOLD - 2).join(', ')} and ${names.length - MOST_TOLD + 2} more`;
-  if (names.length < 2) return names.join('');
-  return `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
+  const list = inside.length > 0 ? `: ${nameList(inside.map(({ name }) => name))}` : '';
+  return { head: `The ${opening.name} is entered by ${inside.length} of ${entrants.length}${list}.`, rest: '' };
 }
