@@ -1,10 +1,10 @@
 import { askFamily, listNames } from './ask-family.ts';
 import { checkFamilyClaims } from './check-family-claims.ts';
-import { commonPassage } from './common-passage.ts';
 import { countConceptsJob } from './count-concepts.ts';
 import { describeFamily } from './describe-family.ts';
 import { describeTiers } from './describe-tiers.ts';
 import { drawParts } from './draw-parts.ts';
+import { commonPassage } from './find-passage.ts';
 import { fitFamily } from './fit-family.ts';
 import { guardFamily } from './guard-family.ts';
 import { identifyOutline } from './identify-outline.ts';

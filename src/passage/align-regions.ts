@@ -55,7 +55,7 @@ type Progress = { done: number; total: number };
  *
  * @param regions with area, in an order that does not depend on how they were chosen: the answer then does not either.
  * @returns moves in whole nanometres; a local optimum from the best start.
- * @check tests/outside/common-passage.test.ts, tests/laws/common-passage.test.ts
+ * @check tests/outside/passage.test.ts, tests/laws/passage.test.ts
  */
 export function* alignRegions(regions: readonly Region[]): Generator<Progress, Alignment, void> {
   const light = regions.map(lightened);

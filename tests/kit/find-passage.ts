@@ -1,5 +1,5 @@
 import type { Ring } from '../../src/geom/ring.ts';
-import { commonPassage } from '../../src/passage/common-passage.ts';
+import { commonPassage } from '../../src/passage/find-passage.ts';
 import type { Passage } from '../../src/passage/passage.ts';
 
 /** The passage of keyways by name, those of `others` only tried: the search run to its end. */

@@ -6,7 +6,7 @@ import { noticesOf } from '../../../src/app/state/notices-state.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
 import { makePassageBlank } from '../../../src/app/state/tiers/passage-blank.ts';
 import { chooseOpenings, chosenIds, passageInput, toggleOpening } from '../../../src/app/state/tiers/passage-choice.ts';
-import { commonPassage } from '../../../src/passage/common-passage.ts';
+import { commonPassage } from '../../../src/passage/find-passage.ts';
 import { judge } from '../../kit/judge.ts';
 import { fakeDoors } from './fake-doors.ts';
 

@@ -5,7 +5,7 @@ import { difference } from '../../../src/geom/clip.ts';
 import { boxOf, translatePoints } from '../../../src/geom/point.ts';
 import { regionOf } from '../../../src/geom/region.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
-import { commonPassage } from '../../../src/jobs/common-passage.ts';
+import { commonPassage } from '../../../src/jobs/find-passage.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
 import { areaOf } from '../../../src/passage/overlap-regions.ts';
 import { judge } from '../../kit/judge.ts';

@@ -1,13 +1,13 @@
-import { NM_PER_MM } from '../../../geom/point.ts';
 import type { Passage, PassageGroove } from '../../../passage/passage.ts';
 import type { Profile } from '../../../profile/profile.ts';
+import { type PassageView, pixelOfHeight } from '../../state/tiers/passage-view.ts';
 import { namesText } from '../../state/tiers/passage-words.ts';
 import styles from './passage-picture.module.css';
 
 interface PassageCalloutsProps {
   readonly passage: Passage;
   readonly openings: readonly Profile[];
-  readonly view: { readonly scale: number; readonly x: number; readonly y: number };
+  readonly view: PassageView;
   /** Where the drawing ends at its left and right, and where the picture does, pixels. */
   readonly drawing: { readonly left: number; readonly right: number };
   readonly room: { readonly left: number; readonly right: number };
@@ -27,7 +27,7 @@ export function PassageCallouts({ passage, openings, view, drawing, room }: Pass
     <g className={styles.callouts}>
       {passage.blank?.grooves.map((groove) => {
         const left = groove.side === 'left';
-        const y = view.y - ((groove.from + groove.to) / 2 / NM_PER_MM) * view.scale;
+        const y = pixelOfHeight((groove.from + groove.to) / 2, view);
         const from = left ? drawing.left : drawing.right;
         const to = left ? from - LEADER : from + LEADER;
         const wide = left ? to - room.left : room.right - to;

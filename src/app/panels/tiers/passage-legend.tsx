@@ -33,7 +33,7 @@ export function PassageLegend() {
 
 function Sign({ layer }: { layer: keyof PassageLayers }) {
   return (
-    <svg className={styles.sign} data-layer={layer} width="30" height="20" aria-hidden="true">
+    <svg className={styles.sign} data-layer={layer} width="30" height="20" viewBox="0 0 30 20" aria-hidden="true">
       {layer === 'sections' && <path d="M2 2h16v16h-16zM12 2h16v16h-16z" />}
       {layer === 'common' && <rect x="2" y="2" width="26" height="16" />}
       {layer === 'blank' && <path d="M3 17V8l4-5h20v5l-5 2v2l5 2v3z" />}

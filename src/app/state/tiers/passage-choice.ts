@@ -1,6 +1,6 @@
 import { type Family, openingsOf } from '../../../family/family.ts';
 import type { Fit } from '../../../fit/fit.ts';
-import type { PassageInput } from '../../../passage/common-passage.ts';
+import type { PassageInput } from '../../../passage/find-passage.ts';
 import type { Session } from '../session.ts';
 
 /** The ids of the chosen keyways in chart order; `null` means all. Ids that the family has no more are left out. */

@@ -1,9 +1,11 @@
-import type { PassageInput } from '../../../passage/common-passage.ts';
+import type { PassageInput } from '../../../passage/find-passage.ts';
 import type { Passage } from '../../../passage/passage.ts';
-import type { JobOnItsWay } from '../doors.ts';
 
 /** The search for what keyways have in common; main.tsx names the real one. */
 export interface PassageDoors {
   /** In a thread of its own, which a cancel ends. */
-  findPassage(input: PassageInput, onProgress: (done: number, total: number) => void): JobOnItsWay<Passage>;
+  findPassage(
+    input: PassageInput,
+    onProgress: (done: number, total: number) => void,
+  ): { readonly result: Promise<Passage>; cancel(): void };
 }

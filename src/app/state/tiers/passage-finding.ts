@@ -1,5 +1,5 @@
 import { JobCancelled } from '../../../jobs/job.ts';
-import type { PassageInput } from '../../../passage/common-passage.ts';
+import type { PassageInput } from '../../../passage/find-passage.ts';
 import type { Passage } from '../../../passage/passage.ts';
 import type { JobOnItsWay } from '../doors.ts';
 import type { Session } from '../session.ts';

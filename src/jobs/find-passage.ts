@@ -1,4 +1,4 @@
-import { commonPassage as findPassage, type PassageInput } from '../passage/common-passage.ts';
+import { commonPassage as findPassage, type PassageInput } from '../passage/find-passage.ts';
 import type { Passage } from '../passage/passage.ts';
 import { type Job, runInSlices } from './job.ts';
 

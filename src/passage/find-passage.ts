@@ -37,7 +37,7 @@ type Steps<Value> = Generator<Progress, Value, void>;
  * @returns values for every family, odd ones too: {@link Passage.none} says why there is no blank.
  * @accuracy the blank keeps the running clearance in every chosen keyway and is short of the widest at this alignment by
  *   less than 0.6 um all round.
- * @check tests/outside/common-passage.test.ts, tests/laws/common-passage.test.ts
+ * @check tests/outside/passage.test.ts, tests/laws/passage.test.ts
  */
 export function* commonPassage(input: PassageInput): Steps<Passage> {
   const wanted = new Set(input.chosen);
