@@ -22,6 +22,9 @@ export function QuizEnd({ family, round, answers, begin }: QuizEndProps) {
       <h1 id="quiz-end">
         {right} of {of} right
       </h1>
+      <button type="button" className="key" data-first onClick={begin}>
+        Another round <kbd>Enter</kbd>
+      </button>
       <p className={styles.sum}>
         {longest > 1 ? `Longest row of right answers: ${longest}. ` : ''}
         {wrong.length === 0 ? 'Nothing went wrong.' : 'Look at these again:'}
@@ -31,9 +34,6 @@ export function QuizEnd({ family, round, answers, begin }: QuizEndProps) {
           <WrongRow key={`${i + 1}`} family={family} round={round} answer={answer} at={i} />
         ))}
       </ol>
-      <button type="button" className="key" data-first onClick={begin}>
-        Another round <kbd>Enter</kbd>
-      </button>
     </section>
   );
 }

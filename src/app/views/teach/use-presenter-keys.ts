@@ -66,6 +66,8 @@ export function usePresenterKeys(given: Given): void {
 }
 
 function press(event: KeyboardEvent, { acts, pointer, typed, dark, setTyped }: Given): boolean {
+  // A clicker's key to begin would load the page again.
+  if (event.key === 'F5') return !event.shiftKey;
   const asked = showActOf(event.key, event.shiftKey);
   if (!asked) return false;
   if (asked.act === 'digit') {

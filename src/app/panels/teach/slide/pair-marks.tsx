@@ -1,6 +1,7 @@
 import type { Doors } from '../../../state/doors.ts';
 import { gapText, type Units } from '../../../state/length-text.ts';
 import { middleOf } from '../../../state/plug-face.ts';
+import { halfSizeOf } from '../../../state/teach/half-size.ts';
 import { pointInside } from '../../../tools/point-inside.ts';
 import type { TaughtPair } from '../use-teaching.ts';
 import styles from './slide.module.css';
@@ -31,17 +32,21 @@ interface PairMarksProps {
   readonly partName: Doors['partName'];
 }
 
+/** A letter of a bold line is about so wide, as a share of its height. */
+const LETTER = 0.54;
+
 /** What bites, or where the gap is narrowest: a ring round the place and a plate beside the keyway. */
 export function PairMarks(props: PairMarksProps) {
-  const { width, height, line } = props;
+  const { pair, pxPerMm, width, height, line } = props;
   const plates = platesOf(props);
   const wide =
-    Math.max(...plates.map(({ words, figure }) => Math.max(words.length, figure.length))) * line * 0.5 + 1.2 * line;
+    Math.max(...plates.map(({ words, figure }) => Math.max(words.length, figure.length))) * line * LETTER + 1.1 * line;
   const tall = line * 2.7;
+  const away = halfSizeOf(pair.opening).x * pxPerMm + 2.2 * line;
   return (
     <svg className={styles.marks} width={width} height={height} aria-hidden="true">
       {plates.map(({ x, y, onLeft, words, figure, blocks, top }) => {
-        const left = onLeft ? 4 : width - wide - 4;
+        const left = onLeft ? Math.max(4, width / 2 - away - wide) : Math.min(width - wide - 4, width / 2 + away);
         return (
           <g key={`${words} ${x} ${y}`} data-blocks={blocks}>
             <path className={styles.leader} d={`M${x} ${y}L${onLeft ? left + wide : left} ${top}`} />
