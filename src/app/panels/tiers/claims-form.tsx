@@ -9,31 +9,22 @@ import styles from './claims-form.module.css';
 
 /** One claim to be typed, or changed: two names, what is said, who says so. Enter takes it. */
 export function ClaimsForm({ family, sources }: { family: Family; sources: readonly string[] }) {
-  const session = useSession();
-  const store = claimsOf(session);
+  const store = claimsOf(useSession());
   const draft = useStore(store, (s) => s.draft);
   const changing = useStore(store, (s) => s.changing);
-  const [fault, setFault] = useState('');
   const first = useRef<HTMLInputElement>(null);
+  const { fault, set, onSubmit, onKeyDown } = useDraft(first);
   const blanks = useMemo(() => suggestedNames(family, 'blank'), [family]);
   const openings = useMemo(() => suggestedNames(family, 'opening'), [family]);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another claim to be changed brings the focus here too
-  useEffect(() => first.current?.focus(), [changing]);
-  const set = (change: Partial<ClaimDraft>) => {
-    setFault('');
-    store.setState({ draft: { ...draft, ...change } });
-  };
-  const onSubmit = (event: FormEvent) => {
-    event.preventDefault();
-    const lacking = draftFault(draft) || refusalWords(takeDraft(session));
-    setFault(lacking);
-    first.current?.focus();
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.key !== 'Escape') return;
-    if (changing) endChange(session);
-    else store.setState({ typing: false });
-  };
+  const field = (label: string, part: 'blank' | 'opening' | 'by' | 'note', names: readonly string[]) => (
+    <NameField
+      label={label}
+      value={draft[part]}
+      names={names}
+      field={part === 'blank' ? first : undefined}
+      onChange={(text) => set({ [part]: text })}
+    />
+  );
   return (
     <form
       className={styles.form}
@@ -41,27 +32,12 @@ export function ClaimsForm({ family, sources }: { family: Family; sources: reado
       onSubmit={onSubmit}
       onKeyDown={onKeyDown}
     >
-      <NameField
-        label="Blank or tool"
-        value={draft.blank}
-        names={blanks}
-        field={first}
-        onChange={(blank) => set({ blank })}
-      />
+      {field('Blank or tool', 'blank', blanks)}
       <SaysField enters={draft.enters} onChange={(enters) => set({ enters })} />
-      <NameField label="Keyway" value={draft.opening} names={openings} onChange={(opening) => set({ opening })} />
-      <NameField label="Who says so" value={draft.by} names={sources} onChange={(by) => set({ by })} />
-      <NameField label="Note" value={draft.note} names={[]} onChange={(note) => set({ note })} />
-      <span className={styles.keys}>
-        <button type="submit" className="key" title="Enter">
-          {changing ? 'Change' : 'Add'}
-        </button>
-        {changing && (
-          <button type="button" className="key" title="Leave it as it is (Escape)" onClick={() => endChange(session)}>
-            Leave
-          </button>
-        )}
-      </span>
+      {field('Keyway', 'opening', openings)}
+      {field('Who says so', 'by', sources)}
+      {field('Note', 'note', [])}
+      <FormKeys changing={changing !== null} />
       {fault && (
         <p role="alert" className={`${fields.fault} ${styles.fault}`}>
           {fault}
@@ -69,6 +45,50 @@ export function ClaimsForm({ family, sources }: { family: Family; sources: reado
       )}
     </form>
   );
+}
+
+function FormKeys({ changing }: { changing: boolean }) {
+  const session = useSession();
+  return (
+    <span className={styles.keys}>
+      <button type="submit" className="key" title="Enter">
+        {changing ? 'Change' : 'Add'}
+      </button>
+      {changing && (
+        <button type="button" className="key" title="Leave it as it is (Escape)" onClick={() => endChange(session)}>
+          Leave
+        </button>
+      )}
+    </span>
+  );
+}
+
+/** What the fields do; the focus goes to the first one with every claim that is begun or taken. */
+function useDraft(first: RefObject<HTMLInputElement | null>) {
+  const session = useSession();
+  const store = claimsOf(session);
+  const changing = useStore(store, (s) => s.changing);
+  const typing = useStore(store, (s) => s.typing);
+  const [fault, setFault] = useState('');
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another claim to be changed brings the focus here too
+  useEffect(() => {
+    if (typing) first.current?.focus();
+  }, [typing, changing]);
+  const set = (change: Partial<ClaimDraft>) => {
+    setFault('');
+    store.setState({ draft: { ...store.getState().draft, ...change } });
+  };
+  const onSubmit = (event: FormEvent) => {
+    event.preventDefault();
+    setFault(draftFault(store.getState().draft) || refusalWords(takeDraft(session)));
+    first.current?.focus();
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.key !== 'Escape') return;
+    if (changing) endChange(session);
+    else store.setState({ typing: false });
+  };
+  return { fault, set, onSubmit, onKeyDown };
 }
 
 /** Why it was refused, in words; empty where it was not. */

@@ -140,6 +140,8 @@ function SourceChoice({ sources }: { sources: readonly SourceTally[] }) {
   );
 }
 
+const KEYS = 'In the list: Space ticks, Enter compares, F2 changes, Delete deletes.';
+
 /** What can be done with the ticked claims, and what was done last. */
 export function ClaimsFoot({ rows }: { rows: readonly CheckedClaim[] }) {
   const session = useSession();
@@ -149,6 +151,7 @@ export function ClaimsFoot({ rows }: { rows: readonly CheckedClaim[] }) {
   return (
     <div className={styles.foot}>
       <p role="status">{ticked.size > 0 ? `${ticked.size.toLocaleString('en')} ticked.` : said}</p>
+      {ticked.size === 0 && said === '' && <p className={styles.note}>{KEYS}</p>}
       {ticked.size > 0 && (
         <>
           <button type="button" className="key" onClick={() => deleteClaims(session, ticked)}>

@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type MouseEvent, useLayoutEffect, useRef } from 'react';
+import { type KeyboardEvent, type MouseEvent, useLayoutEffect, useMemo, useRef } from 'react';
 import type { CheckedClaim } from '../../../claims/check-claims.ts';
 import type { Claim } from '../../../family/claim.ts';
 import type { Family } from '../../../family/family.ts';
@@ -31,10 +31,59 @@ export function ClaimsTable({ family, rows }: ClaimsTableProps) {
   const ticked = useStore(store, (s) => s.ticked);
   const words = useClaimWords(family);
   const claims = family.claims ?? NONE;
+  const list = useList(session, rows);
+  const { onKeyDown, onClick } = listHands(session, rows, list);
+  return (
+    <div ref={list.frame} className={styles.frame}>
+      <table
+        // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: the keys go along its rows, as the grid pattern asks
+        role="grid"
+        aria-label="Claims"
+        aria-multiselectable="true"
+        aria-rowcount={rows.length + 1}
+        className={styles.grid}
+        style={{ height: list.total }}
+        onKeyDown={onKeyDown}
+        onClick={onClick}
+        onDoubleClick={() => comparePicked(session, rows[list.at])}
+      >
+        <Head />
+        <tbody>
+          {list.shown.map(({ index, start }) => {
+            const row = rows[index];
+            return (
+              row && (
+                <ClaimRow
+                  key={row.index}
+                  row={row}
+                  at={index}
+                  top={start}
+                  claims={claims}
+                  words={words}
+                  active={index === list.at}
+                  picked={row.claim === picked}
+                  ticked={ticked.has(row.claim)}
+                />
+              )
+            );
+          })}
+        </tbody>
+      </table>
+    </div>
+  );
+}
+
+/** The rows on the page and the one that the tabulator key leads to. */
+function useList(session: Session, rows: readonly CheckedClaim[]) {
+  const picked = useStore(claimsOf(session), (s) => s.picked);
   const frame = useRef<HTMLDivElement>(null);
-  const at = Math.max(
-    0,
-    rows.findIndex(({ claim }) => claim === picked),
+  const at = useMemo(
+    () =>
+      Math.max(
+        0,
+        rows.findIndex(({ claim }) => claim === picked),
+      ),
+    [rows, picked],
   );
   const { shown, total, reveal } = useWindowOfRows({
     ...{ count: rows.length, size: ROW, frame, kept: at, before: HEAD, after: 4 },
@@ -47,6 +96,12 @@ export function ClaimsTable({ family, rows }: ClaimsTableProps) {
     wantsFocus.current = false;
     row.focus({ preventScroll: true });
   });
+  return { frame, at, shown, total, reveal, wantsFocus };
+}
+
+/** What keys and the pointer do to the list. */
+function listHands(session: Session, rows: readonly CheckedClaim[], list: ReturnType<typeof useList>) {
+  const { at, frame, reveal, wantsFocus } = list;
   const go = (to: number) => {
     const row = rows[to];
     if (!row) return;
@@ -72,44 +127,7 @@ export function ClaimsTable({ family, rows }: ClaimsTableProps) {
     if (target.closest('[data-tick]')) toggleTick(session, rows[n].claim);
     go(n);
   };
-  return (
-    <div ref={frame} className={styles.frame}>
-      <table
-        // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: the keys go along its rows, as the grid pattern asks
-        role="grid"
-        aria-label="Claims"
-        aria-multiselectable="true"
-        aria-rowcount={rows.length + 1}
-        className={styles.grid}
-        style={{ height: total }}
-        onKeyDown={onKeyDown}
-        onClick={onClick}
-        onDoubleClick={() => comparePicked(session, rows[at])}
-      >
-        <Head />
-        <tbody>
-          {shown.map(({ index, start }) => {
-            const row = rows[index];
-            return (
-              row && (
-                <ClaimRow
-                  key={row.index}
-                  row={row}
-                  at={index}
-                  top={start}
-                  claims={claims}
-                  words={words}
-                  active={index === at}
-                  picked={row.claim === picked}
-                  ticked={ticked.has(row.claim)}
-                />
-              )
-            );
-          })}
-        </tbody>
-      </table>
-    </div>
-  );
+  return { onKeyDown, onClick };
 }
 
 const NONE: readonly Claim[] = [];

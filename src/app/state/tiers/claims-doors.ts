@@ -9,7 +9,6 @@ import type {
   replaceClaim,
 } from '../../../interchange/json/edit-claims.ts';
 import type { TolerancesInput, TolerancesPart } from '../../../jobs/judge-tolerances.ts';
-import type { JobOnItsWay } from '../doors.ts';
 
 /** The operations of the core on claims; main.tsx names the real ones. */
 export interface ClaimsDoors {
@@ -23,5 +22,8 @@ export interface ClaimsDoors {
   dropRepeatedClaims: typeof dropRepeatedClaims;
   renameInClaims: typeof renameInClaims;
   /** The answers for all parts of pairs within their tolerance, in another thread; they come in parts. */
-  judgeTolerances(input: TolerancesInput, onPart: (part: TolerancesPart) => void): JobOnItsWay<number>;
+  judgeTolerances(
+    input: TolerancesInput,
+    onPart: (part: TolerancesPart) => void,
+  ): { readonly result: Promise<number>; cancel(): void };
 }
