@@ -2,7 +2,7 @@ import type { Family } from '../../../family/family.ts';
 import { NM_PER_INCH, NM_PER_MM } from '../../../geom/point.ts';
 import type { Sureness } from '../../../passage/align-regions.ts';
 import type { Loss, LossSide, NoBlank, Passage, PassageBlank } from '../../../passage/passage.ts';
-import { bandText, readingText, sizeText, type Units } from '../length-text.ts';
+import { bandText, heightText, readingText, sizeText, type Units } from '../length-text.ts';
 
 /** An area: "13.51 mm²" or "0.0209 in²". */
 export function areaText(area: number, units: Units): string {
@@ -44,7 +44,13 @@ export function noBlankText(none: NoBlank, nameOf: (id: string) => string, clear
     return `With ${readingText(clearance, units)} of running clearance all round nothing is left that all of them share. Choose fewer keyways.`;
   const names = namesText(none.ids.map(nameOf));
   const verb = none.ids.length === 1 ? 'leaves' : 'leave';
-  return `With ${readingText(clearance, units)} of running clearance all round ${names} ${verb} no room for any blank. Leave it out, or set a smaller running clearance for the family.`;
+  return `With ${readingText(clearance, units)} of running clearance all round ${names} ${verb} no room for any blank. Leave ${none.ids.length === 1 ? 'it' : 'them'} out, or set a smaller running clearance for the family.`;
+}
+
+/** A stretch along the blade, or one height where both ends read the same. */
+function placeText(from: number, to: number, units: Units): string {
+  const [low, high] = [heightText(from, units), heightText(to, units)];
+  return low === high ? low : bandText(from, to, units);
 }
 
 /** A web thinner than this is cautioned of where the family sets none, nanometres. Common practice, no source. */
@@ -52,7 +58,7 @@ const THIN_WEB = 500_000;
 
 /** The web of the blank, and whether it is enough. */
 export function webText({ web }: PassageBlank, { leastWeb }: Family, units: Units): { words: string; weak: boolean } {
-  const told = `Its thinnest web is ${readingText(web.thickness, units)}, at ${bandText(web.from, web.to, units)}.`;
+  const told = `Its thinnest web is ${readingText(web.thickness, units)}, at ${placeText(web.from, web.to, units)}.`;
   if (leastWeb !== undefined && web.thickness < leastWeb)
     return {
       words: `${told} That is less than the family's least web of ${readingText(leastWeb, units)}: a blank this thin may be weak.`,
@@ -97,7 +103,7 @@ export function lossText(name: string, loss: Loss, units: Units): string {
   const head = `In ${name} it does without ${areaText(loss.area, units)} of ${areaText(loss.own, units)} (${shareText(loss.share)})`;
   const places = loss.places
     .slice(0, MOST_PLACES)
-    .map(({ side, from, to }) => `${SIDES[side]} at ${bandText(from, to, units)}`);
+    .map(({ side, from, to }) => `${SIDES[side]} at ${placeText(from, to, units)}`);
   return places.length > 0 ? `${head}: most ${places.join(', then ')}.` : `${head}, in a thin rim all round.`;
 }
 
@@ -107,6 +113,7 @@ export function othersText(passage: Passage, nameOf: (id: string) => string): st
   if (others.length === 0) return '';
   const also = others.filter(({ fit }) => fit.verdict !== 'blocked').map(({ id }) => nameOf(id));
   if (also.length === 0) return 'It enters no other keyway of the family.';
-  const tight = others.some(({ fit }) => fit.verdict === 'tight') ? ', in some of them tightly' : '';
-  return `It also enters ${namesText(also)}, which ${also.length === 1 ? 'was' : 'were'} not chosen${tight}.`;
+  const tight = others.filter(({ fit }) => fit.verdict === 'tight').length;
+  const tightly = tight === 0 ? '' : ` (${tight === also.length ? 'tightly' : `${tight} of them tightly`})`;
+  return `It also enters ${namesText(also)}${tightly}, which ${also.length === 1 ? 'was' : 'were'} not chosen.`;
 }
