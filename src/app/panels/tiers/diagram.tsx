@@ -1,6 +1,7 @@
-import { type KeyboardEvent, useEffect, useMemo, useRef, useState } from 'react';
+import { type KeyboardEvent, type MouseEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { nodeAfter } from '../../state/tiers/diagram-walk.ts';
+import type { LaidOut } from '../../state/tiers/laying-out.ts';
 import { nodeOf } from '../../state/tiers/tier-reach.ts';
 import { pointAt } from '../../state/tiers/tiers-state.ts';
 import { trayReach } from '../../state/tray-reach.ts';
@@ -13,7 +14,7 @@ import { DiagramLegend } from './diagram-legend.tsx';
 import { DiagramNotice } from './diagram-notice.tsx';
 import { DiagramPlane } from './diagram-plane.tsx';
 import { useDiagram } from './use-diagram.ts';
-import { useDiagramView } from './use-diagram-view.ts';
+import { type DiagramSheet, useDiagramView } from './use-diagram-view.ts';
 
 const ZOOMS: Readonly<Record<string, number>> = { '+': 1.25, '=': 1.25, '-': 0.8, '−': 0.8 };
 
@@ -22,7 +23,7 @@ const ZOOMS: Readonly<Record<string, number>> = { '+': 1.25, '=': 1.25, '-': 0.8
  * the arrow keys walk along the lines, and what they come to is picked.
  */
 export function Diagram({ family }: { family: Family }) {
-  const { selection, results, tiers: store } = useSession();
+  const { results } = useSession();
   const [frame, size] = useSize<HTMLDivElement>();
   const shown = useDiagram(family, size?.width ?? 0);
   const { drawn } = shown;
@@ -33,42 +34,7 @@ export function Diagram({ family }: { family: Family }) {
   const sheet = useDiagramView(frame, size, drawn, entrantId);
   const [sought, setSought] = useState('');
   const found = useMemo(() => foundIn(drawn?.nodes ?? [], sought), [drawn, sought]);
-  const wantsFocus = useRef(false);
-  useEffect(() => {
-    if (!wantsFocus.current) return;
-    wantsFocus.current = false;
-    frame.current?.querySelector<HTMLElement>('[data-relation="picked"]')?.focus({ preventScroll: true });
-  });
-  const pick = (at: number, focus: boolean) => {
-    const node = drawn?.nodes[at];
-    if (!drawn || !node) return;
-    wantsFocus.current = focus;
-    // One of several that enter the same stays picked.
-    const kept = entrantId !== null && drawn.tiers.nodes[at].entrants.includes(entrantId);
-    selection.setState({ entrantId: kept ? entrantId : node.lead.id, part: 'entrant' });
-    sheet.reveal(at);
-  };
-  const numberOf = (target: EventTarget): number => {
-    const id = target instanceof Element ? target.closest<HTMLElement>('[data-node]')?.dataset.node : undefined;
-    return id === undefined || !drawn ? -1 : drawn.nodes.findIndex((node) => node.id === id);
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    if (event.ctrlKey || event.altKey || event.metaKey || !drawn) return;
-    if (event.key in ZOOMS) sheet.zoom(ZOOMS[event.key]);
-    else if (event.key === '0') sheet.fit();
-    else if (event.key === 'Enter' && opening && numberOf(event.target) >= 0) selection.setState({ view: 'compare' });
-    else {
-      const from = numberOf(event.target);
-      const next = from < 0 ? null : nodeAfter(drawn, from, event.key);
-      if (next === null) return;
-      pick(next, true);
-    }
-    event.preventDefault();
-  };
-  const point = (target: EventTarget) => {
-    const at = numberOf(target);
-    pointAt(store, at < 0 || !drawn ? null : { entrantId: drawn.nodes[at].lead.id, openingId: null });
-  };
+  const { pick, hands } = useDiagramHands(frame, drawn, sheet);
   return (
     <>
       <DiagramBar
@@ -86,13 +52,7 @@ export function Diagram({ family }: { family: Family }) {
           role="group"
           aria-label="Tier diagram: arrow keys walk it, plus and minus zoom, 0 fits it"
           className={styles.frame}
-          onKeyDown={onKeyDown}
-          onClick={(event) => pick(numberOf(event.target), false)}
-          onDoubleClick={(event) => numberOf(event.target) >= 0 && opening && selection.setState({ view: 'compare' })}
-          onPointerOver={(event) => point(event.target)}
-          onPointerLeave={() => pointAt(store, null)}
-          onFocus={(event) => point(event.target)}
-          onBlur={() => pointAt(store, null)}
+          {...hands}
           {...sheet.hold}
         >
           {drawn && sheet.view && (
@@ -121,6 +81,60 @@ export function Diagram({ family }: { family: Family }) {
       </div>
     </>
   );
+}
+
+/** What the diagram does with keys and pointer. */
+function useDiagramHands(frame: RefObject<HTMLElement | null>, drawn: LaidOut | null, sheet: DiagramSheet) {
+  const { selection, tiers: store } = useSession();
+  const wantsFocus = useRef(false);
+  useEffect(() => {
+    if (!wantsFocus.current) return;
+    wantsFocus.current = false;
+    frame.current?.querySelector<HTMLElement>('[data-relation="picked"]')?.focus({ preventScroll: true });
+  });
+  const pick = (at: number, focus: boolean) => {
+    const node = drawn?.nodes[at];
+    if (!drawn || !node) return;
+    wantsFocus.current = focus;
+    // One of several that enter the same stays picked.
+    const { entrantId } = selection.getState();
+    const kept = entrantId !== null && drawn.tiers.nodes[at].entrants.includes(entrantId);
+    selection.setState({ entrantId: kept ? entrantId : node.lead.id, part: 'entrant' });
+    sheet.reveal(at);
+  };
+  const numberOf = (target: EventTarget): number => {
+    const id = target instanceof Element ? target.closest<HTMLElement>('[data-node]')?.dataset.node : undefined;
+    return id === undefined || !drawn ? -1 : drawn.nodes.findIndex((node) => node.id === id);
+  };
+  const compare = (event: { target: EventTarget }) => {
+    const { openingId } = selection.getState();
+    if (openingId !== null && numberOf(event.target) >= 0) selection.setState({ view: 'compare' });
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    if (event.ctrlKey || event.altKey || event.metaKey || !drawn) return;
+    const from = numberOf(event.target);
+    const next = from < 0 ? null : nodeAfter(drawn, from, event.key);
+    if (event.key in ZOOMS) sheet.zoom(ZOOMS[event.key]);
+    else if (event.key === '0') sheet.fit();
+    else if (event.key === 'Enter') compare(event);
+    else if (next !== null) pick(next, true);
+    else return;
+    event.preventDefault();
+  };
+  const point = (event: { target: EventTarget }) => {
+    const at = numberOf(event.target);
+    pointAt(store, at < 0 || !drawn ? null : { entrantId: drawn.nodes[at].lead.id, openingId: null });
+  };
+  const hands = {
+    onKeyDown,
+    onClick: (event: MouseEvent) => pick(numberOf(event.target), false),
+    onDoubleClick: compare,
+    onPointerOver: point,
+    onPointerLeave: () => pointAt(store, null),
+    onFocus: point,
+    onBlur: () => pointAt(store, null),
+  };
+  return { pick, hands };
 }
 
 /** The nodes whose names have all that is typed in them; null where nothing is. */

@@ -1,5 +1,6 @@
 // biome-ignore-all lint/a11y/useSemanticElements: rows and cells are placed one by one, out of a table's flow, and most are not there
 import {
+  type CSSProperties,
   type KeyboardEvent,
   type MouseEvent,
   type RefObject,
@@ -46,8 +47,7 @@ interface MatrixGridProps {
 }
 
 function MatrixGrid({ family, width, height, frame }: MatrixGridProps) {
-  const session = useSession();
-  const { selection, results, tiers } = session;
+  const { selection, results } = useSession();
   const matrix = useMatrix(family, width, frame);
   const { fits, rows, columns, measures, place, rowWindow } = matrix;
   const entrantId = useStore(selection, (s) => s.entrantId);
@@ -55,31 +55,8 @@ function MatrixGrid({ family, width, height, frame }: MatrixGridProps) {
   const wornAway = useStore(results, (s) => s.wornAway);
   const setting = useRowSetting(matrix);
   const grid = useRef<HTMLDivElement>(null);
-  const go = useGoing(session, matrix, grid);
+  const hands = useGridHands(matrix, grid, { width, height });
   const rowAt = useMemo(() => new Map(fits?.profiles.map((id, i) => [id, i])), [fits?.profiles]);
-  const page = {
-    rows: rows.length,
-    columns: columns.length,
-    pageRows: Math.max(1, Math.floor((height - measures.headHeight) / measures.cellHeight) - 1),
-    pageColumns: Math.max(1, Math.floor((width - measures.nameWidth) / measures.cellWidth) - 1),
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    const command = event.ctrlKey || event.metaKey;
-    const next = placeAfter(place, { key: event.key, command, alt: event.altKey }, page);
-    if (next) go(next);
-    else if (event.key === 'Enter' && entrantId !== null && openingId !== null) selection.setState({ view: 'compare' });
-    else return;
-    event.preventDefault();
-  };
-  const point = (target: EventTarget) => {
-    const at = placeOf(target);
-    const named = at && { entrantId: rows[at.row]?.id ?? null, openingId: columns[at.column]?.profile.id ?? null };
-    pointAt(tiers, named && (named.entrantId !== null || named.openingId !== null) ? named : null);
-  };
-  const onPress = (event: MouseEvent) => {
-    const at = placeOf(event.target);
-    if (at) go(at);
-  };
   return (
     <div className={styles.sheet} style={{ width: setting.width, height: rowWindow.total, ...measureStyle(measures) }}>
       <MatrixBands matrix={matrix} />
@@ -90,22 +67,14 @@ function MatrixGrid({ family, width, height, frame }: MatrixGridProps) {
         aria-rowcount={rows.length + 1}
         aria-colcount={columns.length + 1}
         className={styles.grid}
-        onKeyDown={onKeyDown}
-        onClick={onPress}
-        onDoubleClick={(event) => {
-          const at = placeOf(event.target);
-          if (at && at.row >= 0 && at.column >= 0) selection.setState({ view: 'compare' });
-        }}
-        onPointerOver={(event) => point(event.target)}
-        onPointerLeave={() => pointAt(tiers, null)}
-        onFocus={(event) => point(event.target)}
-        onBlur={() => pointAt(tiers, null)}
+        {...hands}
       >
         <MatrixHead setting={setting} pickedId={openingId} active={place.row < 0 ? place.column : null} />
-        {rowWindow.shown.map(({ index, start }) => {
-          const entrant = rows[index];
-          return (
-            entrant && (
+        {rowWindow.shown
+          .filter(({ index }) => index < rows.length)
+          .map(({ index, start }) => {
+            const entrant = rows[index];
+            return (
               <MatrixRow
                 key={entrant.id}
                 setting={setting}
@@ -117,12 +86,60 @@ function MatrixGrid({ family, width, height, frame }: MatrixGridProps) {
                 picked={entrant.id === entrantId}
                 active={index === place.row ? place.column : null}
               />
-            )
-          );
-        })}
+            );
+          })}
       </div>
     </div>
   );
+}
+
+/** What the grid does with keys and pointer. */
+function useGridHands(
+  matrix: MatrixLayout,
+  grid: RefObject<HTMLElement | null>,
+  frame: { readonly width: number; readonly height: number },
+) {
+  const session = useSession();
+  const { selection, tiers } = session;
+  const { rows, columns, measures, place } = matrix;
+  const go = useGoing(session, matrix, grid);
+  const page = {
+    rows: rows.length,
+    columns: columns.length,
+    pageRows: Math.max(1, Math.floor((frame.height - measures.headHeight) / measures.cellHeight) - 1),
+    pageColumns: Math.max(1, Math.floor((frame.width - measures.nameWidth) / measures.cellWidth) - 1),
+  };
+  const compare = () => {
+    const { entrantId, openingId } = selection.getState();
+    if (entrantId !== null && openingId !== null) selection.setState({ view: 'compare' });
+  };
+  const point = (event: { target: EventTarget }) => {
+    const at = placeOf(event.target);
+    const named = at && { entrantId: rows[at.row]?.id ?? null, openingId: columns[at.column]?.profile.id ?? null };
+    pointAt(tiers, named && (named.entrantId !== null || named.openingId !== null) ? named : null);
+  };
+  return {
+    onKeyDown: (event: KeyboardEvent) => {
+      const command = event.ctrlKey || event.metaKey;
+      const next = placeAfter(place, { key: event.key, command, alt: event.altKey }, page);
+      if (!next && event.key !== 'Enter') return;
+      event.preventDefault();
+      if (next) go(next);
+      else compare();
+    },
+    onClick: (event: MouseEvent) => {
+      const at = placeOf(event.target);
+      if (at) go(at);
+    },
+    onDoubleClick: (event: MouseEvent) => {
+      const at = placeOf(event.target);
+      if (at && at.row >= 0 && at.column >= 0) compare();
+    },
+    onPointerOver: point,
+    onPointerLeave: () => pointAt(tiers, null),
+    onFocus: point,
+    onBlur: () => pointAt(tiers, null),
+  };
 }
 
 /** Sizes that the style sheet reckons with: lines between cells, marks in them. */
