@@ -29,6 +29,7 @@ interface DiagramNodeKeyProps {
 export const DiagramNodeKey = memo(function DiagramNodeKey(props: DiagramNodeKeyProps) {
   const { node, x, y, relation, found, focusable, verdict, openingName, tier } = props;
   const { names, kind, count, form, width, height } = node;
+  const details = form === 'narrow' ? [kind, count] : [`${kind} · ${count}`];
   const inOpening = verdict ? `; ${VERDICT_WORDS[verdict]} in ${openingName}` : '';
   return (
     <button
@@ -40,7 +41,7 @@ export const DiagramNodeKey = memo(function DiagramNodeKey(props: DiagramNodeKey
       data-found={found ?? undefined}
       data-kind={kind}
       aria-pressed={relation === 'picked'}
-      aria-label={`${names.join(', ')}: ${kind}, enters ${count} keyways, ${tier}${inOpening}`}
+      aria-label={`${names.join('; ')}: ${details.join(' ')} keyways, ${tier}${inOpening}`}
       tabIndex={focusable ? 0 : -1}
       style={{ left: x - width / 2, top: y - height / 2, width, height }}
     >
@@ -62,8 +63,11 @@ export const DiagramNodeKey = memo(function DiagramNodeKey(props: DiagramNodeKey
         {names.map((name) => (
           <b key={name}>{name}</b>
         ))}
-        <span className={styles.detail}>{form === 'narrow' ? kind : `${kind} · ${count}`}</span>
-        {form === 'narrow' && <span className={styles.detail}>{count}</span>}
+        {details.map((text) => (
+          <span key={text} className={styles.detail}>
+            {text}
+          </span>
+        ))}
       </span>
     </button>
   );

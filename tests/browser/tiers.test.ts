@@ -1,0 +1,219 @@
+import type { Page } from 'playwright-core';
+import { afterEach, expect, test } from 'vitest';
+import { largeFamily } from '../cases/large-families.ts';
+import { graveAxeFindings } from '../kit/axe.ts';
+import { type OpenedApp, openApp } from '../kit/open-app.ts';
+import { takeScreenshots } from '../kit/screenshots.ts';
+import { drawing, openFamily, rectangle } from './compare-page.ts';
+import { pickEntrant } from './wall-page.ts';
+
+let app: OpenedApp;
+
+afterEach(async () => {
+  expect(app.problems).toEqual([]);
+  await app.close();
+});
+
+/** The Tiers view once every pair has its verdict and the diagram stands. */
+async function openTiers(page: Page): Promise<void> {
+  await page.getByRole('navigation', { name: 'Views' }).getByRole('button', { name: 'Tiers' }).click();
+  await grid(page).waitFor();
+}
+
+const grid = (page: Page) => page.getByRole('grid', { name: /^Matrix/ });
+const cell = (page: Page, entrant: string, opening: string) =>
+  grid(page).getByRole('gridcell', { name: new RegExp(`^${entrant} in ${opening} keyway:`) });
+const told = (page: Page) => page.locator('[data-told]');
+const nodes = (page: Page) => page.locator('button[data-node]');
+const node = (page: Page, name: string) => page.getByRole('button', { name: new RegExp(`^${name}.*tier \\d of`) });
+const picked = (page: Page) =>
+  page.getByRole('listbox', { name: 'Blanks and tools' }).locator('[aria-selected="true"]');
+const rowNames = (page: Page) => grid(page).getByRole('rowheader').allTextContents();
+
+test('one selection in matrix, diagram and tray; what the pointer is on is told in a sentence', async () => {
+  app = await openApp();
+  const { page } = app;
+  await openTiers(page);
+  await nodes(page).first().waitFor();
+  expect(await nodes(page).count()).toBe(18);
+  await cell(page, 'Reed group blank', 'Ruff').click();
+  await picked(page).getByText('Reed group blank').waitFor();
+  await page.locator('button[data-relation="picked"]', { hasText: 'Reed group blank' }).waitFor();
+  await told(page).getByText('Reed group blank does not enter Ruff keyway: blocked by the').waitFor();
+  await grid(page)
+    .getByRole('rowheader', { name: /^Causeway group blank/ })
+    .hover();
+  await told(page).getByText('The Causeway group blank enters 7 of 10 keyways: Heron, Smew').waitFor();
+  await told(page)
+    .getByText(/It is blocked in .*Rail.* by the (left|right) ward/)
+    .waitFor();
+  await node(page, 'Shore group blank').click();
+  await picked(page).getByText('Shore group blank').waitFor();
+  await expect.poll(() => cell(page, 'Shore group blank', 'Ruff').getAttribute('aria-selected')).toBe('true');
+  await pickEntrant(page, 'Dyke group blank');
+  await page.locator('button[data-relation="picked"]', { hasText: 'Dyke group blank' }).waitFor();
+  const readings = page.getByRole('complementary', { name: 'Readings' });
+  await readings.getByText('The concept lattice behind the diagram has 24 nodes').waitFor();
+  await readings.getByRole('button', { name: 'Common passage' }).click();
+  await page.locator('button[aria-current="page"]', { hasText: 'Common passage' }).waitFor();
+});
+
+test('the matrix by keyboard: arrows, ends, heads, and Enter opens Compare', async () => {
+  app = await openApp();
+  const { page } = app;
+  await openTiers(page);
+  await cell(page, 'Heron blank, five chambers', 'Heron').focus();
+  const focused = () =>
+    page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent);
+  await page.keyboard.press('ArrowRight');
+  await expect.poll(focused).toMatch(/^Heron blank, five chambers in Smew keyway: blocked/);
+  await page.keyboard.press('Control+End');
+  await expect.poll(focused).toMatch(/^Nose feeler in Dunlin keyway/);
+  await page.keyboard.press('Home');
+  await expect.poll(focused).toMatch(/^Nose feeler in Heron keyway/);
+  await page.keyboard.press('ArrowLeft');
+  await expect.poll(focused).toMatch(/^Nose feeler/);
+  await page.keyboard.press('Control+Home');
+  await expect.poll(focused).toMatch(/^Heron blank, five chambers in Heron keyway: enters/);
+  await page.keyboard.press('PageDown');
+  await expect.poll(focused).not.toMatch(/^Heron blank, five/);
+  await page.keyboard.press('Control+Home');
+  await page.keyboard.press('ArrowUp');
+  await expect.poll(focused).toBe('Heron keyway');
+  await told(page).getByText('The Heron keyway is entered by').waitFor();
+  await page.keyboard.press('ArrowDown');
+  await page.keyboard.press('Enter');
+  await drawing(page).waitFor();
+});
+
+test('rows and columns are sorted each for themselves; large cells have their margins', async () => {
+  app = await openApp();
+  const { page } = app;
+  await openTiers(page);
+  await nodes(page).first().waitFor();
+  await page.getByLabel('Rows', { exact: true }).selectOption('tier');
+  await expect.poll(async () => (await rowNames(page))[0]).toMatch(/^Polder all-section blank10/);
+  await page.getByLabel('Rows', { exact: true }).selectOption('name');
+  await expect.poll(async () => (await rowNames(page))[0]).toMatch(/^Avocet blank/);
+  await page.getByLabel('Columns', { exact: true }).selectOption('name');
+  await expect.poll(async () => (await grid(page).getByRole('columnheader').allTextContents())[1]).toBe('Avocet');
+  await page.getByRole('button', { name: 'Large cells with margins' }).click();
+  await cell(page, 'Avocet blank', 'Avocet')
+    .getByText(/^\+0\.0\d\d$/)
+    .waitFor();
+});
+
+test('the diagram by keyboard and pointer: lines are walked, found, zoomed, held, and only neighbours shown', async () => {
+  app = await openApp();
+  const { page } = app;
+  await openTiers(page);
+  await page.getByRole('button', { name: 'Diagram', exact: true }).click();
+  await pickEntrant(page, 'Smew blank');
+  await node(page, 'Smew blank').focus();
+  const focused = () => page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? '');
+  await page.keyboard.press('ArrowUp');
+  await expect.poll(focused).toMatch(/^Reed group blank: group · 3 of 10 keyways/);
+  await page.keyboard.press('ArrowUp');
+  await expect.poll(focused).toMatch(/^Causeway group blank: group · 7 of 10/);
+  const plane = page.locator('[data-nodes]');
+  const place = () => plane.evaluate((element) => (element as HTMLElement).style.transform);
+  const before = await place();
+  await page.keyboard.press('+');
+  await expect.poll(place).not.toBe(before);
+  await page.keyboard.press('0');
+  const fitted = await place();
+  const box = await page.getByRole('group', { name: /^Tier diagram/ }).boundingBox();
+  if (!box) throw new Error('The diagram has no box.');
+  await page.mouse.move(box.x + 20, box.y + 20);
+  await page.mouse.down();
+  await page.mouse.move(box.x + 90, box.y + 50, { steps: 4 });
+  await page.mouse.up();
+  await expect.poll(place).not.toBe(fitted);
+  await page.getByRole('button', { name: 'Fit' }).click();
+  await expect.poll(place).toBe(fitted);
+  await page.mouse.move(box.x + 100, box.y + 100);
+  await page.mouse.wheel(0, -240);
+  await expect.poll(place).not.toBe(fitted);
+  const find = page.getByRole('searchbox', { name: 'Find a blank in the diagram' });
+  await find.fill('shore');
+  await page.getByText('1 found').waitFor();
+  await find.press('Enter');
+  await picked(page).getByText('Shore group blank').waitFor();
+  await page.getByRole('button', { name: 'Neighbours' }).click();
+  await expect.poll(() => nodes(page).count()).toBe(5);
+});
+
+for (const colorScheme of ['light', 'dark'] as const)
+  test(`matrix and diagram, ${colorScheme}: no grave accessibility finding, and pictures to look at`, async () => {
+    app = await openApp({ colorScheme });
+    const { page } = app;
+    await openTiers(page);
+    await nodes(page).first().waitFor();
+    await pickEntrant(page, 'Reed group blank');
+    expect(await graveAxeFindings(page)).toEqual([]);
+    await takeScreenshots(page, `tiers-${colorScheme}`);
+    await page.getByRole('button', { name: 'Diagram', exact: true }).click();
+    await nodes(page).first().waitFor();
+    await takeScreenshots(page, `tiers-diagram-${colorScheme}`);
+    if (colorScheme === 'dark') return;
+    await page.getByRole('button', { name: 'Both', exact: true }).click();
+    const marks = await page
+      .locator('[role="gridcell"]')
+      .evaluateAll((cells) =>
+        Object.fromEntries(cells.map((c) => [(c as HTMLElement).dataset.verdict, getComputedStyle(c).backgroundImage])),
+      );
+    expect(new Set(Object.values(marks)).size).toBe(3);
+    await page.evaluate(() => {
+      document.documentElement.style.filter = 'grayscale(1)';
+    });
+    await takeScreenshots(page, 'tiers-grey');
+  });
+
+test('a family of 200 by 200: only what is seen is on the page, wherever it is scrolled to', async () => {
+  app = await openApp();
+  const { page } = app;
+  await openFamily(page, JSON.parse(largeFamily(200, 200).text));
+  await page.getByText('Large invented family').first().waitFor();
+  await openTiers(page);
+  expect(await grid(page).getAttribute('aria-rowcount')).toBe('201');
+  expect(await grid(page).getAttribute('aria-colcount')).toBe('201');
+  const scrolled = await page.locator('[data-matrix]').evaluate(async (frame) => {
+    let [most, empty, long, last] = [0, 0, 0, performance.now()];
+    for (let step = 0; step < 120; step++) {
+      frame.scrollBy(46, 53);
+      await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+      const now = performance.now();
+      if (now - last > 250) long++;
+      last = now;
+      const box = frame.getBoundingClientRect();
+      const middle = document.elementFromPoint(box.left + box.width * 0.75, box.top + box.height * 0.75);
+      if (!middle?.closest('[role="gridcell"]')) empty++;
+      most = Math.max(most, frame.querySelectorAll('[role="gridcell"]').length);
+    }
+    return { most, empty, long, left: frame.scrollLeft, top: frame.scrollTop };
+  });
+  expect(scrolled.top).toBeGreaterThan(5000);
+  expect(scrolled.left).toBeGreaterThan(4000);
+  expect(scrolled.most).toBeLessThan(1500);
+  expect(scrolled.empty).toBe(0);
+  await page.keyboard.press('Escape');
+  await cell(page, 'Heron blank', 'Heron').focus();
+  await page.keyboard.press('Control+End');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-colindex'))).toBe('201');
+});
+
+test('a family without keyways, without blanks, and with one of each says what there is', async () => {
+  app = await openApp();
+  const { page } = app;
+  const slot = { id: 'slot', kind: 'opening', name: 'Slot keyway', outline: rectangle(2.1, 6.6) };
+  const bar = { id: 'bar', kind: 'blank', name: 'Bar blank', outline: rectangle(2, 6) };
+  await page.getByRole('navigation', { name: 'Views' }).getByRole('button', { name: 'Tiers' }).click();
+  await openFamily(page, { name: 'Plain', runningClearance: 0.03, tolerance: 0.01, profiles: [bar] });
+  await page.getByText('This family has no keyways').waitFor();
+  await openFamily(page, { name: 'Plain', runningClearance: 0.03, tolerance: 0.01, profiles: [slot] });
+  await page.getByText('This family has no blanks or tools').waitFor();
+  await openFamily(page, { name: 'Plain', runningClearance: 0.03, tolerance: 0.01, profiles: [slot, bar] });
+  await told(page).getByText('The Bar blank enters the only keyway, Slot keyway.').waitFor();
+  await nodes(page).first().waitFor();
+  expect(await nodes(page).count()).toBe(1);
+});
