@@ -1,7 +1,7 @@
 import type { Point } from '../geom/point.ts';
 import type { Region } from '../geom/region.ts';
 import { overlapMeter } from './overlap-area.ts';
-import { boxOfRegion } from './overlap-regions.ts';
+import { areaOf, boxOfRegion } from './overlap-regions.ts';
 
 /** A place and the area that is shared there, square nanometres. */
 export interface Climbed {
@@ -69,6 +69,9 @@ function tried(areaAt: (move: Point) => number, { at }: Climbed, direction: Poin
   return { at: move, area: areaAt(move) };
 }
 
+/** A region that leaves out less than this share of what stands still covers it: no move can gain. */
+const COVERED = 3e-6;
+
 /** How many places each way are looked at where two regions do not overlap at the start. */
 const GRID = 7;
 
@@ -78,8 +81,9 @@ const GRID = 7;
  */
 export function climbOverlap(still: Region, moving: Region, start: Point, steps: Steps): Climbed {
   const areaAt = overlapMeter(still, moving);
-  const first = areaAt(start) > 0 ? start : bestOfGrid(areaAt, still, moving);
-  return climb(areaAt, first, steps);
+  const area = areaAt(start);
+  if (area >= areaOf(still) * (1 - COVERED)) return { at: start, area };
+  return climb(areaAt, area > 0 ? start : bestOfGrid(areaAt, still, moving), steps);
 }
 
 function bestOfGrid(areaAt: (move: Point) => number, still: Region, moving: Region): Point {

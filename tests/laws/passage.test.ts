@@ -6,6 +6,7 @@ import { sharedBy } from '../../src/passage/align-regions.ts';
 import { overlapMeter } from '../../src/passage/overlap-area.ts';
 import { areaOf, moveRegion, share } from '../../src/passage/overlap-regions.ts';
 import { bladeOf, roomFor } from '../../src/passage/widest-blank.ts';
+import { polygonPair } from '../cases/polygon-pairs.ts';
 import { randomNumbers } from '../cases/random-numbers.ts';
 import { randomSection } from '../cases/random-section.ts';
 import { growByMitre, sectionOutline } from '../cases/section-outline.ts';
@@ -107,4 +108,39 @@ test('the quick measure holds where walls lie on each other', () => {
   const up = { x: 0, y: 300 * UM };
   const clipped = areaOf(share(region, moveRegion(region, up)));
   expect(Math.abs(overlapMeter(region, region)(up) - clipped)).toBeLessThan(1e8);
+});
+
+test('odd outlines throw nothing: jagged ones, slivers, circles of many vertices, all at once and far apart', () => {
+  const circle = (count: number, radius: number, off: number): Ring =>
+    soundRing(
+      Array.from({ length: count }, (_, i) => ({
+        x: off + radius * Math.cos((2 * Math.PI * i) / count),
+        y: radius * Math.sin((2 * Math.PI * i) / count),
+      })),
+    );
+  const sliver = soundRing([
+    { x: 0, y: 0 },
+    { x: 3e6, y: 9e6 },
+    { x: 3e6 + 3_000, y: 9e6 },
+  ]);
+  const odd: Record<string, Ring>[] = [
+    ...Array.from({ length: 12 }, (_, seed) => ({
+      jagged: soundRing(polygonPair(seed).opening.outer),
+      other: soundRing(polygonPair(seed + 100).opening.outer),
+      plain: Object.values(keyways(seed, 1))[0],
+    })),
+    { circle: circle(2_000, 2e6, 0), small: circle(3, 1e6, 30e6), far: circle(40, 3e6, -40e6) },
+    { sliver, circle: circle(40, 2e6, 0) },
+    { sliver },
+  ];
+  for (const [n, family] of odd.entries()) {
+    const { blank, none, entries, common } = findPassage(family, CLEARANCE);
+    if (blank)
+      expect(
+        entries.map(({ fit }) => fit.verdict),
+        `${n}`,
+      ).toEqual(Object.keys(family).map(() => 'enters'));
+    else expect(none, `${n}`).not.toBeNull();
+    expect(areaOf(common), `${n}`).toBeGreaterThan(0);
+  }
 });
