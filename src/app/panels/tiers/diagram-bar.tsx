@@ -31,7 +31,7 @@ export function DiagramBar({ shown, sought, onSeek, foundCount, onTakeFirst, she
         type="search"
         className={styles.search}
         aria-label="Find a blank in the diagram"
-        placeholder="Find a blank"
+        placeholder="Find"
         title="Lights what has these letters in its name; Enter picks the first"
         value={sought}
         onChange={(event) => onSeek(event.target.value)}

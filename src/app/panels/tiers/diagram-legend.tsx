@@ -31,8 +31,8 @@ export function DiagramLegend({ opening, picked }: { opening: Profile | null; pi
 
 function LineSample({ relation }: { relation: 'above' | 'below' }) {
   return (
-    <svg className={styles.lines} width="28" height="10" aria-hidden="true">
-      <path data-relation={relation} d="M1 5H27" />
+    <svg className={styles.lines} width="24" height="10" aria-hidden="true">
+      <path data-relation={relation} d="M1 5H23" />
     </svg>
   );
 }

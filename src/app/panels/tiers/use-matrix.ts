@@ -69,7 +69,7 @@ export function useMatrix(family: Family, width: number, frame: RefObject<HTMLEl
     before: nameWidth,
     after: overhang,
   };
-  const down = { frame, count: rows.length, size: cellHeight, before: headHeight, after: 8 };
+  const down = { frame, count: rows.length, size: cellHeight, before: headHeight, after: 0 };
   const rowWindow = useWindowOfRows({ ...down, kept: place.row });
   const columnWindow = useWindowOfRows({ ...across, kept: place.column });
   return { fits, rows, columns, measures, place, rowWindow, columnWindow, setHead };
