@@ -8,7 +8,7 @@ import { useMisleading } from './use-rename-ground.ts';
 export function MisleadingReadings({ family }: { family: Family }) {
   const found = useMisleading(family);
   const facts = MISLEADING_KINDS.map((kind) => ({
-    term: MISLEADING_WORDS[kind].title,
+    term: MISLEADING_WORDS[kind].short,
     value: String(found.filter((one) => one.kind === kind).length),
   }));
   return (
