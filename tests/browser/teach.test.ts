@@ -1,13 +1,19 @@
+import { mkdirSync } from 'node:fs';
+import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { afterEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
-import { type OpenedApp, type OpenOptions, openApp } from '../kit/open-app.ts';
+import { PROJECT_ROOT } from '../kit/install-when-needed.mjs';
+import { type OpenedApp, type OpenOptions, openApp, WINDOW_SIZES } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
 import { demoFamily, knowledgeOf } from '../unit/teach/known-family.ts';
 import { drawing, openFamily, rectangle, verdict } from './compare-page.ts';
 import { textOf } from './wall-page.ts';
 
 let app: OpenedApp;
+
+const SIZES = Object.values(WINDOW_SIZES);
+const SHOTS = join(PROJECT_ROOT, 'tests', 'browser', 'shots');
 
 afterEach(async () => {
   expect(app.problems).toEqual([]);
@@ -58,20 +64,21 @@ test('the demo lesson is shown by keyboard through ten steps, every one readable
   await page.locator('[data-present]').focus();
   await page.keyboard.press('p');
   await show(page).waitFor();
+  mkdirSync(SHOTS, { recursive: true });
   const seen: string[] = [];
   for (;;) {
     await settled(page);
     const at = await place(page);
     if (seen.includes(at)) break;
     seen.push(at);
-    await takeScreenshots(page, `teach-show-${at}`);
-    expect([at, await unreadable(page)]).toEqual([at, []]);
-    await page.setViewportSize({ width: 1024, height: 700 });
-    await expect.poll(() => page.locator('article[data-show]').evaluate((e) => e.clientWidth)).toBe(1024);
-    await settled(page);
-    expect([at, await unreadable(page)]).toEqual([at, []]);
-    await page.setViewportSize({ width: 1440, height: 900 });
-    await expect.poll(() => page.locator('article[data-show]').evaluate((e) => e.clientWidth)).toBe(1440);
+    // One change of size a step: the next one begins at the size that this one ended at.
+    for (const size of seen.length % 2 === 1 ? SIZES : [...SIZES].reverse()) {
+      await page.setViewportSize(size);
+      await expect.poll(() => page.locator('article[data-show]').evaluate((e) => e.clientWidth)).toBe(size.width);
+      await settled(page);
+      expect([at, size.width, await unreadable(page)]).toEqual([at, size.width, []]);
+      await page.screenshot({ path: join(SHOTS, `teach-show-${at}-${size.width}x${size.height}.png`) });
+    }
     await page.keyboard.press(['ArrowRight', ' ', 'PageDown', 'Enter'][seen.length % 4]);
   }
   const whole = Array.from({ length: 10 }, (_, i) => `${i + 1}.0`);

@@ -50,7 +50,6 @@ export function PairMarks(props: PairMarksProps) {
         return (
           <g key={`${words} ${x} ${y}`} data-blocks={blocks}>
             <path className={styles.leader} d={`M${x} ${y}L${onLeft ? left + wide : left} ${top}`} />
-            <circle className={styles.ring} cx={x} cy={y} r={line * 0.62} />
             <rect className={styles.plate} x={left} y={top - tall / 2} width={wide} height={tall} />
             <text className={styles.plateWords} x={left + line * 0.6} y={top - line * 0.25} fontSize={line}>
               {words}
@@ -61,6 +60,11 @@ export function PairMarks(props: PairMarksProps) {
           </g>
         );
       })}
+      {plates.map(({ x, y, blocks }) => (
+        <g key={`${x} ${y}`} data-blocks={blocks}>
+          <circle className={styles.ring} cx={x} cy={y} r={line * 0.62} />
+        </g>
+      ))}
     </svg>
   );
 }
