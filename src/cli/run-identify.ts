@@ -103,11 +103,12 @@ function toText(answer: Identification, family: Family, error: number, { width, 
     '',
     '  most mm   mean mm  area mm2  view  section',
     ...rows,
+    ...(answer.beyond > 0 ? [`and ${answer.beyond} more, further off`] : []),
     '',
   ].join('\n');
 }
 
-function toJson({ likeness, count, ranked }: Identification): string {
+function toJson({ likeness, count, ranked, beyond }: Identification): string {
   const um = (nm: number) => Number((nm / 1e3).toFixed(3));
   const row = ({ ids, careful, comparison }: Candidate) => {
     const { most, at, mean, rms, areaApart, pose } = comparison;
@@ -123,5 +124,5 @@ function toJson({ likeness, count, ranked }: Identification): string {
       careful,
     };
   };
-  return `${JSON.stringify({ likeness, count, ranked: ranked.map(row) }, null, 2)}\n`;
+  return `${JSON.stringify({ likeness, count, ranked: ranked.map(row), beyond }, null, 2)}\n`;
 }

@@ -1,7 +1,7 @@
 import { hausdorff } from '../geom/hausdorff.ts';
 import { boxOf, type Point } from '../geom/point.ts';
-import { signedArea } from '../geom/signed-area.ts';
 import type { Profile } from '../profile/profile.ts';
+import { areaMoments } from './area-moments.ts';
 
 /** Outlines of one kind no further apart than this are one and the same section, nanometres. */
 const SAME = 1_000;
@@ -28,6 +28,7 @@ interface Shape {
   readonly wide: number;
   readonly tall: number;
   readonly area: number;
+  readonly middle: Point;
   readonly length: number;
   readonly points: readonly Point[];
 }
@@ -39,11 +40,16 @@ function shapeOf(ring: readonly Point[]): Shape {
     const q = points[(i + 1) % points.length];
     return sum + Math.hypot(q.x - p.x, q.y - p.y);
   }, 0);
-  return { wide: maxX - minX, tall: maxY - minY, area: signedArea(points), length, points };
+  const { area, middle } = areaMoments(points);
+  return { wide: maxX - minX, tall: maxY - minY, area, middle, length, points };
 }
 
 function isSame(a: Shape, b: Shape): boolean {
   if (Math.abs(a.wide - b.wide) > SAME || Math.abs(a.tall - b.tall) > SAME) return false;
-  if (Math.abs(a.area - b.area) > SAME * Math.max(a.length, b.length)) return false;
+  // A band of that width along the outline is all that they may differ by: it moves the middle by so little.
+  const band = SAME * Math.max(a.length, b.length);
+  if (Math.abs(a.area - b.area) > band) return false;
+  const reach = (band * (a.wide + a.tall)) / a.area;
+  if (Math.hypot(a.middle.x - b.middle.x, a.middle.y - b.middle.y) > reach) return false;
   return hausdorff(a.points, b.points).distance <= SAME;
 }

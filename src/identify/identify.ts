@@ -38,6 +38,8 @@ export interface Candidate {
 /** What an unknown outline may be: every section, the closest first, and how sure it is. */
 export interface Identification extends LikenessAnswer {
   readonly ranked: readonly Candidate[];
+  /** How many sections more there are, further off in the rough than all of these, and not measured. */
+  readonly beyond: number;
 }
 
 /** So many of the sections, at least, that lie closest in the rough are laid with care. */
@@ -45,6 +47,9 @@ const CAREFUL = 10;
 
 /** And so many at most, where more are about as close as the closest. */
 const MOST_CAREFUL = 30;
+
+/** More than so many are not measured: each costs some milliseconds, and none of them is it. */
+const MOST_RANKED = 60;
 
 /** The profiles of a family that an unknown is compared with. */
 export function profilesAmong(profiles: readonly Profile[], among: Among): Profile[] {
@@ -58,12 +63,14 @@ export function profilesAmong(profiles: readonly Profile[], among: Among): Profi
  *
  * All are laid on the unknown roughly, the closest then with care.
  *
- * @returns every section; the rest of a large family beyond the closest is measured as it lies in the rough.
+ * @returns every section, of a large family the sixty closest; those beyond the closest thirty at most are measured as
+ *   they lie in the rough.
  * @check tests/unit/identify/identify.test.ts, tests/unit/identify/noisy-traces.test.ts
  */
 export function* identifying(question: Question): Generator<{ done: number; total: number }, Identification, void> {
   const lines = equalOutlines(question.profiles);
-  const total = 2 * lines.length + 1;
+  const measured = Math.min(MOST_RANKED, lines.length);
+  const total = lines.length + measured + 1;
   yield { done: 0, total };
   const unknown = prepareUnknown(flatOutline(question.outline), question);
   const rough: RoughLine[] = [];
@@ -76,13 +83,14 @@ export function* identifying(question: Question): Generator<{ done: number; tota
   const careful = carefulCount(rough, question.error);
   const tie = question.error / 5;
   const ranked: Candidate[] = [];
-  for (const [i, { ids, known, poses }] of rough.entries()) {
+  for (const [i, { ids, known, poses }] of rough.slice(0, measured).entries()) {
     const isCareful = i < careful;
     const compare = isCareful ? compareOutlines : compareRoughly;
     ranked.push({ ids, comparison: compare(unknown, known, tie, poses), careful: isCareful });
     yield { done: lines.length + ranked.length + 1, total };
   }
-  return judged(plainestFirst(ranked.sort(byCloseness), tie), question.error);
+  const answer = judged(plainestFirst(ranked.sort(byCloseness), tie), question.error);
+  return { ...answer, beyond: lines.length - measured };
 }
 
 /** {@link identifying} at once. */
@@ -119,7 +127,7 @@ function plainestFirst(ranked: Candidate[], tie: number): Candidate[] {
 }
 
 /** Those that may be it come first, whatever their mean. */
-function judged(ranked: readonly Candidate[], error: number): Identification {
+function judged(ranked: readonly Candidate[], error: number): Omit<Identification, 'beyond'> {
   const figures = ranked.map(({ comparison }) => comparison);
   const answer = judgeLikeness(figures, error);
   if (answer.likeness !== 'either') return { ranked, ...answer };

@@ -81,6 +81,7 @@ test('nothing to compare with is an answer too', () => {
     ranked: [],
     likeness: 'none',
     count: 0,
+    beyond: 0,
   });
 });
 
@@ -89,6 +90,13 @@ test('two sections that differ by less than the error cannot be told apart; with
   const ask = (error: number) => identify({ ...exact, error, outline: boxOfMm(2, 8), profiles: family });
   expect(ask(50_000)).toMatchObject({ likeness: 'either', count: 2 });
   expect(ask(5_000)).toMatchObject({ likeness: 'certain', count: 1 });
+});
+
+test('of a very large family the sixty closest are ranked, and the rest counted', () => {
+  const family = Array.from({ length: 90 }, (_, i) => blank(`b${i}`, boxOfMm(1 + i * 0.02, 8)));
+  const { ranked, beyond } = identify({ ...exact, outline: boxOfMm(1.4, 8), profiles: family });
+  expect([ranked.length, beyond]).toEqual([60, 30]);
+  expect(ranked[0].ids).toEqual(['b20']);
 });
 
 test('where it was drawn and from which corner makes no difference', () => {

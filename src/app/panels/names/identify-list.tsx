@@ -28,7 +28,7 @@ export function IdentifyList({ family, answer, profiles, picked }: IdentifyListP
   const session = useSession();
   const units = useStore(session.settings, (s) => s.units);
   const listed = answer.ranked.slice(0, MOST_LISTED);
-  const more = answer.ranked.length - listed.length;
+  const more = answer.ranked.length - listed.length + answer.beyond;
   const reach = useMemo(() => trayReach(family), [family]);
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.key in STEPS) pickCandidate(session, Math.min(listed.length - 1, picked + STEPS[event.key]));
