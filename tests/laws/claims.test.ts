@@ -47,7 +47,7 @@ function standings(cells: readonly (readonly string[])[]) {
 }
 
 const MARKS = { always: ['x', 'yes', '1'], never: ['-', 'no', '0'] } as const;
-const said = (parts: ThreeWay, n: number) => (parts === 'depends' ? '' : MARKS[parts][n % 3]);
+const said = (parts: ThreeWay, n: number): string => (parts === 'depends' ? '' : MARKS[parts][n % 3]);
 const TRUTH = entrants.map((entrant, i) =>
   openings.map((opening, k) => said(answerOf(entrant.id, opening.id).parts, i + k)),
 );
