@@ -41,7 +41,6 @@ export const DiagramNodeKey = memo(function DiagramNodeKey(props: DiagramNodeKey
       data-found={found ?? undefined}
       data-kind={kind}
       aria-pressed={relation === 'picked'}
-      aria-label={`${names.join('; ')}: ${details.join(' ')} keyways, ${tier}${inOpening}`}
       tabIndex={focusable ? 0 : -1}
       style={{ left: x - width / 2, top: y - height / 2, width, height }}
     >
@@ -69,6 +68,7 @@ export const DiagramNodeKey = memo(function DiagramNodeKey(props: DiagramNodeKey
           </span>
         ))}
       </span>
+      <span className="unseen">{` keyways, ${tier}${inOpening}`}</span>
     </button>
   );
 });
