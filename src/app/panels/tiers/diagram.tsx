@@ -1,5 +1,15 @@
-import { type KeyboardEvent, type MouseEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
+import {
+  type CSSProperties,
+  type KeyboardEvent,
+  type MouseEvent,
+  type RefObject,
+  useEffect,
+  useMemo,
+  useRef,
+  useState,
+} from 'react';
 import type { Family } from '../../../family/family.ts';
+import type { DiagramView } from '../../state/tiers/diagram-view.ts';
 import { nodeAfter } from '../../state/tiers/diagram-walk.ts';
 import type { LaidOut } from '../../state/tiers/laying-out.ts';
 import { nodeOf } from '../../state/tiers/tier-reach.ts';
@@ -35,6 +45,11 @@ export function Diagram({ family }: { family: Family }) {
   const [sought, setSought] = useState('');
   const found = useMemo(() => foundIn(drawn?.nodes ?? [], sought), [drawn, sought]);
   const { pick, hands } = useDiagramHands(frame, drawn, sheet);
+  const takeFirst = () => {
+    if (!found?.size) return;
+    pick([...found][0], false);
+    setSought('');
+  };
   return (
     <>
       <DiagramBar
@@ -43,7 +58,7 @@ export function Diagram({ family }: { family: Family }) {
         onSeek={setSought}
         foundCount={found?.size ?? null}
         sheet={sheet}
-        onTakeFirst={() => found && found.size > 0 && pick([...found][0], false)}
+        onTakeFirst={takeFirst}
       />
       <div className={styles.body}>
         {/* biome-ignore lint/a11y/useSemanticElements: a group of nodes, no set of fields */}
@@ -56,15 +71,7 @@ export function Diagram({ family }: { family: Family }) {
           {...sheet.hold}
         >
           {drawn && sheet.view && (
-            <div
-              className={styles.plane}
-              data-nodes={drawn.nodes.length}
-              style={{
-                width: drawn.layout.width,
-                height: drawn.layout.height,
-                transform: `translate(${sheet.view.x}px, ${sheet.view.y}px) scale(${sheet.view.scale})`,
-              }}
-            >
+            <div className={styles.plane} data-nodes={drawn.nodes.length} style={planeStyle(drawn, sheet.view)}>
               <DiagramPlane
                 drawn={drawn}
                 entrantId={entrantId}
@@ -81,6 +88,10 @@ export function Diagram({ family }: { family: Family }) {
       </div>
     </>
   );
+}
+
+function planeStyle({ layout: { width, height } }: LaidOut, { x, y, scale }: DiagramView): CSSProperties {
+  return { width, height, transform: `translate(${x}px, ${y}px) scale(${scale})` };
 }
 
 /** What the diagram does with keys and pointer. */
