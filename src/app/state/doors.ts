@@ -24,6 +24,7 @@ import type { TraceInput } from '../../jobs/trace-picture.ts';
 import type { PictureTrace } from '../../trace/trace-picture.ts';
 import type { BandShapes } from '../pair-now.ts';
 import type { InterchangeDoors } from './exchange/interchange-doors.ts';
+import type { JobOnItsWay } from './job-on-its-way.ts';
 import type { IdentifyDoors } from './names/identify-doors.ts';
 import type { NamesDoors } from './names/names-doors.ts';
 import type { Pace } from './pace.ts';
@@ -37,11 +38,7 @@ export type ReadAnswer =
   | { readonly ok: true; readonly document: FamilyDocument }
   | { readonly ok: false; readonly faults: readonly FileFault[] };
 
-/** A job on its way in another thread; its result rejects with JobCancelled once it was cancelled. */
-export interface JobOnItsWay<Output> {
-  readonly result: Promise<Output>;
-  cancel(): void;
-}
+export type { JobOnItsWay };
 
 /** Edits of the open file that the Mill form makes. */
 export interface MillDoors {

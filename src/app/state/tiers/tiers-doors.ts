@@ -1,7 +1,7 @@
 import type { EntryTable } from '../../../family/entry-table.ts';
 import type { ConceptCount } from '../../../family/tiers.ts';
 import type { Diagram, DiagramInput } from '../../../jobs/lay-out-tiers.ts';
-import type { JobOnItsWay } from '../doors.ts';
+import type { JobOnItsWay } from '../job-on-its-way.ts';
 
 /** What the Tiers view has done in other threads. */
 export interface TiersDoors {
