@@ -24,7 +24,7 @@ async function readyForOffline(page: Page): Promise<void> {
 }
 
 test('after the first opening all works without a network: a reload, judging, an edit, what is kept', async () => {
-  app = await openApp();
+  app = await openApp({ offline: true });
   const { page } = app;
   await judged(page);
   await readyForOffline(page);
@@ -52,7 +52,7 @@ test('after the first opening all works without a network: a reload, judging, an
 });
 
 test('the page can be installed: a manifest with a name, relative addresses and icons of the sizes it says', async () => {
-  app = await openApp();
+  app = await openApp({ offline: true });
   const { page } = app;
   const href = await page.getAttribute('link[rel="manifest"]', 'href');
   expect(href).toBe('./manifest.webmanifest');
@@ -122,7 +122,7 @@ test('a new build is told and comes up when the user says so; the old one’s fi
   const folder = mkdtempSync(join(tmpdir(), 'sectionary-build-'));
   cpSync(buildOnce('app'), folder, { recursive: true });
   const { server, address } = await serveFolder(folder);
-  app = await openApp();
+  app = await openApp({ offline: true });
   try {
     const page = await app.page.context().newPage();
     await page.goto(address);

@@ -5,14 +5,14 @@ import { kept, marginIs, moveCornerTo, openMenu, openPlain } from './keep-page.t
 import { judged } from './wall-page.ts';
 
 test('the built page opens without a complaint and stays on its own origin', async () => {
-  const app = await openApp();
+  const app = await openApp({ offline: true });
   await app.page.waitForLoadState('networkidle');
   expect(app.problems).toEqual([]);
   await app.close();
 });
 
 test('the page itself forbids inline script and foreign addresses, wherever it is served', async () => {
-  const app = await openApp();
+  const app = await openApp({ offline: true });
   const policy = await app.page.getAttribute('meta[http-equiv="Content-Security-Policy"]', 'content');
   expect(policy).toContain("default-src 'none'");
   expect(policy).not.toContain('unsafe');
@@ -34,7 +34,7 @@ test('the page itself forbids inline script and foreign addresses, wherever it i
 });
 
 test('over a whole session no request leaves the origin, the offline worker’s included', async () => {
-  const app = await openApp();
+  const app = await openApp({ offline: true });
   const { page } = app;
   const asked: string[] = [];
   page.context().on('request', (request) => asked.push(request.url()));
@@ -72,7 +72,7 @@ test('every way out that a page has is shut by the policy: pictures, styles, fra
   const away = `127.0.0.1:${typeof at === 'object' && at ? at.port : 0}/out`;
   await fetch(`http://${away}`);
   expect(heard).toBe(1);
-  const app = await openApp();
+  const app = await openApp({ offline: true });
   await judged(app.page);
   const outcome = await app.page.evaluate(async (foreign) => {
     const blocked = new Set<string>();
@@ -125,7 +125,7 @@ test('every way out that a page has is shut by the policy: pictures, styles, fra
 });
 
 test('what users get is the production build of React', async () => {
-  const app = await openApp();
+  const app = await openApp({ offline: true });
   const scripts = await app.page.$$eval('script[src]', (all) => all.map((script) => (script as HTMLScriptElement).src));
   expect(scripts.length).toBeGreaterThan(0);
   for (const address of scripts) {

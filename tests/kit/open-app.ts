@@ -27,6 +27,8 @@ export interface OpenOptions {
   readonly address?: string;
   /** Keep the browser's file dialogs (File System Access); else tests take the plain input and downloads. */
   readonly fileDialogs?: boolean;
+  /** Let the page fetch its files once more for a time without a network; costs each test a second fetch of all of them. */
+  readonly offline?: boolean;
   /** Anything else a browser context takes, such as `hasTouch`. */
   readonly context?: BrowserContextOptions;
 }
@@ -40,6 +42,9 @@ export interface OpenedApp {
   anotherTab(address?: string): Promise<Page>;
   close(): Promise<void>;
 }
+
+/** What the driver writes into the page's console where it keeps the offline worker away. */
+const BLOCKED_BY_US = 'Service Worker registration blocked by Playwright';
 
 let running: Promise<Browser> | null = null;
 
@@ -69,6 +74,7 @@ function leavesOrigin(address: string, origin: string): boolean {
 /** Writes down in `problems` everything that a user's console would complain about, and every foreign request. */
 function watch(page: Page, origin: string, problems: string[]): void {
   page.on('console', (message) => {
+    if (message.text() === BLOCKED_BY_US) return;
     if (message.type() === 'error' || message.type() === 'warning') problems.push(`console: ${message.text()}`);
   });
   page.on('pageerror', (error) => problems.push(`uncaught: ${error.message}`));
@@ -93,6 +99,7 @@ export async function openApp(options: OpenOptions = {}): Promise<OpenedApp> {
     colorScheme: options.colorScheme ?? 'light',
     reducedMotion: options.reducedMotion ?? 'reduce',
     locale: 'en-GB',
+    serviceWorkers: options.offline ? 'allow' : 'block',
     ...options.context,
   });
   // Without a screen the browser's own dialogs for files close at once.
