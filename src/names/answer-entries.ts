@@ -1,11 +1,10 @@
 import { entrantsOf, openingsOf } from '../family/family.ts';
-import type { NameKind } from '../family/name-entry.ts';
 import type { Profile } from '../profile/profile.ts';
 import type { Answer } from './answer.ts';
 import { correctionsOf, profilesIn, sayAlike, unique } from './answer-pair.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Reading } from './read-question.ts';
-import { listed } from './say-list.ts';
+import { chambersText, listed } from './say-list.ts';
 import { goesIn, roomOf } from './say-pair.ts';
 import { namesOf, sayWhere } from './say-where.ts';
 import type { Meaning } from './take-meaning.ts';
@@ -37,8 +36,8 @@ function isPending(goer: Profile, openings: readonly Profile[], knowledge: Knowl
   return openings.length > 0 && openings.every((opening) => goesIn(knowledge, goer, opening) === undefined);
 }
 
-/** What is asked of some keyways: which kind, and whether it is asked what does not go in. */
-type Asked = Pick<Reading, 'asked' | 'excluded' | 'negated'>;
+/** What is asked of some keyways: which kind and length, whether what does not go in, and what turns the question. */
+type Asked = Pick<Reading, 'asked' | 'excluded' | 'negated' | 'chambers' | 'turned'>;
 
 /**
  * What goes into a keyway, or into several at once; into some and not into others; or what does not go in.
@@ -48,9 +47,11 @@ type Asked = Pick<Reading, 'asked' | 'excluded' | 'negated'>;
 export function answerWhatGoesIn(openings: readonly Meaning[], asked: Asked, knowledge: Knowledge): Answer {
   const out = openings.filter(({ mention }) => asked.excluded.includes(mention));
   const [keyways, barred] = [profilesIn(openings.filter((one) => !out.includes(one))), profilesIn(out)];
-  const pool = poolOf(asked.asked, knowledge);
+  const pool = poolOf(asked, knowledge);
   const answers = pool.map((entrant) => enteringAs(entrant, keyways, barred, knowledge));
-  const [entering, open] = [true, undefined].map((answer) => pool.filter((_, i) => answers[i] === answer));
+  const [among, open] = [true, undefined].map((answer) => pool.filter((_, i) => answers[i] === answer));
+  const [tightest] = keyways.length === 1 && asked.turned.turns.has('tightest') ? keyways : [];
+  const entering = tightest ? byRoom(among, tightest, knowledge) : among;
   const pending = keyways.length > 0 && entering.length === 0 && open.length > 0;
   const negated = asked.negated && out.length === 0;
   const shown = negated ? pool.filter((_, i) => answers[i] === false) : entering;
@@ -59,6 +60,7 @@ export function answerWhatGoesIn(openings: readonly Meaning[], asked: Asked, kno
     ...(keyways.length > 0 && !pending
       ? [negated ? sayNotEntering(shown, keyways) : sayEntering(shown, keyways, barred, asked, knowledge)]
       : []),
+    ...(tightest && entering.length > 1 ? ['They are told in order, the tightest first.'] : []),
     ...(negated || out.length > 0 ? [] : sayEach(entering, keyways, pool, knowledge)),
     ...(open.length > 0 ? [`Of these it is not judged yet: ${namesOf(open)}.`] : []),
     ...unique(openings.flatMap(({ notes }) => notes)),
@@ -67,10 +69,16 @@ export function answerWhatGoesIn(openings: readonly Meaning[], asked: Asked, kno
   return { kind: pending ? 'not judged yet' : 'answer', sentences, profiles, choices: [] };
 }
 
-/** Blanks, tools, or both, as asked for. */
-function poolOf(asked: NameKind | null, { family }: Knowledge): Profile[] {
-  const entrants = entrantsOf(family);
+/** Blanks, tools, or both, of any length or one, as asked for. */
+export function poolOf({ asked, chambers }: Pick<Asked, 'asked' | 'chambers'>, { family }: Knowledge): Profile[] {
+  const entrants = entrantsOf(family).filter((one) => chambers === null || one.chambers === chambers);
   return asked === 'blank' || asked === 'tool' ? entrants.filter(({ kind }) => kind === asked) : entrants;
+}
+
+/** Blanks and tools that go into a keyway, the one with the least room first. */
+function byRoom(entering: readonly Profile[], keyway: Profile, knowledge: Knowledge): Profile[] {
+  const room = ({ id }: Profile) => knowledge.fitOf(id, keyway.id)?.clearance ?? 0;
+  return [...entering].sort((a, b) => room(a) - room(b));
 }
 
 /** Whether something goes into all of some keyways and into none of others; undefined where that is not judged. */
@@ -97,22 +105,28 @@ function sayEntering(
   entering: readonly Profile[],
   keyways: readonly Profile[],
   barred: readonly Profile[],
-  { asked }: Asked,
+  { asked, chambers, turned }: Asked,
   knowledge: Knowledge,
 ): string {
   const number = keyways.length > 2 ? 'all of ' : 'both ';
   const but = barred.length > 0 ? `, but not into ${namesOf(barred, 'or')},` : '';
   const where = `${keyways.length > 1 ? number : ''}${namesOf(keyways)}${but}`;
   const kind = asked === 'tool' || asked === 'blank' ? asked : 'blank or tool';
-  if (entering.length === 0) return `No ${kind} goes into ${where.replace(/,$/, '')}.`;
+  const length = chambers === null ? '' : ` in ${chambersText(chambers)}`;
+  if (entering.length === 0) return `No ${kind}${length} goes into ${where.replace(/,$/, '')}.`;
   const texts = entering.map((entrant) =>
     keyways.length === 1 ? withRoom(entrant, keyways[0], knowledge) : entrant.name,
   );
   const shown =
     texts.length > MOST_NAMES ? [...texts.slice(0, MOST_NAMES), `${texts.length - MOST_NAMES} more`] : texts;
-  const count =
-    entering.length > 3 ? ` ${entering.length} ${kind === 'blank or tool' ? 'blanks and tools' : `${kind}s`}` : '';
+  const counted = entering.length > 3 || length !== '' || turned.turns.has('how many');
+  const count = counted ? ` ${entering.length} ${countedKind(kind, entering.length)}${length}` : '';
   return `Into ${where} ${entering.length === 1 ? 'goes' : 'go'}${count}: ${listed(shown)}.`;
+}
+
+function countedKind(kind: string, count: number): string {
+  if (kind === 'blank or tool') return count === 1 ? 'thing' : 'blanks and tools';
+  return count === 1 ? kind : `${kind}s`;
 }
 
 function withRoom(entrant: Profile, keyway: Profile, knowledge: Knowledge): string {
@@ -142,10 +156,10 @@ function sayEach(
 /**
  * What goes into every keyway of the family, else what goes into most.
  *
- * @param asked only blanks or only tools, where that was asked for.
+ * @param asked only blanks or only tools, or those of one length, where that was asked for.
  * @check tests/unit/names/ask.test.ts
  */
-export function answerGoesIntoAll(asked: NameKind | null, knowledge: Knowledge): Answer {
+export function answerGoesIntoAll(asked: Pick<Asked, 'asked' | 'chambers'>, knowledge: Knowledge): Answer {
   const openings = openingsOf(knowledge.family);
   const pool = poolOf(asked, knowledge);
   const counts = pool.map((entrant) => openings.filter((opening) => goesIn(knowledge, entrant, opening)).length);

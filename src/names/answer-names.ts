@@ -81,6 +81,28 @@ function sayGoer([goer, ...others]: readonly Profile[], knowledge: Knowledge): s
 }
 
 /**
+ * Whether the blanks or tools of one name differ; of a name for one thing, what it is.
+ *
+ * @check tests/unit/names/ask.test.ts
+ */
+export function answerAlike(question: string, mentions: readonly Mention[], knowledge: Knowledge): Answer {
+  const [sense] = mentions.flatMap(sensesIn);
+  const goers = sense ? goersOf(sense, knowledge) : [];
+  if (goers.length < 2) return answerWhatIs(question, mentions, knowledge);
+  const [first, ...others] = goers;
+  const names = listed(goers.map(({ name }) => name));
+  const alike = others.every((other) => isSameOutline(first, other));
+  const lengths = unique(goers.map(({ chambers }) => (chambers === undefined ? '' : chambersText(chambers))));
+  const said = alike
+    ? `${names} have one and the same section${lengths.length > 1 ? '; they differ in length only' : ''}. They go into the same keyways.`
+    : `${names} are not all of one shape.`;
+  const where = alike
+    ? [sayGoer(goers, knowledge)]
+    : goers.map((goer) => `${goer.name}: ${sayGoer([goer], knowledge)}`);
+  return { kind: 'answer', sentences: [said, ...where], profiles: goers.map(({ id }) => id), choices: [] };
+}
+
+/**
  * What differs between two names: what kinds of things they are, their sections, lengths, and where they go.
  *
  * @param same whether it was asked if they are the same.

@@ -1,15 +1,16 @@
-import type { Answer, Choice } from './answer.ts';
+import type { Answer } from './answer.ts';
 import { answerGoesIntoAll, answerWhatGoesIn, answerWhere } from './answer-entries.ts';
-import { answerDifference, answerWhatIs } from './answer-names.ts';
+import { answerAlike, answerDifference, answerWhatIs } from './answer-names.ts';
 import { answerPairs } from './answer-pair.ts';
-import { EXAMPLE_FORMS } from './example-forms.ts';
+import { answerTurned } from './answer-turned.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Mention } from './mention.ts';
 import { misleadingNames } from './misleading.ts';
 import type { MisleadingName } from './misleading-name.ts';
+import { notUnderstood } from './not-understood.ts';
 import { type Reading, readQuestion } from './read-question.ts';
-import type { Role } from './resolve.ts';
-import { type Meaning, takeMeaning } from './take-meaning.ts';
+import { chambersText, listed } from './say-list.ts';
+import { withMeanings } from './take-meaning.ts';
 
 /** Longest question that is read, in characters. */
 export const LONGEST_QUESTION = 600;
@@ -25,10 +26,42 @@ export function ask(question: string, knowledge: Knowledge): Answer {
   if (question.length > LONGEST_QUESTION)
     return notUnderstood(['That is too long for one question. Ask one thing at a time.'], [], knowledge);
   const text = question.replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ');
-  const reading = readQuestion(text, knowledge.register);
-  const answer = answerReading(text, reading, knowledge);
-  const warnings = answer.kind === 'answer' ? warningsFor(reading.mentions, knowledge) : [];
-  return warnings.length > 0 ? { ...answer, sentences: [...answer.sentences, ...warnings] } : answer;
+  const read = readQuestion(text, knowledge.register);
+  const changed = read.turned.turns.has('changed') && isOfEntering(read);
+  const reading = changed ? { ...read, yesOrNo: false } : read;
+  const answer = answerTurned(text, reading, knowledge) ?? answerReading(text, reading, knowledge);
+  if (answer.kind !== 'answer') return answer;
+  return {
+    ...answer,
+    sentences: [
+      ...(changed ? [AS_DRAWN] : []),
+      ...(reading.bare ? [`Read as: does ${reading.mentions.map(({ text }) => text).join(' go into ')}?`] : []),
+      ...answer.sentences,
+      ...(isOfEntering(reading) ? sayChambers(reading) : []),
+      ...warningsFor(reading.mentions, knowledge),
+      ...(reading.unread.length > 0 ? [`Not taken into account: ${quotedList(reading.unread)}.`] : []),
+    ],
+  };
+}
+
+/** Said where the question is about parts that are not as drawn. Common practice, no source. */
+const AS_DRAWN =
+  'This is answered for the parts as drawn: a blade that is filed, worn or forced may go in where the drawn one does not.';
+
+function isOfEntering({ form }: Reading): boolean {
+  return form === 'pair' || form === 'where' || form === 'what goes in' || form === 'goes into all';
+}
+
+/** That a length said of a lock is not judged. Common practice, no source. */
+function sayChambers({ chambers, form }: Reading): string[] {
+  if (chambers === null || form === 'what goes in') return [];
+  return [
+    `Length is no part of the section: whether a blank is long enough for ${chambersText(chambers)} is not judged.`,
+  ];
+}
+
+function quotedList(texts: readonly string[]): string {
+  return listed(texts.map((text) => `“${text}”`));
 }
 
 function answerReading(text: string, reading: Reading, knowledge: Knowledge): Answer {
@@ -42,11 +75,15 @@ function answerReading(text: string, reading: Reading, knowledge: Knowledge): An
         answerWhatGoesIn(meant, reading, knowledge),
       );
     case 'goes into all':
-      return answerGoesIntoAll(reading.asked, knowledge);
+      return answerGoesIntoAll(reading, knowledge);
     case 'what is':
       return answerWhatIs(text, reading.mentions, knowledge);
+    case 'do they differ':
+      return answerAlike(text, reading.mentions, knowledge);
     case 'what differs':
     case 'is it the same':
+      if (reading.mentions.length > 2)
+        return notUnderstood(['Ask about two names at a time. These can be asked:'], reading.mentions, knowledge);
       return answerDifference(text, reading.mentions, knowledge, reading.form === 'is it the same');
     case 'what is the word':
       return { kind: 'answer', sentences: [reading.meaning], profiles: [], choices: [] };
@@ -88,39 +125,4 @@ function misleadingOnce(knowledge: Knowledge): readonly MisleadingName[] {
   const known = misleadingKnown.get(knowledge) ?? misleadingNames(knowledge);
   misleadingKnown.set(knowledge, known);
   return known;
-}
-
-/** What is said of the meanings of some names; where one of them must be asked back, that. */
-function withMeanings(
-  question: string,
-  mentions: readonly Mention[],
-  role: Role,
-  knowledge: Knowledge,
-  say: (meanings: readonly Meaning[]) => Answer,
-): Answer {
-  const meanings: Meaning[] = [];
-  for (const mention of mentions) {
-    const taken = takeMeaning(question, mention, role, knowledge);
-    if (!taken.ok) return taken.answer;
-    meanings.push(taken.meaning);
-  }
-  return say(meanings);
-}
-
-/** Questions that can be asked, filled with the names that were found or those of the family. */
-function notUnderstood(sentences: readonly string[], mentions: readonly Mention[], knowledge: Knowledge): Answer {
-  return { kind: 'not understood', sentences, profiles: [], choices: exampleQuestions(mentions, knowledge) };
-}
-
-function exampleQuestions(mentions: readonly Mention[], { family }: Knowledge): Choice[] {
-  const found = mentions.flatMap(({ text, resolution }) => (resolution.kind === 'found' ? [text] : []));
-  const entrants = family.profiles.filter(({ kind }) => kind !== 'opening').map(({ name }) => name);
-  const openings = family.profiles.filter(({ kind }) => kind === 'opening').map(({ name }) => name);
-  return EXAMPLE_FORMS.flatMap(({ slots, question }) => {
-    const [nextEntrant, nextOpening] = [[...entrants], [...openings]];
-    const names = slots.map((slot, i) => found[i] ?? (slot === 'opening' ? nextOpening.shift() : nextEntrant.shift()));
-    if (names.some((name) => name === undefined)) return [];
-    const written = question(names.filter((name) => name !== undefined));
-    return [{ label: written, question: written }];
-  });
 }

@@ -76,11 +76,14 @@ function quotedSpans(question: string, words: readonly Word[]): Span[] {
 
 const longestNames = new WeakMap<Register, number>();
 
-/** How many words the longest name of a register has. */
+/** How many words the longest name or id of a register has. */
 function longestName(register: Register): number {
   const known = longestNames.get(register);
   if (known !== undefined) return known;
-  const most = register.senses.reduce((longest, { text }) => Math.max(longest, wordsOf(text).length), 1);
+  const lengths = register.senses.map(({ text, profile }) =>
+    Math.max(wordsOf(text).length, wordsOf(profile ?? '').length),
+  );
+  const most = lengths.reduce((longest, length) => Math.max(longest, length), 1);
   const longest = Math.min(most, MOST_NAME_WORDS);
   longestNames.set(register, longest);
   return longest;
@@ -134,7 +137,8 @@ function isAfterName(after: Word | undefined): boolean {
  */
 function mayBeName(words: readonly Word[], at: number, senses: readonly Sense[]): boolean {
   const { plain, text } = words[at];
-  if (classOf(plain) === null || words.length === 1) return true;
+  const use = classOf(plain);
+  if (use === null || use === 'turning' || words.length === 1) return true;
   if (plain === 'a' && isAfterName(words[at + 1])) return true;
   if (!senses.some((sense) => sense.text === text)) return false;
   const [before, after] = [words[at - 1]?.plain ?? '', words[at + 1]?.plain ?? ''];

@@ -25,6 +25,8 @@ export type WordClass =
   | 'and'
   | 'between'
   | 'kind'
+  /** Words that turn the question into another one. */
+  | 'turning'
   | 'filling';
 
 const CLASSES: Readonly<Record<Exclude<WordClass, 'kind'>, string>> = {
@@ -49,7 +51,7 @@ const CLASSES: Readonly<Record<Exclude<WordClass, 'kind'>, string>> = {
   same: `same equal equals identical equivalent interchangeable alike synonym synonyms instead replace
     replaces substitute place`,
   all: 'all every everything everywhere each everyone entire whole',
-  any: 'any anything something anywhere somewhere anyone someone',
+  any: 'any anything something anywhere somewhere anyone someone nothing none nobody',
   means: 'mean means meant meaning define definition explain describe',
   room: `clearance gap room margin play tight tightly loose loosely snug snugly close closely much thick interference
     deep depth`,
@@ -57,6 +59,15 @@ const CLASSES: Readonly<Record<Exclude<WordClass, 'kind'>, string>> = {
   by: 'by with',
   and: 'and or both plus &',
   between: 'between among',
+  turning: `upside upsidedown mirror mirrored mirroring mirrorwise backward backwards back inverted invert flip flipped
+    reverse reversed rotate rotated sideways inside opposite side end head tip bow first file files filed filing thinned
+    thinning grind grinding ground cut cutting away worn wear force forced forcing hammer hammered hammering sanded
+    sanding shave shaved shaving trim trimmed trimming bend bending bent tilt tilted modify modified alter altered
+    deepen deepened damaged bevelled beveled polish polished oil oiled plated dirty rusty rusted machine machined
+    shortened solely exclusively alone except excepting excluding besides save rather lieu replacing replacement
+    substituting substitution standing fewer lots equally tightest loosest closest snuggest largest greatest smallest
+    thinnest thickest widest narrowest biggest heaviest lightest deepest shallowest highest lowest tallest newest oldest
+    cheapest strongest weakest simplest fewest half twice narrower count job work`,
   filling: `a an the this that these those it its they them there here he she you your yours i i'm im we us our my me
     of from as about than then so now also too just only really actually ever still yet maybe perhaps exactly precisely
     please kindly tell show give say said says know knows known knowing wonder wondering ask asked asking question

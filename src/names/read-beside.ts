@@ -34,7 +34,8 @@ export function readBeside(
   const alone = mentions.map((mention, i) => {
     const floor = mentions[i - 1]?.to ?? 0;
     const ceiling = mentions[i + 1]?.from ?? words.length;
-    return withBeside(mention, lookBefore(words, lookBehind(words, mention, ceiling), floor));
+    const beside = lookBefore(words, lookBehind(words, mention, ceiling), floor);
+    return withBeside(mention, mentions.length > 1 ? lookOver(words, beside, floor) : beside);
   });
   return shareKinds(
     words,
@@ -68,6 +69,21 @@ function lookBefore(words: readonly Word[], start: Beside, floor: number): Besid
       now = { ...now, kind: now.kind ?? kindOf(words[last]), from: last };
   }
   return now;
+}
+
+/** Kind before a name and a "for" or "of": "the blank for Heron", but not "a blank for Heron", which asks for one. */
+function lookOver(words: readonly Word[], start: Beside, floor: number): Beside {
+  const article = /^(the|a|an)$/.test(words[start.from - 1]?.plain ?? '') ? 1 : 0;
+  const link = start.from - 1 - article;
+  const [of, kind, the] = [words[link]?.plain, words[link - 1], words[link - 2]?.plain];
+  if (link - 1 < floor || start.kind !== null || !kind || !/^(for|of)$/.test(of ?? '')) return start;
+  if (!/^(the|my|our|your)$/.test(the ?? '') || !KIND_WORDS.has(kind.plain) || !asksOfMoving(words)) return start;
+  return { ...start, kind: kindOf(kind), from: link - 1 };
+}
+
+/** Whether a question is about going in, so that a name in it has a part: else "the blank for X" is asked for. */
+function asksOfMoving(words: readonly Word[]): boolean {
+  return words.some(({ plain }) => /^(enters|takes|stops|handles|same|differs)$/.test(classOf(plain) ?? ''));
 }
 
 function withBeside(mention: Mention, { from, to, kind, chambers }: Beside): Mention {

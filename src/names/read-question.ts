@@ -1,9 +1,11 @@
 import type { NameKind } from '../family/name-entry.ts';
 import { findMentions } from './find-mentions.ts';
 import type { Mention } from './mention.ts';
-import { KIND_WORDS, type Word } from './name-phrase.ts';
+import { chambersAt, KIND_WORDS, type Word } from './name-phrase.ts';
+import { type Item, isVerb, itemsOf } from './question-items.ts';
 import { classOf, isParticiple, type WordClass } from './question-words.ts';
 import { areListed } from './read-beside.ts';
+import { readTurns, type Turned } from './read-turns.ts';
 import type { Register } from './register.ts';
 import { canBe, type Role } from './resolve.ts';
 import { meaningOfTerm } from './terms.ts';
@@ -22,6 +24,8 @@ export type Form =
   | 'what is'
   | 'what differs'
   | 'is it the same'
+  /** Whether the things of one name differ: "are the two Heron blanks the same". */
+  | 'do they differ'
   /** What does a word of the trade mean. */
   | 'what is the word'
   | 'not understood';
@@ -47,13 +51,14 @@ export interface Reading {
   readonly turning: boolean;
   /** Whether the blank and the keyway were named the wrong way round. */
   readonly swapped: boolean;
-}
-
-/** A question as names and words with a use; words without are left out. */
-interface Item {
-  readonly at: number;
-  readonly word: Word;
-  readonly use: WordClass;
+  /** Whether two names stand there without a word that says what is asked of them. */
+  readonly bare: boolean;
+  /** The length in chambers that is asked for, or said of the lock; null where none is. */
+  readonly chambers: number | null;
+  /** Words that turn the question. */
+  readonly turned: Turned;
+  /** Words that were not understood and are left out of account. */
+  readonly unread: readonly string[];
 }
 
 /**
@@ -63,34 +68,60 @@ interface Item {
  */
 export function readQuestion(question: string, register: Register): Reading {
   const { words, mentions } = findMentions(question, register);
-  const items = words.flatMap((word, at): Item[] => {
-    const use = mentions.some(({ from, to }) => at >= from && at < to) ? null : wordUse(words, at);
-    return use === null ? [] : [{ at, word, use }];
-  });
+  const items = itemsOf(words, mentions);
   const certain = needed(words, items, mentions);
   const roles = rolesOf(words, items, certain);
   const has = (use: WordClass) => items.some((item) => item.use === use);
   const meaning = mentions.some(({ certain }) => certain) ? '' : termMeaning(question);
-  const form = meaning === '' ? formOf(has, roles, isGreeting(words, has, certain)) : 'what is the word';
+  const bare = isBarePair(words, items, certain);
+  const parted = bare ? { ...roles, entrants: [certain[0]], openings: [certain[1]], open: [] } : roles;
+  const form = meaning === '' ? formOf(has, parted, isGreeting(words, has, certain)) : 'what is the word';
   return {
     form,
     mentions: certain,
-    entrants: roles.entrants,
-    openings: roles.openings,
+    entrants: parted.entrants,
+    openings: parted.openings,
     excluded: form === 'what goes in' ? excludedOf(words, roles.openings) : [],
     negated: has('negation'),
     meaning,
     asked: askedKind(items),
-    yesOrNo: !(['asking', 'room', 'negation', 'why', 'stops'] as const).some(has),
+    yesOrNo: !bare && !(['asking', 'room', 'negation', 'why', 'stops'] as const).some(has),
     turning: items.some(({ word }) => /^(open|turn|operate|unlock|work)(s|ed|ing)?$/.test(word.plain)),
     swapped: roles.swapped,
+    bare,
+    chambers: chambersAsked(words, certain, parted.openings),
+    turned: readTurns(words, items, certain, (mention) => roleIn(parted, mention)),
+    unread: mentions.filter((mention) => !certain.includes(mention)).map(({ text }) => text),
   };
 }
 
-/** What a word does where it stands: "come" in "how come" asks why. */
-function wordUse(words: readonly Word[], at: number): WordClass | null {
-  const how = words[at].plain === 'come' && words[at - 1]?.plain === 'how';
-  return how ? 'why' : classOf(words[at].plain);
+function roleIn({ entrants, openings }: Roles, mention: Mention): Role | null {
+  if (entrants.includes(mention)) return 'entrant';
+  return openings.includes(mention) ? 'opening' : null;
+}
+
+/** "Reed, Heron?": something that may go in, something that it may go into, and no word between or that asks. */
+function isBarePair(words: readonly Word[], items: readonly Item[], mentions: readonly Mention[]): boolean {
+  const [one, two] = mentions;
+  if (mentions.length !== 2 || one.to !== two.from || items.some(({ use }) => use !== 'filling')) return false;
+  if (one.resolution.kind !== 'found' || two.resolution.kind !== 'found') return false;
+  const rest = words.length - (one.to - one.from) - (two.to - two.from);
+  const canGo = one.resolution.senses.some((sense) => canBe(sense, 'entrant'));
+  return rest <= 2 && canGo && two.resolution.senses.some((sense) => canBe(sense, 'opening'));
+}
+
+/** A length that is said of no blank by name: "which six-chamber blank", "the lock, six chambers". */
+function chambersAsked(
+  words: readonly Word[],
+  mentions: readonly Mention[],
+  openings: readonly Mention[],
+): number | null {
+  const ofLock = openings.find(({ chambers, kind }) => chambers !== null && kind === 'keyway');
+  if (ofLock) return ofLock.chambers;
+  const free = words.findIndex(
+    (_, at) => chambersAt(words, at) !== null && !mentions.some(({ from, to }) => at >= from && at < to),
+  );
+  return free < 0 ? null : (chambersAt(words, free)?.chambers ?? null);
 }
 
 /** The openings that a negation stands before: "into Heron but not into Bittern". */
@@ -153,21 +184,40 @@ function rolesOf(words: readonly Word[], items: readonly Item[], mentions: reado
   const roles: (Role | null)[] = [];
   for (const [i, mention] of mentions.entries()) {
     const listed = i > 0 && areListed(words, mentions[i - 1], mention);
-    roles.push(listed ? roles[i - 1] : roleOf(words, items, mention));
+    roles.push(listed ? roles[i - 1] : roleOf(words, items, mentions, mention));
   }
   const of = (role: Role | null) => mentions.filter((_, i) => roles[i] === role);
   return turnedRight(completed({ entrants: of('entrant'), openings: of('opening'), open: of(null), swapped: false }));
 }
 
 /** The part of one name, by the word before it, else by the verb that it is subject or object of. */
-function roleOf(words: readonly Word[], items: readonly Item[], mention: Mention): Role | null {
+function roleOf(
+  words: readonly Word[],
+  items: readonly Item[],
+  mentions: readonly Mention[],
+  mention: Mention,
+): Role | null {
   const verb = items.findLast((item) => item.at < mention.from && isVerb(item));
   const before = wordBefore(words, mention);
+  // "better than Heron does": compared with the subject.
+  if (before === 'than' && /^do(es)?$/.test(words[mention.to]?.plain ?? '')) return 'entrant';
   if (classOf(before) === 'into') return 'opening';
+  const said = mentions.length > 1 && items.some(isVerb) ? saidToBe(words, mention) : null;
+  if (said) return said;
   if (classOf(before) === 'by' && (verb || before === 'by')) return agentRole(before, verb, isPassive(items));
   if (verb) return objectRole(verb.use);
   const next = items.find((item) => item.at >= mention.to && isVerb(item));
   return next ? subjectRole(next, isPassive(items)) : null;
+}
+
+/** "Is X the only keyway that …", "is X the blank that …": what a name is said to be right behind it. */
+function saidToBe(words: readonly Word[], { to }: Mention): Role | null {
+  let at = to;
+  while (/^(a|an|the|one|only|of|single|sole)$/.test(words[at]?.plain ?? '')) at += 1;
+  const kind = at > to ? KIND_WORDS.get(words[at]?.plain ?? '') : undefined;
+  if (kind === undefined || !/^(that|which)$/.test(words[at + 1]?.plain ?? '')) return null;
+  if (kind === 'keyway') return 'opening';
+  return kind === 'blank' || kind === 'tool' ? 'entrant' : null;
 }
 
 /** The word before a name, articles and the like left out. */
@@ -180,10 +230,6 @@ function wordBefore(words: readonly Word[], { from }: Mention): string {
   )
     at -= 1;
   return words[at]?.plain ?? '';
-}
-
-function isVerb({ use }: Item): boolean {
-  return use === 'enters' || use === 'takes' || use === 'stops' || use === 'handles';
 }
 
 function isPassive(items: readonly Item[]): boolean {
@@ -246,13 +292,17 @@ function isEntrantOnly({ resolution }: Mention): boolean {
 
 /** What is asked, by the kinds of words in the question and the parts of its names. */
 function formOf(has: (use: WordClass) => boolean, roles: Roles, greeting: boolean): Form {
-  const { entrants, openings, open } = roles;
-  const names = entrants.length + openings.length + open.length;
+  const names = roles.entrants.length + roles.openings.length + roles.open.length;
   if (greeting) return 'not understood';
   if (names === 0) return has('all') && (isMoving(has) || has('kind')) ? 'goes into all' : 'not understood';
+  return formOfNames(has, roles, names);
+}
+
+function formOfNames(has: (use: WordClass) => boolean, { entrants, openings, open }: Roles, names: number): Form {
   if (names >= 2 && has('differs')) return 'what differs';
   if (names >= 2 && has('same')) return 'is it the same';
   if (entrants.length > 0 && openings.length > 0) return 'pair';
+  if (names === 1 && open.length === 1 && (has('differs') || has('same'))) return 'do they differ';
   if (open.length === 2 && has('room')) return 'pair';
   if (open.length === names || has('means')) return names === 1 || isAsking(has) ? 'what is' : 'not understood';
   return openings.length > 0 ? 'what goes in' : 'where';

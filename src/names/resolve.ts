@@ -60,6 +60,8 @@ export function preferred(senses: readonly Sense[], wanted?: Role): readonly Sen
 interface Lookup {
   readonly whole: ReadonlyMap<string, readonly Sense[]>;
   readonly cores: ReadonlyMap<string, readonly Sense[]>;
+  /** The names of profiles by the ids of these. */
+  readonly ids: ReadonlyMap<string, readonly Sense[]>;
 }
 
 const lookups = new WeakMap<Register, Lookup>();
@@ -70,6 +72,11 @@ function lookupOf(register: Register): Lookup {
   const made = {
     whole: groupSenses(register, foldName),
     cores: groupSenses(register, (text) => foldName(readPhrase(text).core)),
+    ids: new Map(
+      register.senses.flatMap((sense) =>
+        sense.source === 'profile' && sense.profile !== null ? [[sense.profile.toLowerCase(), [sense]] as const] : [],
+      ),
+    ),
   };
   lookups.set(register, made);
   return made;
@@ -86,9 +93,13 @@ function groupSenses({ senses }: Register, keyOf: (text: string) => string): Map
   return groups;
 }
 
-/** Senses whose name is written like the text, whatever stands around it. */
+/**
+ * Senses whose name is written like the text, whatever stands around it; where none is, the profile whose id is the very
+ * text but for capitals.
+ */
 export function sensesWritten(register: Register, text: string): readonly Sense[] {
-  return lookupOf(register).whole.get(foldName(text)) ?? [];
+  const { whole, ids } = lookupOf(register);
+  return whole.get(foldName(text)) ?? ids.get(text.toLowerCase()) ?? [];
 }
 
 /** Senses of a name, alone or with the words of its kind. */

@@ -4,6 +4,7 @@ import type { Answer, Choice } from './answer.ts';
 import { digitRunsOf, foldName, lookAlikeForm } from './fold-name.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Mention } from './mention.ts';
+import { wordsOf } from './name-phrase.ts';
 import { classOf } from './question-words.ts';
 import type { Register, Sense } from './register.ts';
 import { canBe, preferred, profilesOf, type Role, sameSection } from './resolve.ts';
@@ -44,6 +45,23 @@ export function takeMeaning(question: string, mention: Mention, role: Role, know
   const senses = sensesFor(family, resolution.senses, role);
   if (senses.length > 1) return { ok: false, answer: askWhich(question, mention, senses) };
   return { ok: true, meaning: meaningOf(mention, senses[0], role, knowledge) };
+}
+
+/** What is said of the meanings of some names; where one of them must be asked back, that. */
+export function withMeanings(
+  question: string,
+  mentions: readonly Mention[],
+  role: Role,
+  knowledge: Knowledge,
+  say: (meanings: readonly Meaning[]) => Answer,
+): Answer {
+  const meanings: Meaning[] = [];
+  for (const mention of mentions) {
+    const taken = takeMeaning(question, mention, role, knowledge);
+    if (!taken.ok) return taken.answer;
+    meanings.push(taken.meaning);
+  }
+  return say(meanings);
 }
 
 /** The senses that matter for a part, one for each thing: names in use before old ones. */
@@ -156,11 +174,20 @@ function sayLookAlike(typed: string, name: string): string {
   return `${name} looks much the same: it has ${other > digits ? 'a digit where a letter' : 'a letter where a digit'} was typed (O and 0, I or l and 1).`;
 }
 
-/** Names that begin with the typed words, where it has no digits: "Strip" for "Strip 0.55 x 6". */
+/**
+ * Names that begin with the typed words, where these have no digits: "Strip" for "Strip 0.55 x 6"; else names that hold
+ * all of them in another order: "0.55 strip".
+ */
 function namesBeginning({ senses }: Register, text: string): Sense[] {
   const folded = foldName(text);
-  if (folded.length < 2 || digitRunsOf(folded).length > 0) return [];
-  const found = senses.filter((sense) => foldName(sense.text).startsWith(folded));
+  const typed = wordsOf(text).map(({ plain }) => foldName(plain));
+  if (folded.length < 2) return [];
+  const begins = ({ text: name }: Sense) => digitRunsOf(folded).length === 0 && foldName(name).startsWith(folded);
+  const holds = ({ text: name }: Sense) => {
+    const words = wordsOf(name).map(({ plain }) => foldName(plain));
+    return typed.length > 1 && typed.every((word) => words.includes(word));
+  };
+  const found = senses.filter((sense) => begins(sense) || holds(sense));
   return found.filter((s, i) => found.findIndex((o) => o.text === s.text) === i).slice(0, 5);
 }
 

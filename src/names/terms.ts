@@ -11,6 +11,18 @@ const TERMS: readonly (readonly [words: RegExp, meaning: string])[] = [
   [/^series$/, 'A series is one name for several blanks that differ in something else, their length for example.'],
   [/^wards?$/, 'A ward is a rib of the plug that stands into the keyway; a blade passes it only with a groove there.'],
   [/^(groove|milling)s?$/, 'A groove is milled into the blade so that a ward of the lock can pass.'],
+  [/^webs?$/, 'The web is what is left of the blade between its grooves.'],
+  [/^backs?( of (the )?blade)?$/, 'The back of a blade is its edge without cuts.'],
+  [
+    /^paracentric( keyways?| sections?)?$/,
+    'A paracentric keyway has a ward that reaches past its vertical centre line.',
+  ],
+  [
+    /^bittings?$/,
+    'The bitting of a key is the row of its cuts. It is no part of the section and is not looked at here.',
+  ],
+  [/^interferences?$/, 'The interference is how deep a blank that does not go in still collides where it stands best.'],
+  [/^sectional keying$/, 'Sectional keying uses the same cuts again on several sections, which keep their keys apart.'],
   [/^plugs?$/, 'The plug is the part of a lock that turns; the keyway is its opening.'],
   [/^chambers?$/, 'A chamber is the place of one pin; blanks come in lengths for five, six or seven chambers.'],
   [/^clearances?$/, 'The clearance is the gap left all round a blank that stands at its best in a keyway.'],
