@@ -3,20 +3,21 @@ import { boundariesOf, type Region } from '../geom/region.ts';
 import { asTrustedRing } from '../geom/ring.ts';
 import { nearestOnSegment } from '../geom/segment-distance.ts';
 import { simplifyOutline } from '../geom/simplify.ts';
-import { climbOverlap, type Steps } from './climb-overlap.ts';
-import { areaOf, boxOfRegion, moveRegion, type Shared, share, shareBoth } from './overlap-regions.ts';
+import { climbOverlap, type Steps, searchOverlap } from './climb-overlap.ts';
+import { boxOfRegion, largestArea, moveRegion, type Shared, share, shareBoth } from './overlap-regions.ts';
+import { finCore, withoutFins } from './widest-blank.ts';
 
-/** How sure it is that no other alignment shares more. */
+/** How sure it is that no other alignment leaves a larger blade: a part that hangs together. */
 export interface Sureness {
   /**
-   * best: all of the smallest region is shared, more there cannot be. agreed: every start climbed to the same area.
-   * one-of-several: the starts ended at different areas, and the greatest was taken.
+   * best: the largest part of the smallest region is shared, more there cannot be. agreed: every start came to the same
+   * area. one-of-several: the starts ended at different areas, and the greatest was taken.
    */
   readonly kind: 'best' | 'agreed' | 'one-of-several';
-  /** From how many alignments it was climbed, and how many of them came to the area that was taken, to 0.1 %. */
+  /** From how many alignments it was searched, and how many of them came to the area that was taken, to 0.1 %. */
   readonly starts: number;
   readonly same: number;
-  /** The area shared, and a bound that none can be above: the area of the smallest region. Square nanometres. */
+  /** The area of the largest part shared, and a bound that none can be above: that of the smallest region. Square nanometres. */
   readonly area: number;
   readonly atMost: number;
 }
@@ -48,8 +49,9 @@ const SEARCHED_WITHIN = 1_000;
 type Progress = { done: number; total: number };
 
 /**
- * Moves regions, without a turn, to where the part that all of them share is greatest. It is climbed from three
- * alignments (as drawn; backs level and middles in line; boxes centred): the regions are laid on each other one by one,
+ * Moves regions, without a turn, to where the largest part that all of them share is greatest: a part hangs together where
+ * a hundredth of a millimetre does. It is searched from several alignments (as drawn; backs level; boxes centred; walls on
+ * one side level) by climbing, and once more by looking at a grid of places: the regions are laid on each other one by one,
  * the smallest first, then each is moved against what all others share until nothing gains, then all those that bound the
  * shared part on one side together.
  *
@@ -58,26 +60,40 @@ type Progress = { done: number; total: number };
  * @check tests/outside/passage.test.ts, tests/laws/passage.test.ts
  */
 export function* alignRegions(regions: readonly Region[]): Generator<Progress, Alignment, void> {
-  const light = regions.map(lightened);
-  const areas = regions.map(areaOf);
-  const atMost = Math.min(...areas);
+  const cores = coresOf(regions);
+  const light = cores.map(lightened);
+  const areas = cores.map(largestArea);
+  const enough = Math.min(...areas) * (1 - ALL_SHARED);
   const order = regions.map((_, i) => i).sort((a, b) => areas[a] - areas[b] || a - b);
-  const starts = startsOf(regions.map(boxOfRegion)).slice(0, regions.length === 1 ? 1 : undefined);
+  const starts = regions.length === 1 ? [ORIGIN] : startsOf(cores.map(boxOfRegion));
   const each = regions.length * (MOST_ROUNDS + 1);
   const found: { moves: Point[]; area: number }[] = [];
-  for (const [n, start] of starts.entries()) {
+  for (const [n, { moves: start, lay }] of starts.entries()) {
     const moves = [...start];
     const tell = (done: number) => ({ done: n * each + Math.min(done, each), total: starts.length * each });
-    yield* lay(light, moves, order, tell);
+    yield* layAll(light, moves, order, lay, tell);
     yield* improve(light, moves, tell);
-    found.push({ moves, area: areaOf(sharedBy(regions, moves)) });
-    if (found[n].area >= atMost * (1 - ALL_SHARED)) break;
+    found.push({ moves, area: largestArea(sharedBy(cores, moves)) });
+    if (found[n].area >= enough) break;
   }
   const best = found.reduce((a, b) => (b.area > a.area * (1 + ALL_SHARED) ? b : a));
   const same = found.filter(({ area }) => area >= best.area * (1 - SAME_AREA)).length;
   const climbed = same === found.length ? 'agreed' : 'one-of-several';
-  const kind = best.area >= atMost * (1 - ALL_SHARED) ? 'best' : climbed;
-  return { moves: best.moves, sure: { kind, starts: found.length, same, area: best.area, atMost } };
+  const kind = best.area >= enough ? 'best' : climbed;
+  const atMost = Math.min(...regions.map(bladeArea));
+  const area = bladeArea(sharedBy(regions, best.moves));
+  return { moves: best.moves, sure: { kind, starts: found.length, same, area, atMost } };
+}
+
+/** The area that a blade of a region may have. */
+function bladeArea(region: Region): number {
+  return largestArea(withoutFins(region)) || largestArea(region);
+}
+
+/** What a blade keeps off its fins, or the regions themselves where one is too thin for that. */
+function coresOf(regions: readonly Region[]): readonly Region[] {
+  const cores = regions.map(finCore);
+  return cores.every(({ length }) => length > 0) ? cores : regions;
 }
 
 /** A region with fewer vertices, for the search only. */
@@ -86,38 +102,57 @@ function lightened(region: Region): Region {
   return region.map(({ outer, holes }) => ({ outer: asTrustedRing(lighten(outer)), holes: holes.map(lighten) }));
 }
 
-/** The alignments that are climbed from. */
-function startsOf(boxes: readonly Box[]): Point[][] {
-  const middle = ({ minX, maxX }: Box) => Math.round((minX + maxX) / 2);
-  return [
-    boxes.map(() => ({ x: 0, y: 0 })),
-    boxes.map((box) => ({ x: -middle(box), y: -box.minY })),
-    boxes.map((box) => ({ x: -middle(box), y: -Math.round((box.minY + box.maxY) / 2) })),
-  ];
+/** An alignment to begin with, and how a region is laid on others from there. */
+interface Start {
+  readonly moves: readonly Point[];
+  readonly lay: typeof climbOverlap;
 }
 
-/** Lays the regions on each other, each where it leaves most of what is shared so far. */
-function* lay(
+const ORIGIN: Start = { moves: [{ x: 0, y: 0 }], lay: climbOverlap };
+
+/** The alignments that are searched from; those that differ in nothing once. */
+function startsOf(boxes: readonly Box[]): Start[] {
+  const middle = ({ minX, maxX }: Box) => Math.round((minX + maxX) / 2);
+  const centred = boxes.map((box) => ({ x: -middle(box), y: -Math.round((box.minY + box.maxY) / 2) }));
+  const climbed = [
+    boxes.map(() => ({ x: 0, y: 0 })),
+    boxes.map((box) => ({ x: -middle(box), y: -box.minY })),
+    centred,
+    boxes.map((box) => ({ x: -box.minX, y: -box.minY })),
+    boxes.map((box) => ({ x: -box.maxX, y: -box.minY })),
+  ];
+  const different = climbed.filter((moves, i) => !climbed.slice(0, i).some((other) => isSameAlignment(moves, other)));
+  return [...different.map((moves) => ({ moves, lay: climbOverlap })), { moves: centred, lay: searchOverlap }];
+}
+
+/** Whether all regions lie on each other in the same way. */
+function isSameAlignment(a: readonly Point[], b: readonly Point[]): boolean {
+  return a.every(({ x, y }, i) => x - a[0].x === b[i].x - b[0].x && y - a[0].y === b[i].y - b[0].y);
+}
+
+/** Lays the regions on each other, each where it leaves the largest part of what is shared so far. */
+function* layAll(
   regions: readonly Region[],
   moves: Point[],
   order: readonly number[],
+  lay: Start['lay'],
   tell: (done: number) => Progress,
 ): Generator<Progress, void, void> {
   let shared: Shared = null;
   for (const [n, i] of order.entries()) {
-    if (shared !== null && shared.length > 0) moves[i] = climbOverlap(shared, regions[i], moves[i], LAYING).at;
+    if (shared !== null && shared.length > 0) moves[i] = lay(shared, regions[i], moves[i], LAYING).at;
     shared = share(shared, moveRegion(regions[i], moves[i]));
     yield tell(n + 1);
   }
 }
 
-/** Moves each region against the others, round after round; gives the area that is shared in the end. */
+/** Moves each region against the others, round after round; gives the area of the largest shared part in the end. */
 function* improve(
   regions: readonly Region[],
   moves: Point[],
   tell: (done: number) => Progress,
 ): Generator<Progress, number, void> {
-  let area = areaOf(sharedBy(regions, moves));
+  let area = largestArea(sharedBy(regions, moves));
   for (let round = 0; round < MOST_ROUNDS && regions.length > 1; round++) {
     const before = area;
     const steps = { ...IMPROVING, first: Math.max(IMPROVING.least, IMPROVING.first / 2 ** round) };
@@ -171,7 +206,7 @@ function leanTogether(regions: readonly Region[], moves: Point[]): number {
     for (const [i, its] of group.entries()) if (its) moves[i] = { x: moves[i].x + at.x, y: moves[i].y + at.y };
     shared = sharedBy(regions, moves);
   }
-  return areaOf(shared);
+  return largestArea(shared);
 }
 
 const OUTWARDS: readonly Point[] = [

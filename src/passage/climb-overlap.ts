@@ -1,7 +1,7 @@
-import type { Point } from '../geom/point.ts';
+import type { Box, Point } from '../geom/point.ts';
 import type { Region } from '../geom/region.ts';
 import { overlapMeter } from './overlap-area.ts';
-import { areaOf, boxOfRegion } from './overlap-regions.ts';
+import { boxOfRegion, largestArea } from './overlap-regions.ts';
 
 /** A place and the area that is shared there, square nanometres. */
 export interface Climbed {
@@ -72,38 +72,61 @@ function tried(areaAt: (move: Point) => number, { at }: Climbed, direction: Poin
 /** A region that leaves out less than this share of what stands still covers it: no move can gain. */
 const COVERED = 3e-6;
 
-/** How many places each way are looked at where two regions do not overlap at the start. */
-const GRID = 7;
-
 /**
- * Moves a region to where it shares most with another one that stands still: a climb from the start, or where nothing is
- * shared there, from the best place of a coarse grid over all places at which their boxes meet.
+ * Moves a region to where the largest part that it shares with another one, which stands still, is greatest: a climb from
+ * the start, or where nothing is shared there, from the best place of a grid over all places at which their boxes meet.
  */
 export function climbOverlap(still: Region, moving: Region, start: Point, steps: Steps): Climbed {
   const areaAt = overlapMeter(still, moving);
   const area = areaAt(start);
-  if (area >= areaOf(still) * (1 - COVERED)) return { at: start, area };
-  return climb(areaAt, area > 0 ? start : bestOfGrid(areaAt, still, moving), steps);
+  if (area >= largestArea(still) * (1 - COVERED)) return { at: start, area };
+  if (area > 0) return climb(areaAt, start, steps);
+  const [best] = bestOfGrid(areaAt, still, moving, 1);
+  return climb(areaAt, best?.at ?? start, steps);
 }
 
-function bestOfGrid(areaAt: (move: Point) => number, still: Region, moving: Region): Point {
+/** So many places of the grid are climbed from. */
+const CLIMBED = 3;
+
+/** Moves a region to where it shares most with another one, looked for at all places at which their boxes meet. */
+export function searchOverlap(still: Region, moving: Region, start: Point, steps: Steps): Climbed {
+  const areaAt = overlapMeter(still, moving);
+  const near = climbOverlap(still, moving, start, steps);
+  const enough = Math.min(largestArea(still), largestArea(moving)) * (1 - COVERED);
+  if (near.area >= enough) return near;
+  const climbed = bestOfGrid(areaAt, still, moving, CLIMBED).map(({ at }) => climb(areaAt, at, steps));
+  return climbed.reduce((a, b) => (b.area > gained(a.area) ? b : a), near);
+}
+
+/** How many places across and up are looked at, apart from the middle. */
+const GRID = { across: 20, up: 30 } as const;
+
+/** The best places of a grid, not next to each other. What the boxes share bounds what the regions can. */
+function bestOfGrid(areaAt: (move: Point) => number, still: Region, moving: Region, count: number): Climbed[] {
   const [s, m] = [boxOfRegion(still), boxOfRegion(moving)];
-  let best: Climbed = {
-    at: {
-      x: Math.round((s.minX + s.maxX - m.minX - m.maxX) / 2),
-      y: Math.round((s.minY + s.maxY - m.minY - m.maxY) / 2),
-    },
-    area: 0,
-  };
-  best = { ...best, area: areaAt(best.at) };
-  for (let i = 1; i < GRID; i++)
-    for (let k = 1; k < GRID; k++) {
-      const at = {
-        x: Math.round(s.minX - m.maxX + ((s.maxX - m.minX - s.minX + m.maxX) * i) / GRID),
-        y: Math.round(s.minY - m.maxY + ((s.maxY - m.minY - s.minY + m.maxY) * k) / GRID),
-      };
+  const across = (s.maxX - s.minX + m.maxX - m.minX) / GRID.across;
+  const up = (s.maxY - s.minY + m.maxY - m.minY) / GRID.up;
+  const places: Climbed[] = [];
+  for (let i = 1; i < GRID.across; i++)
+    for (let k = 1; k < GRID.up; k++) {
+      const at = { x: Math.round(s.minX - m.maxX + across * i), y: Math.round(s.minY - m.maxY + up * k) };
+      if (boxesShare(s, m, at) <= (places[count - 1]?.area ?? 0)) continue;
       const area = areaAt(at);
-      if (area > best.area) best = { at, area };
+      if (area > 0) insert(places, { at, area }, { x: across * 1.5, y: up * 1.5 }, count);
     }
-  return best.at;
+  return places;
+}
+
+function boxesShare(s: Box, m: Box, at: Point): number {
+  const width = Math.min(s.maxX, m.maxX + at.x) - Math.max(s.minX, m.minX + at.x);
+  const height = Math.min(s.maxY, m.maxY + at.y) - Math.max(s.minY, m.minY + at.y);
+  return width > 0 && height > 0 ? width * height : 0;
+}
+
+/** Keeps the best places; of those nearer to each other than `apart` only the better one. */
+function insert(places: Climbed[], place: Climbed, apart: Point, count: number): void {
+  const isNear = ({ at }: Climbed) => Math.abs(at.x - place.at.x) < apart.x && Math.abs(at.y - place.at.y) < apart.y;
+  if (places.some((other) => isNear(other) && other.area >= place.area)) return;
+  const kept = [...places.filter((other) => !isNear(other)), place].sort((a, b) => b.area - a.area).slice(0, count);
+  places.splice(0, places.length, ...kept);
 }

@@ -30,8 +30,8 @@ type Steps<Value> = Generator<Progress, Value, void>;
  *
  * A blank is pushed into each keyway by itself, so each keyway may be moved. The room of a keyway is its outline eroded by
  * the running clearance; since an intersection is eroded by eroding its parts, a blank passes all keyways exactly where
- * all rooms, moved, share it. The keyways are moved to where the shared room is greatest (see alignRegions); that room
- * is the widest blank, the keyways themselves share the common region there. It is then tried in every keyway of the
+ * all rooms, moved, share it. The keyways are moved to where the largest part of the shared room is greatest (see
+ * alignRegions); that part is the widest blank, the keyways themselves share the common region there. It is then tried in every keyway of the
  * family by the judge of fits.
  *
  * @returns values for every family, odd ones too: {@link Passage.none} says why there is no blank.

@@ -1,6 +1,6 @@
 import type { Point } from '../geom/point.ts';
 import { boundariesOf, type Region } from '../geom/region.ts';
-import { areaOf, moveRegion, share } from './overlap-regions.ts';
+import { largestArea, moveRegion, share } from './overlap-regions.ts';
 
 /**
  * The boundaries of a region as one list of edges, in half nanometres: the regions of a pair stand on even and on odd
@@ -16,12 +16,14 @@ interface Loops {
 }
 
 /**
- * The area that two regions share, for many moves of the second one; about twenty times faster than clipping.
+ * The area of the largest connected part that two regions share, for many moves of the second one; about three times
+ * faster than clipping.
  *
- * The boundary of the shared part is made of the stretches of each boundary that lie inside the other region. The edges
- * are tried pair by pair for crossings, exactly; what a boundary's walk round does not bear out is clipped instead.
+ * The boundary of what is shared is made of the stretches of each boundary that lie inside the other region. The edges
+ * are tried pair by pair for crossings, exactly; stretches that meet in a crossing go round the same part. What a
+ * boundary's walk round does not bear out, and what has holes, is clipped instead.
  *
- * @returns square nanometres, off by less than half a nanometre times the length of the boundary.
+ * @returns square nanometres, off by less than half a nanometre times the length of the boundary; 0 where nothing is shared.
  * @source Green's theorem.
  * @check tests/unit/passage/overlap-area.test.ts (against clipper-lib)
  */
@@ -34,8 +36,8 @@ export function overlapMeter(still: Region, moving: Region): (move: Point) => nu
       moved.x[i] = home.x[i] + 2 * move.x;
       moved.y[i] = home.y[i] + 2 * move.y;
     }
-    const area = sharedArea(fixed, moved);
-    return area ?? areaOf(share(still, moveRegion(moving, move)));
+    const area = largestShared(fixed, moved);
+    return area ?? largestArea(share(still, moveRegion(moving, move)));
   };
 }
 
@@ -88,15 +90,56 @@ function bandOf(y: number, low: number, height: number): number {
   return Math.max(0, Math.min(BANDS - 1, Math.floor((y - low) / height)));
 }
 
-/** The shared area; null where the crossings found do not fit together. */
-function sharedArea(a: Banded, b: Loops): number | null {
-  const onA: number[][] = [];
-  const onB: number[][] = [];
-  findCrossings(a, b, onA, onB);
-  const first = stretchesInside(a, b, onA);
-  const second = first === null ? null : stretchesInside(b, a, onB);
+/** A place on an edge, as the share of its length, and the number of the crossing there. */
+interface Crossing {
+  readonly at: number;
+  readonly id: number;
+}
+
+/** The crossings of each edge of both regions. */
+interface Crossings {
+  count: number;
+  readonly onA: Crossing[][];
+  readonly onB: Crossing[][];
+}
+
+/** The parts as sets of nodes: one node for each crossing and one for the start of each boundary. */
+interface Parts {
+  readonly parent: number[];
+  /** Green's integral over the stretches that begin at a node. */
+  readonly sums: number[];
+}
+
+/** A part goes round a hole where its integral is below this, in quarters of a square nanometre twice. */
+const HOLE = -8e6;
+
+/** The area of the largest shared part; null where the crossings found do not fit together, or a part has a hole. */
+function largestShared(a: Banded, b: Loops): number | null {
+  const crossings: Crossings = { count: 0, onA: [], onB: [] };
+  findCrossings(a, b, crossings);
+  const { count, onA, onB } = crossings;
+  const loopsOfA = a.starts.length - 1;
+  const nodes = count + loopsOfA + b.starts.length - 1;
+  const parts: Parts = { parent: Array.from({ length: nodes }, (_, i) => i), sums: new Array(nodes).fill(0) };
+  if (!walkRound(a, b, onA, parts, count) || !walkRound(b, a, onB, parts, count + loopsOfA)) return null;
+  const areas = new Array<number>(nodes).fill(0);
+  for (const [node, sum] of parts.sums.entries()) areas[rootOf(parts, node)] += sum;
+  if (areas.some((area) => area < HOLE)) return null;
   // Twice the area, in quarters of a square nanometre.
-  return first === null || second === null ? null : (first + second) / 8;
+  return areas.reduce((most, area) => Math.max(most, area), 0) / 8;
+}
+
+function rootOf({ parent }: Parts, node: number): number {
+  let root = node;
+  while (parent[root] !== root) {
+    parent[root] = parent[parent[root]];
+    root = parent[root];
+  }
+  return root;
+}
+
+function join(parts: Parts, one: number, other: number): void {
+  parts.parent[rootOf(parts, one)] = rootOf(parts, other);
 }
 
 /** Which side of the line from edge `i` of a the point is on: above 0 left, exact. */
@@ -105,8 +148,8 @@ function sideOf(a: Loops, i: number, x: number, y: number): number {
   return (a.x[k] - a.x[i]) * (y - a.y[i]) - (a.y[k] - a.y[i]) * (x - a.x[i]);
 }
 
-/** Where edges cross, as the share of the edge's length, for each edge of both. */
-function findCrossings(a: Banded, b: Loops, onA: number[][], onB: number[][]): void {
+/** Where edges cross, for each edge of both. */
+function findCrossings(a: Banded, b: Loops, found: Crossings): void {
   for (let j = 0; j < b.x.length; j++) {
     const [y, end] = [b.y[j], b.y[b.next[j]]];
     const first = bandOf(Math.min(y, end), a.low, a.height);
@@ -115,7 +158,7 @@ function findCrossings(a: Banded, b: Loops, onA: number[][], onB: number[][]): v
       for (let n = a.from[band]; n < a.from[band + 1]; n++) {
         const i = a.edges[n];
         // An edge in several bands is tried in the first one that both reach into.
-        if (band === Math.max(first, a.first[i]) && boxesMeet(a, i, b, j)) cross(a, i, b, j, onA, onB);
+        if (band === Math.max(first, a.first[i]) && boxesMeet(a, i, b, j)) cross(a, i, b, j, found);
       }
   }
 }
@@ -130,49 +173,58 @@ function spansMeet(p: number, q: number, r: number, s: number): boolean {
 }
 
 /** A touch counts as if it lay to the left: the same for both edges at a vertex, so that each pass through is counted once. */
-function cross(a: Loops, i: number, b: Loops, j: number, onA: number[][], onB: number[][]): void {
+function cross(a: Loops, i: number, b: Loops, j: number, found: Crossings): void {
   const [k, l] = [a.next[i], b.next[j]];
   const [s1, s2] = [sideOf(a, i, b.x[j], b.y[j]), sideOf(a, i, b.x[l], b.y[l])];
   if (s1 >= 0 === s2 >= 0) return;
   const [s3, s4] = [sideOf(b, j, a.x[i], a.y[i]), sideOf(b, j, a.x[k], a.y[k])];
   if (s3 >= 0 === s4 >= 0) return;
-  note(onB, j, s1 / (s1 - s2));
-  note(onA, i, s3 / (s3 - s4));
+  const id = found.count++;
+  note(found.onB, j, { at: s1 / (s1 - s2), id });
+  note(found.onA, i, { at: s3 / (s3 - s4), id });
 }
 
-function note(crossings: number[][], edge: number, at: number): void {
-  if (crossings[edge]) crossings[edge].push(at);
-  else crossings[edge] = [at];
+function note(crossings: Crossing[][], edge: number, crossing: Crossing): void {
+  if (crossings[edge]) crossings[edge].push(crossing);
+  else crossings[edge] = [crossing];
 }
 
-/** The sum of Green's integral over the parts of the boundaries of `a` inside `b`; null where a walk round does not close. */
-function stretchesInside(a: Loops, b: Loops, crossings: readonly (number[] | undefined)[]): number | null {
-  let sum = 0;
+const OUTSIDE = -1;
+
+/** Adds the stretches of the boundaries of `a` inside `b` to their parts; false where a walk round does not close. */
+function walkRound(
+  a: Loops,
+  b: Loops,
+  crossings: readonly (Crossing[] | undefined)[],
+  parts: Parts,
+  firstNode: number,
+): boolean {
   for (let loop = 0; loop + 1 < a.starts.length; loop++) {
     const start = a.starts[loop];
     const began = contains(b, a.x[start], a.y[start]);
-    let inside = began;
-    for (let i = start; i < a.starts[loop + 1]; i++) {
-      const found = crossings[i];
-      sum += insideOf(a, i, found, inside);
-      if (found && found.length % 2 === 1) inside = !inside;
-    }
-    if (inside !== began) return null;
+    let node = began ? firstNode + loop : OUTSIDE;
+    for (let i = start; i < a.starts[loop + 1]; i++) node = walkEdge(a, i, crossings[i], parts, node);
+    if ((node !== OUTSIDE) !== began) return false;
+    if (began) join(parts, node, firstNode + loop);
   }
-  return sum;
+  return true;
 }
 
-/** The integral over the parts of one edge that lie inside. */
-function insideOf(a: Loops, i: number, crossings: number[] | undefined, startsInside: boolean): number {
-  if (!crossings) return startsInside ? crossOf(a, i, 0, 1) : 0;
-  if (crossings.length > 1) crossings.sort((p, q) => p - q);
-  let [sum, inside, from] = [0, startsInside, 0];
-  for (const to of [...crossings, 1]) {
-    if (inside) sum += crossOf(a, i, from, to);
-    inside = !inside;
-    from = to;
+/** Goes along one edge; takes and gives the node of the stretch that it is on, or that it is outside. */
+function walkEdge(a: Loops, i: number, crossings: Crossing[] | undefined, parts: Parts, before: number): number {
+  let [node, from] = [before, 0];
+  if (crossings && crossings.length > 1) crossings.sort((p, q) => p.at - q.at);
+  for (const { at, id } of crossings ?? []) {
+    if (node === OUTSIDE) node = id;
+    else {
+      parts.sums[node] += crossOf(a, i, from, at);
+      join(parts, node, id);
+      node = OUTSIDE;
+    }
+    from = at;
   }
-  return sum;
+  if (node !== OUTSIDE) parts.sums[node] += crossOf(a, i, from, 1);
+  return node;
 }
 
 /** The cross product of the ends of a stretch of an edge: twice the area seen from the origin. */

@@ -12,6 +12,11 @@ export function areaOf(region: Region): number {
   return boundariesOf(region).reduce((sum, boundary) => sum + signedArea(boundary), 0);
 }
 
+/** Area of the largest patch of a region, square nanometres; 0 for an empty one. */
+export function largestArea(region: Region): number {
+  return region.reduce((most, patch) => Math.max(most, areaOf([patch])), 0);
+}
+
 /** The region moved by whole nanometres. */
 export function moveRegion(region: Region, by: Point): Region {
   if (by.x === 0 && by.y === 0) return region;

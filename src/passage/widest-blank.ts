@@ -56,10 +56,18 @@ export function bladeOf(region: Region): BladeParts {
   return { blade: parts[0]?.ring ?? null, apart: parts.slice(1).map(({ ring }) => regionOf(ring)) };
 }
 
+/**
+ * What a blade keeps off the fins: a shared part is a blade where these hang together. An intersection is eroded by
+ * eroding its parts, so that regions may be shrunken one by one.
+ */
+export function finCore(region: Region): Region {
+  return offset(region, -THINNEST_FIN, 'mitre');
+}
+
 /** Thin fins go; sharp corners and all else stay as they are. */
-function withoutFins(region: Region): Region {
+export function withoutFins(region: Region): Region {
   if (region.length === 0) return [];
-  const core = offset(region, -THINNEST_FIN, 'mitre');
+  const core = finCore(region);
   return core.length === 0 ? [] : intersection(region, offset(core, THINNEST_FIN, 'mitre'));
 }
 

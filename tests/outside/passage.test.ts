@@ -88,22 +88,77 @@ test('a keyway too narrow for the clearance is named, and what all share is show
   expect(passage.area / MM2).toBeCloseTo(0.72, 3);
 });
 
-test('a room that two wards cut through falls into parts: the largest is the blade, the other is told', () => {
-  const notched = (from: number, depth: number, left: boolean): Ring => {
-    const x = (inwards: number) => (left ? inwards : 2 - inwards);
-    const corners: [number, number][] = [
-      [x(0), 0],
-      [x(2), 0],
-      [x(2), 8],
-      [x(0), 8],
-      [x(0), from + 1],
-      [x(depth), from + 1],
-      [x(depth), from],
-      [x(0), from],
-    ];
-    return ringOfMm(corners);
-  };
-  const passage = findPassage({ a: notched(3, 1.2, true), b: notched(3, 1.2, false) }, 30 * UM);
-  expect(passage.blank?.apart.length).toBe(1);
-  expect(passage.blank?.entersAll).toBe(true);
+/** A slot 2 mm wide and 8 mm high with a ward 1 mm high standing in from one side. */
+function notched(from: number, depth: number, left: boolean): Ring {
+  const x = (inwards: number) => (left ? inwards : 2 - inwards);
+  const corners: [number, number][] = [
+    [x(0), 0],
+    [x(2), 0],
+    [x(2), 8],
+    [x(0), 8],
+    [x(0), from + 1],
+    [x(depth), from + 1],
+    [x(depth), from],
+    [x(0), from],
+  ];
+  return ringOfMm(corners);
+}
+
+/*
+ * Rectangles: both wards level, what is shared falls into parts of 2 x 4 and 2 x 3 mm. One keyway lowered by the height of a
+ * ward leaves a path that bends round both: 2 x 7 less two wards of 1.2 x 1 and a little for the clearance.
+ */
+test('keyways are moved until what they share hangs together, where that leaves a wider blade', () => {
+  for (const copies of [1, 2]) {
+    const pairs = Array.from({ length: copies }, (_, i) => ({
+      [`a${i}`]: notched(3, 1.2, true),
+      [`b${i}`]: notched(3, 1.2, false),
+    }));
+    const { blank } = findPassage(Object.assign({}, ...pairs), 30 * UM);
+    expect(blank?.apart.length).toBe(0);
+    expect(blank?.entersAll).toBe(true);
+    const [path, c] = [2 * 7 - 2 * 1.2, 0.03];
+    expect((blank?.area ?? 0) / MM2).toBeLessThan(path);
+    // Lowered by twice the clearance more, and eroded by it along 2 x (2 + 7) mm of wall and four flanks of 1.2 mm.
+    expect((blank?.area ?? 0) / MM2).toBeGreaterThan(path - 2 * c * 2 - c * (18 + 4 * 1.2) - 0.03);
+  }
+});
+
+test('an L and its mirror image share the whole upright, which none of the plain starts leads to', () => {
+  const foot: [number, number][] = [
+    [0, 0],
+    [4, 0],
+    [4, 1],
+    [1, 1],
+    [1, 8],
+    [0, 8],
+  ];
+  const mirrored = foot.map(([x, y]): [number, number] => [4 - x, y]).reverse();
+  const { blank, sure } = findPassage({ a: ringOfMm(foot), b: ringOfMm(mirrored) }, 20 * UM);
+  expect((blank?.area ?? 0) / MM2).toBeGreaterThan(0.96 * 7.96 - 0.02);
+  expect(sure?.kind).toBe('one-of-several');
+});
+
+test('a room that falls into parts by itself: the largest is the blade, the other is told', () => {
+  const neck = ringOfMm([
+    [0, 0],
+    [3, 0],
+    [3, 3],
+    [1.51, 3.2],
+    [1.51, 4.8],
+    [3, 5],
+    [3, 9],
+    [0, 9],
+    [0, 5],
+    [1.49, 4.8],
+    [1.49, 3.2],
+    [0, 3],
+  ]);
+  const { blank, sure } = findPassage({ neck, wide: boxOfMm(4, 10) }, 30 * UM);
+  expect(blank?.apart.length).toBe(1);
+  expect(blank?.entersAll).toBe(true);
+  expect(blank?.height).toBeGreaterThan(3.9e6);
+  // The bound is the room of the larger lobe, not of both.
+  expect(sure?.kind).toBe('best');
+  expect(sure?.atMost).toBeLessThan(3 * 4.2 * MM2);
 });
