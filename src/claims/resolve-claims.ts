@@ -2,8 +2,8 @@ import type { Claim } from '../family/claim.ts';
 import { entrantsOf, type Family, openingsOf } from '../family/family.ts';
 import type { Register, Sense } from '../names/register.ts';
 import { profilesOf, resolveName } from '../names/resolve.ts';
+import { outlineKey } from '../profile/outline-key.ts';
 import type { Profile } from '../profile/profile.ts';
-import { outlineKey } from './outline-key.ts';
 
 /** What a name of a claim is looked for among: blanks and tools, or keyways. */
 export type Side = 'blank' | 'opening';

@@ -1,4 +1,4 @@
-import type { Point } from '../geom/point.ts';
+import { outlineKey } from '../profile/outline-key.ts';
 import type { Profile } from '../profile/profile.ts';
 import type { EntryTable } from './entry-table.ts';
 import { type Family, openingsOf } from './family.ts';
@@ -133,24 +133,11 @@ function counted(count: number, noun: string): string {
 }
 
 function differenceWords(members: readonly Profile[]): string {
-  const outlines = new Set(members.map(({ ring }) => outlineText(ring)));
+  const outlines = new Set(members.map(({ ring }) => outlineKey(ring)));
   if (outlines.size > 1) {
     const some = outlines.size < members.length ? 'Not all of their outlines are equal' : 'Their outlines differ';
     return `${some}, but no keyway here tells them apart.`;
   }
   const lengths = new Set(members.map(({ chambers }) => chambers));
   return lengths.size > 1 ? 'They differ only in length.' : 'Their outlines are equal.';
-}
-
-/** The same text for the same outline, wherever it is drawn and whichever vertex it starts at. */
-function outlineText(ring: readonly Point[]): string {
-  const first = ring.reduce((least, p, i) => {
-    const known = ring[least];
-    return p.x < known.x || (p.x === known.x && p.y < known.y) ? i : least;
-  }, 0);
-  const { x, y } = ring[first];
-  return ring
-    .map((_, i) => ring[(first + i) % ring.length])
-    .map((p) => `${p.x - x},${p.y - y}`)
-    .join(' ');
 }

@@ -1,4 +1,5 @@
 import type { Family } from '../family/family.ts';
+import { outlineKey } from '../profile/outline-key.ts';
 import type { Profile } from '../profile/profile.ts';
 import type { Answer, Choice } from './answer.ts';
 import { digitRunsOf, foldName, lookAlikeForm } from './fold-name.ts';
@@ -95,10 +96,9 @@ function meaningOf(mention: Mention, sense: Sense, role: Role, { family, registe
   return { mention, sense, profiles, alike, corrections, instead, notes };
 }
 
-/** Whether two profiles have the very same outline, so that they differ in their length at most. */
+/** Whether two profiles have the very same outline, wherever they are drawn, so that they differ in their length at most. */
 export function isSameOutline(a: Profile, b: Profile): boolean {
-  if (a.ring === b.ring) return true;
-  return a.ring.length === b.ring.length && a.ring.every(({ x, y }, i) => x === b.ring[i].x && y === b.ring[i].y);
+  return a.ring === b.ring || (a.ring.length === b.ring.length && outlineKey(a.ring) === outlineKey(b.ring));
 }
 
 /** What is answered instead where a name is no keyway, or nothing that goes in. */

@@ -1,8 +1,8 @@
 import { describe, expect, test } from 'vitest';
-import { outlineKey } from '../../../src/claims/outline-key.ts';
 import { makeNameFinder, resolveClaims } from '../../../src/claims/resolve-claims.ts';
 import { asTrustedRing as ringOf } from '../../../src/geom/ring.ts';
 import { registerOf } from '../../../src/names/register.ts';
+import { outlineKey } from '../../../src/profile/outline-key.ts';
 import { slotFamily } from '../../cases/slot-family.ts';
 
 const family = slotFamily(

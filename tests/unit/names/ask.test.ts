@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { ask, LONGEST_QUESTION } from '../../../src/names/ask.ts';
 import { EXAMPLE_FORMS } from '../../../src/names/example-forms.ts';
+import { registerOf } from '../../../src/names/register.ts';
 import { QUESTIONS, type Question } from '../../cases/questions.ts';
 import { demoKnowledge } from '../../kit/demo-knowledge.ts';
 
@@ -70,6 +71,18 @@ describe('the question line', () => {
     };
     expect(ask('Does Heron go into Bittern?', swapped).sentences[0]).toMatch(/^Yes/);
     expect(ask('Does Heron go into Heron?', swapped).sentences[0]).toMatch(/^No/);
+  });
+
+  it('takes one outline for the same where it is moved aside and starts at another vertex', () => {
+    const aside = ({ x, y }: { x: number; y: number }) => ({ x: x + 1_000_000, y });
+    const profiles = knowledge.family.profiles.map((profile) =>
+      profile.id === 'heron-blank-6'
+        ? { ...profile, ring: [...profile.ring.slice(3), ...profile.ring.slice(0, 3)].map(aside) }
+        : profile,
+    );
+    const family = { ...knowledge.family, profiles };
+    const answer = ask('is PC 105 the same as PC 106', { ...knowledge, family, register: registerOf(family) });
+    expect(answer.sentences[0]).toContain('one and the same section; they differ in length only');
   });
 
   it('refuses a question that is too long with a word of why', () => {

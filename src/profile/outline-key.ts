@@ -6,7 +6,7 @@ const keys = new WeakMap<Ring, string>();
  * A text that is the same for outlines of one shape, wherever they are drawn and whichever vertex comes first: profiles
  * with one key fit alike.
  *
- * @check tests/unit/claims/resolve-claims.test.ts
+ * @check tests/unit/profile/outline-key.test.ts, tests/unit/claims/resolve-claims.test.ts
  */
 export function outlineKey(ring: Ring): string {
   const known = keys.get(ring);
