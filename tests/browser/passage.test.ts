@@ -60,7 +60,7 @@ test('keyways are chosen by the list, by what a blank enters, and pointed at to 
   await expect.poll(() => list(page).locator('li[data-verdict="blocked"]').count()).toBe(7);
   const heron = list(page).getByRole('button', { name: 'Heron keyway' });
   await heron.focus();
-  await page.getByText(/^In Heron keyway it does without \d\.\d\d mm² of/).waitFor();
+  await page.getByText(/^In Heron keyway it gives up \d\.\d\d mm² of/).waitFor();
   await heron.press('Enter');
   expect(await heron.getAttribute('aria-pressed')).toBe('true');
   await takeScreenshots(page, 'passage-lit');

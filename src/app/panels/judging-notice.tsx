@@ -1,3 +1,5 @@
+import type { KnownFits } from '../../family/known-fits.ts';
+import { combOf } from '../state/fits-lookup.ts';
 import { isRunning } from '../state/results-state.ts';
 import styles from './notices.module.css';
 import { useFamily } from './use-family.ts';
@@ -8,7 +10,7 @@ export function JudgingNotice() {
   const { documents, results, judging } = useSession();
   const editing = useStore(documents, (s) => s.editedFrom !== null);
   const family = useFamily();
-  const { phase, done, total, trouble } = useStore(results, (s) => s);
+  const { phase, done, total, trouble, fits } = useStore(results, (s) => s);
   // What tests wait for; an edit under way is judged all the time, which is no news.
   if (!family || phase === 'idle' || phase === 'done' || (editing && isRunning(phase)))
     return <span hidden data-judging={phase} />;
@@ -31,7 +33,11 @@ export function JudgingNotice() {
           </button>
         </>
       )}
-      {phase === 'stopped' && <p>Judging was stopped. {again}</p>}
+      {phase === 'stopped' && (
+        <p>
+          {allJudged(fits) ? 'Measuring' : 'Judging'} was stopped. {again}
+        </p>
+      )}
       {phase === 'failed' && (
         <p role="alert">
           Judging failed: {trouble} {again}
@@ -39,4 +45,9 @@ export function JudgingNotice() {
       )}
     </div>
   );
+}
+
+/** Whether every pair has its verdict, so that only the depths of blocked ones are missing. */
+function allJudged(fits: KnownFits | null): boolean {
+  return fits?.fits.every((row) => !combOf(row).includes('.')) ?? false;
 }

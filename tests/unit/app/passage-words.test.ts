@@ -63,7 +63,7 @@ test('a loss names its largest places, a rim as a rim, none as none', () => {
   const place = { side: 'left', from: 1.9e6, to: 2.7e6, area: 1e12 } as const;
   const loss = { own: 10e12, area: 1e12, share: 0.1, places: [place], region: [] };
   expect(lossText('Heron keyway', loss, 'mm')).toBe(
-    'In Heron keyway it does without 1.00 mm² of 10.00 mm² (10 %): most on the left at 1.9–2.7 mm.',
+    'In Heron keyway it gives up 1.00 mm² of the 10.00 mm² that would pass there (10 %): most on the left at 1.9–2.7 mm.',
   );
   expect(lossText('Heron keyway', { ...loss, places: [] }, 'mm')).toMatch(/, in a thin rim all round\.$/);
   expect(lossText('Heron keyway', { ...loss, area: 0, share: 0 }, 'mm')).toBe(

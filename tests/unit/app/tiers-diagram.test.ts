@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { conceptWords } from '../../../src/app/state/tiers/counting-concepts.ts';
-import { diagramNodes } from '../../../src/app/state/tiers/diagram-nodes.ts';
+import { diagramNodes, GAP, tierGap } from '../../../src/app/state/tiers/diagram-nodes.ts';
 import { firstView, fitDiagram, revealBox, zoomDiagram } from '../../../src/app/state/tiers/diagram-view.ts';
 import { nodeAfter } from '../../../src/app/state/tiers/diagram-walk.ts';
 import { textWidth, wrapWords } from '../../../src/app/state/tiers/text-width.ts';
@@ -49,11 +49,11 @@ describe('what stands above and below', () => {
 });
 
 describe('nodes', () => {
-  const at = (room: number) => diagramNodes({ nodes: TIERS.nodes, openings: 4 }, PROFILES, room) ?? [];
+  const at = (room: number) => diagramNodes({ ...TIERS, openings: 4 }, PROFILES, { width: room, height: 900 }) ?? [];
 
   test('list all that enter the same, with what they are in words', () => {
     const [a] = at(2000);
-    expect(a).toMatchObject({ names: ['a blank', 'a2 blank'], kind: 'base', count: '1 of 4' });
+    expect(a).toMatchObject({ names: ['a blank', 'a2 blank'], labels: ['a', 'a2'], kind: 'base', count: '1 of 4' });
     expect(at(2000).map(({ kind }) => kind)).toEqual(['base', 'base', 'base', 'base', 'group', 'group', 'all-section']);
   });
 
@@ -64,13 +64,32 @@ describe('nodes', () => {
     expect(tight[6].form).toBe('broad');
   });
 
+  test('say "blank" only where the picture does not, and count blanks of one section', () => {
+    const named = (id: string, name: string) => [id, { ...SAMPLE, id, name }] as const;
+    const members = new Map([
+      ...PROFILES,
+      named('a', 'Heron blank, five chambers'),
+      named('a2', 'Heron blank, six chambers'),
+    ]);
+    const [a, b] = diagramNodes({ ...TIERS, openings: 4 }, members, { width: 900, height: 900 }) ?? [];
+    expect(a.labels).toEqual(['Heron (2)']);
+    expect(a.names).toEqual(['Heron blank, five chambers', 'Heron blank, six chambers']);
+    expect(b.labels).toEqual(['b']);
+  });
+
+  test('stand further apart where the frame is high', () => {
+    const nodes = at(500);
+    expect(tierGap(nodes, { width: 500, height: 1200 })).toBeGreaterThan(tierGap(nodes, { width: 500, height: 300 }));
+    expect(tierGap(nodes, { width: 500, height: 100 })).toBe(GAP.y);
+  });
+
   test('of another family are none', () => {
-    expect(diagramNodes({ nodes: TIERS.nodes, openings: 4 }, new Map(), 500)).toBeNull();
+    expect(diagramNodes({ ...TIERS, openings: 4 }, new Map(), { width: 500, height: 900 })).toBeNull();
   });
 });
 
 describe('walking', () => {
-  const nodes = diagramNodes({ nodes: TIERS.nodes, openings: 4 }, PROFILES, 2000) ?? [];
+  const nodes = diagramNodes({ ...TIERS, openings: 4 }, PROFILES, { width: 2000, height: 900 }) ?? [];
   const drawn = { tiers: TIERS, nodes, layout: layOutDiagram({ nodes, covers: TIERS.covers }) };
   const walk = (from: string, key: string) => {
     const next = nodeAfter(drawn, nodeOf(TIERS, from), key);
@@ -100,12 +119,16 @@ describe('walking', () => {
 describe('the view', () => {
   const frame = { width: 500, height: 400 };
 
-  test('begins with the whole where it can be read, else at full size round the picked node', () => {
+  test('begins with the whole where it can be read, else at readable size from the top, with the picked node in sight', () => {
     expect(firstView({ width: 600, height: 300 }, frame, null)).toEqual(fitDiagram({ width: 600, height: 300 }, frame));
     const node = { x: 2000, y: 100, width: 100, height: 80 };
     const view = firstView({ width: 4000, height: 300 }, frame, node);
-    expect(view.scale).toBe(1);
-    expect(view.x + 2050).toBe(250);
+    expect(view.scale).toBe(0.75);
+    expect(view.x + 0.75 * 2050).toBe(250);
+    const low = firstView({ width: 4000, height: 2000 }, frame, { ...node, y: 100 });
+    expect(low.y).toBeGreaterThan(0);
+    const deep = firstView({ width: 4000, height: 2000 }, frame, { ...node, y: 1500 });
+    expect(deep.y + 0.75 * 1580).toBeLessThan(frame.height);
   });
 
   test('zooms about a place, and moves no further than needed to show a node', () => {

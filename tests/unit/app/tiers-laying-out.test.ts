@@ -16,7 +16,7 @@ function order(rename = (name: string) => name, count = BLANKS.length): DiagramO
   const table = { ...TABLE, entrants: TABLE.entrants.slice(0, count), goesIn: goesIn.slice(0, count) };
   const tiers = tiersOf(table);
   const profiles = new Map(BLANKS.map((p) => [p.id, { ...p, name: rename(p.name) }]));
-  return { tiers, nodes: diagramNodes({ nodes: tiers.nodes, openings: 4 }, profiles, 900) ?? [] };
+  return { tiers, nodes: diagramNodes({ ...tiers, openings: 4 }, profiles, { width: 900, height: 700 }) ?? [] };
 }
 
 const settled = () => new Promise((done) => setTimeout(done));

@@ -1,10 +1,12 @@
 import type { KeyboardEvent } from 'react';
-import { useSession } from '../use-store.ts';
+import { entrantsOf, type Family } from '../../../family/family.ts';
+import { useSession, useStore } from '../use-store.ts';
 import styles from './tiers-bar.module.css';
 import type { DiagramShown } from './use-diagram.ts';
 import type { DiagramSheet } from './use-diagram-view.ts';
 
 interface DiagramBarProps {
+  readonly family: Family;
   readonly shown: DiagramShown;
   readonly sought: string;
   onSeek(text: string): void;
@@ -16,7 +18,7 @@ interface DiagramBarProps {
 }
 
 /** What is looked for in the diagram, how much of it is shown, and how large. */
-export function DiagramBar({ shown, sought, onSeek, foundCount, onTakeFirst, sheet }: DiagramBarProps) {
+export function DiagramBar({ family, shown, sought, onSeek, foundCount, onTakeFirst, sheet }: DiagramBarProps) {
   const { tiers } = useSession();
   const { whole, neighboursOnly } = shown;
   const onKeyDown = (event: KeyboardEvent) => {
@@ -50,6 +52,7 @@ export function DiagramBar({ shown, sought, onSeek, foundCount, onTakeFirst, she
       >
         Neighbours
       </button>
+      <ToolsKey family={family} />
       <fieldset className="key-row bare" aria-label="Size of the diagram">
         <button type="button" className="key" aria-label="Smaller" title="Smaller (−)" onClick={() => sheet.zoom(0.8)}>
           −
@@ -62,5 +65,25 @@ export function DiagramBar({ shown, sought, onSeek, foundCount, onTakeFirst, she
         </button>
       </fieldset>
     </div>
+  );
+}
+
+/** The switch for tools; none where the family has only blanks, or only tools. */
+function ToolsKey({ family }: { family: Family }) {
+  const { tiers } = useSession();
+  const withTools = useStore(tiers, (s) => s.withTools);
+  const entrants = entrantsOf(family);
+  const tools = entrants.filter(({ kind }) => kind === 'tool').length;
+  if (tools === 0 || tools === entrants.length) return null;
+  return (
+    <button
+      type="button"
+      className="key"
+      title={withTools ? 'Leave the tools out of the diagram' : 'Put the tools into the diagram too'}
+      aria-pressed={withTools}
+      onClick={() => tiers.setState({ withTools: !withTools })}
+    >
+      Tools
+    </button>
   );
 }

@@ -1,7 +1,7 @@
 import { memo } from 'react';
 import type { Verdict } from '../../../fit/fit.ts';
 import { VERDICT_WORDS } from '../../state/pair-words.ts';
-import { type DiagramNode, PICTURE } from '../../state/tiers/diagram-nodes.ts';
+import { type DiagramNode, detailOf, PICTURE } from '../../state/tiers/diagram-nodes.ts';
 import { SectionThumb } from '../section-thumb.tsx';
 import { VerdictMark } from '../verdict-mark.tsx';
 import styles from './diagram.module.css';
@@ -28,13 +28,15 @@ interface DiagramNodeKeyProps {
 /** One node: the picture of its section, its names, what it is and how many keyways it enters. */
 export const DiagramNodeKey = memo(function DiagramNodeKey(props: DiagramNodeKeyProps) {
   const { node, x, y, relation, found, focusable, verdict, openingName, tier } = props;
-  const { names, kind, count, form, width, height } = node;
-  const details = form === 'narrow' ? [kind, count] : [`${kind} · ${count}`];
+  const { names, labels, kind, count, form, width, height } = node;
   const inOpening = verdict ? `; ${VERDICT_WORDS[verdict]} in ${openingName}` : '';
+  const all = names.join('; ');
   return (
     <button
       type="button"
       className={styles.node}
+      title={`${all}: ${kind}, ${count} keyways`}
+      aria-label={`${all}: ${kind}, ${count} keyways, ${tier}${inOpening}`}
       data-node={node.id}
       data-form={form}
       data-relation={relation}
@@ -59,16 +61,13 @@ export const DiagramNodeKey = memo(function DiagramNodeKey(props: DiagramNodeKey
         )}
       </span>
       <span className={styles.words}>
-        {names.map((name) => (
-          <b key={name}>{name}</b>
-        ))}
-        {details.map((text) => (
-          <span key={text} className={styles.detail}>
-            {text}
-          </span>
-        ))}
+        <span className={styles.names}>
+          {labels.map((name) => (
+            <b key={name}>{name}</b>
+          ))}
+        </span>
+        <span className={styles.detail}>{detailOf(node, form)}</span>
       </span>
-      <span className="unseen">{` keyways, ${tier}${inOpening}`}</span>
     </button>
   );
 });

@@ -35,7 +35,7 @@ const ZOOMS: Readonly<Record<string, number>> = { '+': 1.25, '=': 1.25, '-': 0.8
 export function Diagram({ family }: { family: Family }) {
   const { results } = useSession();
   const [frame, size] = useSize<HTMLDivElement>();
-  const shown = useDiagram(family, size?.width ?? 0);
+  const shown = useDiagram(family, size);
   const { drawn } = shown;
   const { entrant, opening } = usePickedPair();
   const entrantId = entrant?.id ?? null;
@@ -53,6 +53,7 @@ export function Diagram({ family }: { family: Family }) {
   return (
     <>
       <DiagramBar
+        family={family}
         shown={shown}
         sought={sought}
         onSeek={setSought}

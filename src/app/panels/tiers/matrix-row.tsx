@@ -5,7 +5,9 @@ import type { Profile } from '../../../profile/profile.ts';
 import { cellAnswer } from '../../state/cell-answer.ts';
 import { combOf } from '../../state/fits-lookup.ts';
 import type { Units } from '../../state/length-text.ts';
+import { type ClaimMarkOfPair, claimMarkKey } from '../../state/tiers/claims-marks.ts';
 import { cellMargin, type MatrixMeasures } from '../../state/tiers/matrix-measures.ts';
+import { ClaimMark } from './claim-mark.tsx';
 import styles from './matrix.module.css';
 import type { MatrixColumn } from './use-matrix.ts';
 import type { ShownRow } from './use-window-of-rows.ts';
@@ -18,6 +20,8 @@ export interface RowSetting {
   readonly width: number;
   readonly units: Units;
   readonly halted: boolean;
+  /** What is claimed of pairs, by {@link claimMarkKey}; empty where claims are not shown. */
+  readonly claims: ReadonlyMap<string, ClaimMarkOfPair>;
 }
 
 interface MatrixRowProps {
@@ -35,7 +39,7 @@ interface MatrixRowProps {
 /** One blank or tool in all keyways that are in sight. Drawn again only when what it says changes. */
 export const MatrixRow = memo(function MatrixRow(props: MatrixRowProps) {
   const { setting, row, top, entrant, fits, wornAway, picked, active } = props;
-  const { columns, shown, measures, width, units, halted } = setting;
+  const { columns, shown, measures, width, units, halted, claims } = setting;
   const { cellHeight, cellWidth, nameWidth } = measures;
   return (
     // biome-ignore lint/a11y/useFocusableInteractive: its cells have the focus, as the grid pattern asks
@@ -72,6 +76,7 @@ export const MatrixRow = memo(function MatrixRow(props: MatrixRowProps) {
           halted={halted}
           fit={fits?.[columns[index].at]}
           wornAway={wornAway}
+          claim={failing(claims.get(claimMarkKey(entrant.id, columns[index].profile.id)))}
           picked={picked}
           active={active === index}
         />
@@ -93,6 +98,19 @@ function Count({ fits }: { fits: readonly (Fit | undefined)[] | undefined }) {
   );
 }
 
+type FailingStanding = 'contradicted' | 'too close to call';
+
+const CLAIM_WORDS: Readonly<Record<FailingStanding, string>> = {
+  contradicted: 'a claim says otherwise',
+  'too close to call': 'a claim is too close to call',
+};
+
+/** Only claims that fail are marked. */
+function failing(claim: ClaimMarkOfPair | undefined): FailingStanding | null {
+  const standing = claim?.standing;
+  return standing === 'contradicted' || standing === 'too close to call' ? standing : null;
+}
+
 interface MatrixCellProps {
   readonly column: number;
   /** Room to the cell before it, pixels: cells stand in a row, so that none need be placed. */
@@ -104,13 +122,16 @@ interface MatrixCellProps {
   readonly halted: boolean;
   readonly fit: Fit | undefined;
   readonly wornAway: boolean;
+  /** How a claim that fails stands; null for none. */
+  readonly claim: FailingStanding | null;
   readonly picked: boolean;
   readonly active: boolean;
 }
 
 /** One pair: its mark, and where there is room its margin. */
 const MatrixCell = memo(function MatrixCell(props: MatrixCellProps) {
-  const { column, before, entrantName, openingName, measures, units, halted, fit, wornAway, picked, active } = props;
+  const { column, before, entrantName, openingName, measures, units, halted, fit, wornAway, claim, picked, active } =
+    props;
   const nothing = { threeWay: undefined, wear: undefined };
   const { mark, phrase } = cellAnswer('margin', { fit, wornAway, halted, ...nothing }, units);
   return (
@@ -118,7 +139,7 @@ const MatrixCell = memo(function MatrixCell(props: MatrixCellProps) {
       role="gridcell"
       className={styles.cell}
       aria-colindex={column + 2}
-      aria-label={`${entrantName} in ${openingName}: ${phrase}`}
+      aria-label={`${entrantName} in ${openingName}: ${phrase}${claim ? `; ${CLAIM_WORDS[claim]}` : ''}`}
       aria-selected={picked && active}
       data-column={column}
       data-verdict={mark ?? 'unknown'}
@@ -127,6 +148,11 @@ const MatrixCell = memo(function MatrixCell(props: MatrixCellProps) {
       tabIndex={active ? 0 : -1}
       style={{ marginLeft: before, width: measures.cellWidth }}
     >
+      {claim && (
+        <span className={styles.claim}>
+          <ClaimMark standing={claim} size={measures.size === 'small' ? 13 : 16} />
+        </span>
+      )}
       {measures.margins && fit && <span className={styles.margin}>{cellMargin(fit, units)}</span>}
     </div>
   );

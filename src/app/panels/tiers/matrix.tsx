@@ -3,6 +3,7 @@ import {
   type CSSProperties,
   type KeyboardEvent,
   type MouseEvent,
+  type PointerEvent,
   type RefObject,
   useEffect,
   useLayoutEffect,
@@ -22,6 +23,7 @@ import styles from './matrix.module.css';
 import { MatrixBands } from './matrix-bands.tsx';
 import { MatrixHead } from './matrix-head.tsx';
 import { MatrixRow, type RowSetting } from './matrix-row.tsx';
+import { useClaimMarks, useClaimsJudging } from './use-claims.ts';
 import { type MatrixLayout, useMatrix } from './use-matrix.ts';
 
 /**
@@ -53,7 +55,7 @@ function MatrixGrid({ family, width, height, frame }: MatrixGridProps) {
   const entrantId = useStore(selection, (s) => s.entrantId);
   const openingId = useStore(selection, (s) => s.openingId);
   const wornAway = useStore(results, (s) => s.wornAway);
-  const setting = useRowSetting(matrix);
+  const setting = useRowSetting(matrix, useShownMarks(family));
   const grid = useRef<HTMLDivElement>(null);
   const hands = useGridHands(matrix, grid, { width, height });
   const rowAt = useMemo(() => new Map(fits?.profiles.map((id, i) => [id, i])), [fits?.profiles]);
@@ -113,6 +115,8 @@ function useGridHands(
     const { entrantId, openingId } = selection.getState();
     if (entrantId !== null && openingId !== null) selection.setState({ view: 'compare' });
   };
+  // A key that scrolls slides cells under a pointer that rests: only one that is moved tells of another pair.
+  const resting = useRef<{ x: number; y: number } | 'anywhere' | null>(null);
   const point = (event: { target: EventTarget }) => {
     const at = placeOf(event.target);
     const named = at && { entrantId: rows[at.row]?.id ?? null, openingId: columns[at.column]?.profile.id ?? null };
@@ -124,6 +128,7 @@ function useGridHands(
       const next = placeAfter(place, { key: event.key, command, alt: event.altKey }, page);
       if (!next && event.key !== 'Enter') return;
       event.preventDefault();
+      if (next) resting.current = 'anywhere';
       if (next) go(next);
       else compare();
     },
@@ -135,7 +140,18 @@ function useGridHands(
       const at = placeOf(event.target);
       if (at && at.row >= 0 && at.column >= 0) compare();
     },
-    onPointerOver: point,
+    onPointerOver: (event: PointerEvent) => {
+      if (!resting.current) point(event);
+    },
+    onPointerMove: (event: PointerEvent) => {
+      const rest = resting.current;
+      if (!rest) return;
+      const isMoved = rest !== 'anywhere' && Math.hypot(event.clientX - rest.x, event.clientY - rest.y) > 2;
+      if (rest === 'anywhere') resting.current = { x: event.clientX, y: event.clientY };
+      if (!isMoved) return;
+      resting.current = null;
+      point(event);
+    },
     onPointerLeave: () => pointAt(tiers, null),
     onFocus: point,
     onBlur: () => pointAt(tiers, null),
@@ -154,15 +170,25 @@ function measureStyle({ cellWidth, cellHeight, nameWidth, headHeight, mark }: Ma
 }
 
 /** What all rows share; the same value until it changes, so that rows are drawn again only then. */
-function useRowSetting({ columns, columnWindow, measures }: MatrixLayout): RowSetting {
+function useRowSetting({ columns, columnWindow, measures }: MatrixLayout, claims: RowSetting['claims']): RowSetting {
   const { settings } = useSession();
   const units = useStore(settings, (s) => s.units);
   const halted = useHalted();
   const { shown: all, total: width } = columnWindow;
   return useMemo(() => {
     const shown = all.filter(({ index }) => index < columns.length);
-    return { columns, shown, measures, width, units, halted };
-  }, [columns, all, measures, width, units, halted]);
+    return { columns, shown, measures, width, units, halted, claims };
+  }, [columns, all, measures, width, units, halted, claims]);
+}
+
+const NO_MARKS: RowSetting['claims'] = new Map();
+
+/** What claims the cells mark, with the tolerances judged that it takes. */
+function useShownMarks(family: Family): RowSetting['claims'] {
+  const { tiers } = useSession();
+  useClaimsJudging(family);
+  const marks = useClaimMarks(family);
+  return useStore(tiers, (s) => s.claimMarks) ? marks : NO_MARKS;
 }
 
 /** Goes to a cell: picks what it stands for, brings it into sight and gives it the focus. */
@@ -175,11 +201,13 @@ function useGoing({ selection }: Session, matrix: MatrixLayout, grid: RefObject<
     reveal.current = { rowWindow, columnWindow };
   });
   const { rowOrder, columnOrder } = useStore(useSession().tiers, (s) => s);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: in another order the picked pair is somewhere else
+  const entrantId = useStore(selection, (s) => s.entrantId);
+  const openingId = useStore(selection, (s) => s.openingId);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another pick or order brings it into sight; results that reorder rows leave the sheet where the hand put it
   useEffect(() => {
     if (row >= 0) reveal.current.rowWindow.reveal(row);
     if (column >= 0) reveal.current.columnWindow.reveal(column);
-  }, [row, column, rowOrder, columnOrder]);
+  }, [entrantId, openingId, rowOrder, columnOrder]);
   useEffect(() => {
     if (!wantsFocus.current) return;
     wantsFocus.current = false;

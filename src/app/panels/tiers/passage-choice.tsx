@@ -38,7 +38,8 @@ export function PassageChoice({ family, passage }: PassageChoiceProps) {
       </h2>
       <ChoiceKeys family={family} />
       <p className={styles.note}>
-        Ticked: the blank has to pass it. The share is what it does without there; point at a name to see it.
+        Ticked: the blank has to pass it. The share is what it gives up there: that keyway alone would take so much
+        more. Point at a name to see where.
       </p>
       <ul
         className={own.list}
@@ -100,7 +101,7 @@ const OpeningRow = memo(function OpeningRow({ family, opening, chosen, pinned, e
           <VerdictMark verdict={entry.fit.verdict} size={18} />
           {member?.loss && entry.fit.verdict === 'enters' ? (
             <span>
-              <span className="unseen">enters, does without </span>−{shareText(member.loss.share)}
+              <span className="unseen">enters, gives up </span>−{shareText(member.loss.share)}
             </span>
           ) : (
             VERDICT_WORDS[entry.fit.verdict]

@@ -7,7 +7,7 @@ const LAYERS: readonly (readonly [keyof PassageLayers, string, string])[] = [
   ['sections', 'Keyways', 'The chosen keyways, laid on each other: grey where only some of them are open'],
   ['common', 'Shared by all', 'The part that lies in every chosen keyway'],
   ['blank', 'Widest blank', 'What passes them all with the running clearance'],
-  ['loss', 'Done without', 'What the blank does without in the keyway that is lit'],
+  ['loss', 'Given up', 'What would pass the keyway that is lit but not all of them: the blank gives it up'],
 ];
 
 /** The layers of the picture with their signs: legend and switches in one. */

@@ -94,7 +94,7 @@ export function PassagePicture(props: PassagePictureProps) {
   );
 }
 
-/** The stripes of what the blank does without. */
+/** The stripes of what the blank gives up. */
 function LossHatch({ id }: { id: string }) {
   return (
     <defs>

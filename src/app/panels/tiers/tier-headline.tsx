@@ -1,10 +1,12 @@
 import { useDeferredValue, useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { conditionsFor } from '../../state/conditions-state.ts';
+import { claimTold } from '../../state/tiers/claims-marks.ts';
 import { toldWords } from '../../state/tiers/told-words.ts';
 import { useHalted } from '../use-family.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './tier-headline.module.css';
+import { useCheckedClaims } from './use-claims.ts';
 
 /** What is known of the row, pair, column or node that the pointer or the focus is on, else of the picked blank. */
 export function TierHeadline({ family }: { family: Family }) {
@@ -26,10 +28,15 @@ export function TierHeadline({ family }: { family: Family }) {
       }),
     [doors, pointed, entrantId, family, fits, state, units, halted],
   );
+  const checked = useCheckedClaims(family);
+  const claimed = pointed ? claimTold(checked, pointed.entrantId, pointed.openingId) : '';
   return (
     <div className={styles.band} data-told>
       <h1 className={styles.head}>{head}</h1>
-      <p className={styles.rest}>{rest}</p>
+      <p className={styles.rest}>
+        {claimed && <b>{claimed} </b>}
+        {rest}
+      </p>
     </div>
   );
 }

@@ -1,5 +1,5 @@
 import { useEffect } from 'react';
-import type { Family } from '../../../family/family.ts';
+import { entrantsOf, type Family } from '../../../family/family.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { Fact } from '../../state/profile-facts.ts';
 import { conceptWords } from '../../state/tiers/counting-concepts.ts';
@@ -10,7 +10,7 @@ import { usePickedPair } from '../use-family.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { TierPairs } from './tier-pairs.tsx';
 import styles from './tiers-readings.module.css';
-import { useLastTiers, useProfiles, useTiers } from './use-tiers.ts';
+import { useLastShownTiers, useLastTiers, useProfiles, useShownTiers } from './use-tiers.ts';
 
 /** What can be read off matrix and diagram: the picked blank, its place among the others, what it goes into. */
 export function TiersReadings({ family }: { family: Family }) {
@@ -19,14 +19,17 @@ export function TiersReadings({ family }: { family: Family }) {
     <>
       {entrant && <EntrantReading family={family} entrant={entrant} />}
       {entrant && <TierPairs family={family} entrant={entrant} />}
-      <LatticeReading />
+      <LatticeReading family={family} />
     </>
   );
 }
 
 function EntrantReading({ family, entrant }: { family: Family; entrant: Profile }) {
   const { selection, tiers: store } = useSession();
-  const known = useLastTiers();
+  const shown = useLastShownTiers(family);
+  const all = useLastTiers();
+  const isShown = shown?.table.entrants.includes(entrant.id) ?? false;
+  const known = isShown ? shown : all;
   const openingId = useStore(selection, (s) => s.openingId);
   const node = known?.tiers.nodes.find(({ entrants }) => entrants.includes(entrant.id));
   const facts: Fact[] = known ? tierFacts(known, entrant.id) : [];
@@ -53,7 +56,10 @@ function EntrantReading({ family, entrant }: { family: Family; entrant: Profile 
           </button>
         )}
       </div>
-      <FactList facts={facts} />
+      <FactList facts={isShown ? facts : facts.filter(({ term }) => term === 'Enters')} />
+      {shown && !isShown && entrant.kind === 'tool' && (
+        <p className={readings.note}>It is not in the diagram, which shows blanks only.</p>
+      )}
       <Neighbours family={family} entrant={entrant} />
     </section>
   );
@@ -62,7 +68,7 @@ function EntrantReading({ family, entrant }: { family: Family; entrant: Profile 
 /** What stands directly above and below, each a way to it. */
 function Neighbours({ family, entrant }: { family: Family; entrant: Profile }) {
   const { selection } = useSession();
-  const known = useLastTiers();
+  const known = useLastShownTiers(family);
   const profiles = useProfiles(family);
   if (!known) return null;
   const { above, below, same } = tierNeighbours(known.tiers, entrant.id);
@@ -100,9 +106,9 @@ function Neighbours({ family, entrant }: { family: Family; entrant: Profile }) {
 }
 
 /** How large the concept lattice is that the diagram is a part of. */
-function LatticeReading() {
+function LatticeReading({ family }: { family: Family }) {
   const { countingConcepts } = useSession();
-  const known = useTiers();
+  const known = useShownTiers(family);
   const state = useStore(countingConcepts.store, (s) => s);
   useEffect(() => {
     countingConcepts.follow(known);
@@ -110,6 +116,9 @@ function LatticeReading() {
   }, [countingConcepts, known]);
   if (!known) return null;
   const { nodes, covers } = known.tiers;
+  const hidden = entrantsOf(family).filter(
+    ({ id, kind }) => kind === 'tool' && !known.table.entrants.includes(id),
+  ).length;
   return (
     <section className={readings.part} aria-labelledby="reading-lattice">
       <h2 id="reading-lattice" className={readings.title}>
@@ -123,6 +132,7 @@ function LatticeReading() {
       />
       <p className={readings.note} data-lattice={state.phase}>
         {conceptWords(state)}
+        {hidden > 0 && ` Counted without the ${hidden === 1 ? 'tool' : `${hidden} tools`}, as the diagram is.`}
       </p>
     </section>
   );

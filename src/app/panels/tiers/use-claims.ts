@@ -32,9 +32,8 @@ export function useClaimsJudging(family: Family): void {
   useEffect(() => () => checking.follow(null), [checking]);
 }
 
-/** What is claimed of each pair, for the cells of a matrix; has the tolerances judged that it takes. */
+/** What is claimed of each pair, for the cells of a matrix. */
 export function useClaimMarks(family: Family): ReadonlyMap<string, ClaimMarkOfPair> {
-  useClaimsJudging(family);
   const checked = useCheckedClaims(family);
   return useMemo(() => claimMarks(checked), [checked]);
 }

@@ -1,4 +1,5 @@
 import type { CheckedClaim, ClaimStanding } from '../../../claims/check-claims.ts';
+import { sourceOf } from '../../../claims/claim-sentence.ts';
 
 /** What is claimed of one pair, put together for a cell of a matrix. */
 export interface ClaimMarkOfPair {
@@ -13,6 +14,33 @@ export interface ClaimMarkOfPair {
 const WORST_FIRST = ['contradicted', 'too close to call', 'not judged yet', 'confirmed'] as const;
 
 const RANKS: readonly ClaimStanding[] = WORST_FIRST;
+
+/**
+ * What is to be told of the claims on one pair that fail: "Porter's wall chart says that it enters." Empty where none does.
+ *
+ * @check tests/unit/app/claims-rows.test.ts
+ */
+export function claimTold(
+  checked: readonly CheckedClaim[],
+  entrantId: string | null,
+  openingId: string | null,
+): string {
+  if (entrantId === null || openingId === null) return '';
+  const told = checked.flatMap(({ standing, blank, opening, claim }) => {
+    if (!blank.ids.includes(entrantId) || !opening.ids.includes(openingId)) return [];
+    const says = `${capital(sourceOf(claim))} says that it ${claim.enters ? 'enters' : 'does not enter'}`;
+    if (standing === 'contradicted') return [`${says}, which is wrong.`];
+    return standing === 'too close to call' ? [`${says}, which is too close to call.`] : [];
+  });
+  return [...new Set(told)].slice(0, MOST_TOLD).join(' ');
+}
+
+/** Most claims that are told of one pair. */
+const MOST_TOLD = 2;
+
+function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
 
 /** The key of a pair in {@link claimMarks}. */
 export function claimMarkKey(entrantId: string, openingId: string): string {

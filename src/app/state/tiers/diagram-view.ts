@@ -23,10 +23,11 @@ const MOST_SCALE = 3;
 /** A fitted diagram is not drawn larger than this: three sections need not fill a wall. */
 const MOST_FITTED = 1.5;
 
-/** Below this scale labels are too small to be read; then a diagram begins at full size round what is picked. */
-const LEAST_READABLE = 0.68;
+/** Below this scale names are smaller than 12 pixels; then a diagram begins at it, at the top, and is moved about. */
+export const LEAST_READABLE = 0.75;
 
-const MARGIN = 14;
+/** Room between a fitted diagram and its frame, pixels. */
+export const MARGIN = 14;
 
 /** The view in which the whole diagram is seen, in the middle. */
 export function fitDiagram(size: PixelSize, frame: PixelSize): DiagramView {
@@ -37,7 +38,8 @@ export function fitDiagram(size: PixelSize, frame: PixelSize): DiagramView {
 }
 
 /**
- * The view to begin with: the whole diagram where its labels can be read then, else at full size round a node.
+ * The view to begin with: the whole diagram where its labels can be read then, else as small as can be read, from the
+ * highest tier down, as far down as brings a node into sight.
  *
  * @param node what is picked; null where nothing is.
  * @check tests/unit/app/tiers-diagram.test.ts
@@ -45,9 +47,15 @@ export function fitDiagram(size: PixelSize, frame: PixelSize): DiagramView {
 export function firstView(size: PixelSize, frame: PixelSize, node: PixelBox | null): DiagramView {
   const whole = fitDiagram(size, frame);
   if (whole.scale >= LEAST_READABLE) return whole;
-  const box = node ?? { x: 0, y: size.height - 1, width: size.width, height: 1 };
-  const view = { scale: 1, x: frame.width / 2 - box.x - box.width / 2, y: frame.height / 2 - box.y - box.height / 2 };
-  return { scale: 1, x: within(view.x, size.width, frame.width), y: within(view.y, size.height, frame.height) };
+  const scale = LEAST_READABLE;
+  const box = node ?? { x: 0, y: 0, width: size.width, height: 1 };
+  const middle = frame.width / 2 - scale * (box.x + box.width / 2);
+  const foot = frame.height - MARGIN - scale * (box.y + box.height);
+  return {
+    scale,
+    x: within(middle, scale * size.width, frame.width),
+    y: within(Math.min(MARGIN, foot), scale * size.height, frame.height),
+  };
 }
 
 /** No empty room beside a diagram that is larger than its frame; a smaller one stands in the middle. */

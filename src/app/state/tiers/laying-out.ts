@@ -10,6 +10,8 @@ import type { TiersDoors } from './tiers-doors.ts';
 export interface DiagramOrder {
   readonly tiers: Tiers;
   readonly nodes: readonly DiagramNode[];
+  /** Room between tiers, pixels; as little as can be where none is given. */
+  readonly gap?: number;
 }
 
 /** A diagram with its places. */
@@ -120,7 +122,7 @@ function placesKey(order: DiagramOrder): string {
   return key;
 }
 
-function inputOf({ tiers, nodes }: DiagramOrder) {
+function inputOf({ tiers, nodes, gap = GAP.y }: DiagramOrder) {
   const boxes = nodes.map(({ id, width, height, tier }) => ({ id, width, height, tier }));
-  return { nodes: boxes, covers: tiers.covers, gap: GAP };
+  return { nodes: boxes, covers: tiers.covers, gap: { x: GAP.x, y: gap } };
 }

@@ -8,7 +8,7 @@ export interface PassageLayers {
   /** The part that all of them share. */
   readonly common: boolean;
   readonly blank: boolean;
-  /** What the blank does without in the keyway that is lit. */
+  /** What the blank gives up in the keyway that is lit. */
   readonly loss: boolean;
 }
 

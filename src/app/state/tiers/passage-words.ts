@@ -82,8 +82,8 @@ export function sureText({ kind, starts, same, atMost }: Sureness, units: Units)
   const bound = `None can have more than ${areaText(atMost, units)}: the room of the tightest keyway.`;
   if (kind === 'best') return 'There is no larger one: it takes up all the room that the tightest keyway leaves.';
   if (kind === 'agreed')
-    return `Found from ${starts} alignments (as drawn, backs level, boxes centred), which all led to the same one. A larger one is unlikely, but it is no proof. ${bound}`;
-  return `The best of ${starts} alignments (as drawn, backs level, boxes centred); ${same} of them led to it, so there may be a better one. ${bound}`;
+    return `Searched from ${starts} alignments (as drawn, backs or walls level, boxes centred, all over), which all led to the same one. A larger one is unlikely, but it is no proof. ${bound}`;
+  return `The best of ${starts} alignments (as drawn, backs or walls level, boxes centred, all over); ${same} of them led to it, so there may be a better one. ${bound}`;
 }
 
 const SIDES: Readonly<Record<LossSide, string>> = {
@@ -97,10 +97,11 @@ const SIDES: Readonly<Record<LossSide, string>> = {
 /** Most places that are told of a loss. */
 const MOST_PLACES = 3;
 
-/** What the blank does without in one keyway, and where. */
+/** What the blank gives up in one keyway, and where. */
 export function lossText(name: string, loss: Loss, units: Units): string {
   if (loss.area <= 0 || loss.share < 1e-4) return `${name} alone would take no larger blank.`;
-  const head = `In ${name} it does without ${areaText(loss.area, units)} of ${areaText(loss.own, units)} (${shareText(loss.share)})`;
+  const given = `${areaText(loss.area, units)} of the ${areaText(loss.own, units)} that would pass there`;
+  const head = `In ${name} it gives up ${given} (${shareText(loss.share)})`;
   const places = loss.places
     .slice(0, MOST_PLACES)
     .map(({ side, from, to }) => `${SIDES[side]} at ${placeText(from, to, units)}`);

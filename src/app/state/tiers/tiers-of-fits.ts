@@ -11,21 +11,28 @@ export interface TiersOfFits {
   readonly tiers: Tiers;
 }
 
-let last: TiersOfFits | null = null;
+/** Those asked for last: of all that go in, and of blanks alone. */
+let last: readonly TiersOfFits[] = [];
+
+const MOST_KEPT = 2;
 
 /**
- * The tiers of what is known; null until every pair is judged. Blanks of which wear leaves nothing have no place in
- * them. While blocked pairs are measured the verdicts stay, and so does the value that is given back.
+ * The tiers of what is known; null until every pair is judged. While blocked pairs are measured the verdicts stay, and
+ * so does the value that is given back.
  *
+ * @param leftOut ids of those that have no place in them: of which wear leaves nothing, or tools where only blanks are
+ *   shown.
  * @check tests/unit/app/tiers-matrix.test.ts
  */
-export function tiersOfFits(fits: KnownFits | null, wornAway: ReadonlySet<string>): TiersOfFits | null {
+export function tiersOfFits(fits: KnownFits | null, leftOut: ReadonlySet<string>): TiersOfFits | null {
   if (!fits || fits.openings.length === 0) return null;
-  const rows = fits.profiles.flatMap((id, i) => (wornAway.has(id) ? [] : [`${id}\t${combOf(fits.fits[i])}`]));
+  const rows = fits.profiles.flatMap((id, i) => (leftOut.has(id) ? [] : [`${id}\t${combOf(fits.fits[i])}`]));
   if (rows.length === 0 || rows.some((row) => row.indexOf('.', row.indexOf('\t')) >= 0)) return null;
   const key = `${fits.openings.join('\t')}\n${rows.join('\n')}`;
-  if (last?.key === key) return last;
-  const table = withEntrants(entryTable(fits), (id) => !wornAway.has(id));
-  last = { key, table, tiers: tiersOf(table) };
-  return last;
+  const known = last.find((kept) => kept.key === key);
+  if (known) return known;
+  const table = withEntrants(entryTable(fits), (id) => !leftOut.has(id));
+  const made = { key, table, tiers: tiersOf(table) };
+  last = [made, ...last].slice(0, MOST_KEPT);
+  return made;
 }

@@ -37,6 +37,10 @@ export interface TiersState {
   readonly pointed: Pointed | null;
   /** Whether the diagram shows only what stands above and below the picked blank; null: where it is a large one. */
   readonly neighboursOnly: boolean | null;
+  /** Whether tools stand in the diagram beside the blanks. */
+  readonly withTools: boolean;
+  /** Whether the matrix marks pairs of which a claim says otherwise. */
+  readonly claimMarks: boolean;
 }
 
 /** A store that shows matrix and diagram. */
@@ -51,6 +55,8 @@ export function makeTiersStore(): Store<TiersState> {
     cellSize: null,
     pointed: null,
     neighboursOnly: null,
+    withTools: false,
+    claimMarks: true,
   });
 }
 

@@ -1,5 +1,6 @@
 import type { Family } from '../../../family/family.ts';
 import { SheetKeys } from '../../panels/sheet-keys.tsx';
+import { ClaimMarksKey } from '../../panels/tiers/claim-marks-key.tsx';
 import { ShownKeys } from '../../panels/tiers/shown-keys.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { ClaimsSheet } from './claims-sheet.tsx';
@@ -17,6 +18,7 @@ const SHEETS = [
 export function Tiers({ family }: { family: Family }) {
   const { tiers } = useSession();
   const sheet = useStore(tiers, (s) => s.sheet);
+  const shown = useStore(tiers, (s) => s.shown);
   return (
     <div className={styles.tiers}>
       <header className={styles.head}>
@@ -26,6 +28,7 @@ export function Tiers({ family }: { family: Family }) {
           shown={sheet}
           onShow={(next) => tiers.setState({ sheet: next })}
         />
+        {sheet === 'tiers' && shown !== 'diagram' && <ClaimMarksKey family={family} />}
         {sheet === 'tiers' && <ShownKeys />}
       </header>
       {sheet === 'tiers' && <TiersSheet family={family} />}
