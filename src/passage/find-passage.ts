@@ -47,8 +47,8 @@ export function* commonPassage(input: PassageInput): Steps<Passage> {
     .sort((a, b) => (a.id < b.id ? -1 : 1));
   if (chosen.length === 0) return nothing(input, { why: 'none-chosen' });
   let passage: Passage | null = null;
-  for (const more of MORE) {
-    passage = yield* passageWith(input, chosen, more);
+  for (const [n, more] of MORE.entries()) {
+    passage = yield* spread(passageWith(input, chosen, more), 1 - 0.1 ** n, 1 - 0.1 ** (n + 1));
     if (passage.blank === null || passage.blank.entersAll) break;
   }
   return passage as Passage;
@@ -56,6 +56,19 @@ export function* commonPassage(input: PassageInput): Steps<Passage> {
 
 /** What is taken off more where the blank was found to be tight after all: very many corners are simplified, nanometres. */
 const MORE = [0, 2_000, 5_000];
+
+/** Parts of the whole that progress is told in. */
+const WHOLE = 10_000;
+
+/** Steps whose progress is told as a stretch of the whole, from one share of it to another. */
+function* spread<Value>(steps: Steps<Value>, from: number, to: number): Steps<Value> {
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    const share = from + ((to - from) * step.value.done) / step.value.total;
+    yield { done: Math.round(share * WHOLE), total: WHOLE };
+  }
+}
 
 interface Chosen {
   readonly id: string;
@@ -71,7 +84,7 @@ function* passageWith(input: PassageInput, chosen: readonly Chosen[], more: numb
   const whole = chosen.map(({ opening }) => opening.region);
   const rooms = chosen.map(({ opening }) => roomFor(opening.region, clearance + opening.within));
   const narrow = chosen.filter((_, i) => areaOf(rooms[i]) <= CRUMB).map(({ id }) => id);
-  const aligned = yield* alignRegions(narrow.length > 0 ? whole : rooms);
+  const aligned = yield* spread(alignRegions(narrow.length > 0 ? whole : rooms), 0, 0.7);
   const shared = sharedBy(whole, aligned.moves);
   const { blade, apart } = narrow.length > 0 ? NO_BLADE : bladeOf(sharedBy(rooms, aligned.moves));
   const shown = blade ?? shared.flatMap(({ outer }) => outer);
@@ -87,7 +100,7 @@ function* passageWith(input: PassageInput, chosen: readonly Chosen[], more: numb
     return { ...rest, members: members(() => null), blank: null, none, entries: [] };
   }
   const ring = asTrustedRing(translatePoints(blade, back));
-  const entries = yield* tryEverywhere(input, ring, new Set(chosen.map(({ id }) => id)));
+  const entries = yield* spread(tryEverywhere(input, ring, new Set(chosen.map(({ id }) => id))), 0.7, 0.9);
   const entersAll = entries.every(({ chosen: its, fit }) => !its || fit.verdict === 'enters');
   const blank: PassageBlank = {
     ...sizesOf(ring),
@@ -95,10 +108,8 @@ function* passageWith(input: PassageInput, chosen: readonly Chosen[], more: numb
     apart: apart.map((region) => moveRegion(region, back)).map((region) => ({ region, area: areaOf(region) })),
     entersAll,
   };
-  const lost = yield* lossesOf(
-    rooms.map((room, i) => moveRegion(room, moves[i])),
-    ring,
-  );
+  const placed = rooms.map((room, i) => moveRegion(room, moves[i]));
+  const lost = yield* spread(lossesOf(placed, ring), 0.9, 1);
   return { ...rest, members: members((i) => lost[i]), blank, none: null, entries };
 }
 

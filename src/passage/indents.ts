@@ -33,7 +33,8 @@ interface SidePoint {
 /**
  * All places where a section stands in on its left and right, from the back upwards, each side for itself.
  *
- * At each height the widest free stretch is looked at, so that a ward with an overhang counts as far as it reaches. An
+ * At each height one free stretch is looked at, so that a ward with an overhang counts as far as it reaches: of several the
+ * one that hangs together with those above and below it, in the chain of the greatest area. An
  * indent is a hill of that line that stands at least 0.02 mm above the higher of the two valleys beside it; what lies at an
  * end of the section (a rounded back, a step up to the top) is none, since nothing is wider beyond it. A small hill on the
  * flank of a larger one belongs to that.
@@ -64,36 +65,71 @@ interface Slab {
   readonly right: readonly [number, number];
 }
 
-/** The section cut at every vertex height; of several stretches at a height the widest. */
+/** The section cut at every vertex height; of several stretches at a height the one in the chain of the greatest area. */
 function slabsOf(ring: Ring): Slab[] {
   const heights = [...new Set(ring.map((p) => p.y))].sort((a, b) => a - b);
   const edges = ring
     .map((p, i) => [p, ring[(i + 1) % ring.length]] as const)
     .filter(([a, b]) => a.y !== b.y)
     .map(([a, b]) => (a.y < b.y ? ([a, b] as const) : ([b, a] as const)));
-  return heights.slice(1).flatMap((high, i) => {
+  const levels = heights.slice(1).map((high, i) => {
     const low = heights[i];
-    const here = edges.filter(([a, b]) => a.y <= low && b.y >= high);
-    const slab = widestStretch(here, low, high);
-    return slab ? [slab] : [];
+    return stretchesOf(
+      edges.filter(([a, b]) => a.y <= low && b.y >= high),
+      low,
+      high,
+    );
   });
+  return chainOf(levels);
 }
 
 type RisingEdge = readonly [Point, Point];
 
-function widestStretch(edges: readonly RisingEdge[], low: number, high: number): Slab | null {
+/** The free stretches of a height band between two vertex heights, from the left. */
+function stretchesOf(edges: readonly RisingEdge[], low: number, high: number): Slab[] {
   const at = ([a, b]: RisingEdge, y: number) => a.x + ((b.x - a.x) * (y - a.y)) / (b.y - a.y);
   const middle = (low + high) / 2;
   const sorted = edges.map((edge) => ({ edge, x: at(edge, middle) })).sort((a, b) => a.x - b.x);
-  let best: Slab | null = null;
-  let widest = 0;
+  const slabs: Slab[] = [];
   for (let i = 0; i + 1 < sorted.length; i += 2) {
-    const [l, r] = [sorted[i], sorted[i + 1]];
-    if (r.x - l.x <= widest) continue;
-    widest = r.x - l.x;
-    best = { low, high, left: [at(l.edge, low), at(l.edge, high)], right: [at(r.edge, low), at(r.edge, high)] };
+    const [l, r] = [sorted[i].edge, sorted[i + 1].edge];
+    slabs.push({ low, high, left: [at(l, low), at(l, high)], right: [at(r, low), at(r, high)] });
   }
-  return best;
+  return slabs;
+}
+
+/** A stretch with the best way to it from below. */
+interface Link {
+  readonly slab: Slab;
+  readonly below: Link | null;
+  readonly area: number;
+}
+
+/** From the bottom to the top one stretch at each height, each open to the one below it, with the greatest area in all. */
+function chainOf(levels: readonly (readonly Slab[])[]): Slab[] {
+  let links: Link[] = [];
+  let best: Link | null = null;
+  for (const slabs of levels) {
+    const before = links;
+    links = slabs.map((slab) => {
+      const under = before.filter((link) => isOpenTo(link.slab, slab));
+      const below = under.reduce<Link | null>((a, b) => (a && a.area >= b.area ? a : b), null);
+      return { slab, below, area: (below?.area ?? 0) + areaOfSlab(slab) };
+    });
+    best = links.reduce((a, b) => (a && a.area >= b.area ? a : b), best);
+  }
+  const chain: Slab[] = [];
+  for (let link = best; link; link = link.below) chain.push(link.slab);
+  return chain.reverse();
+}
+
+/** Whether two stretches, one right above the other, share a part of the level between them. */
+function isOpenTo(below: Slab, above: Slab): boolean {
+  return Math.min(below.right[1], above.right[0]) > Math.max(below.left[1], above.left[0]);
+}
+
+function areaOfSlab({ low, high, left, right }: Slab): number {
+  return ((high - low) * (right[0] - left[0] + right[1] - left[1])) / 2;
 }
 
 interface Hill {

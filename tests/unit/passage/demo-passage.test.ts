@@ -64,14 +64,17 @@ test('three keyways leave more than ten, and the keyways that also take their bl
   }
 });
 
-test('the search tells its progress and stops when it is cancelled', async () => {
+test('the search tells its progress, which never runs back, and stops when it is cancelled', async () => {
   const told: number[] = [];
+  let clock = 0;
   await commonPassage(
     { ...input, chosen: input.chosen.slice(0, 4) },
-    { ...context, progress: (done, total) => told.push(done / total) },
+    // Time flies: every step is told.
+    { ...context, now: () => clock++ * 1_000, progress: (done, total) => told.push(done / total) },
   );
   expect(told.length).toBeGreaterThan(1);
   expect(Math.max(...told)).toBeLessThanOrEqual(1);
+  expect(told).toEqual([...told].sort((a, b) => a - b));
   await expect(commonPassage(input, { ...context, cancelled: () => true })).rejects.toThrow(JobCancelled);
 });
 
