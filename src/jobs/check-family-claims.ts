@@ -45,7 +45,7 @@ export interface ClaimsReport {
  * Every claim checked against new parts held upright, within the tolerances of the family. Only the pairs that claims
  * speak of are judged. Refused where a pair cannot be judged.
  *
- * @check tests/unit/jobs/check-family-claims.test.ts
+ * @check tests/unit/jobs/claims-jobs.test.ts
  */
 export const checkFamilyClaims: Job<ClaimsInput, ClaimsReport> = async (input, context) => {
   try {

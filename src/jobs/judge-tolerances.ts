@@ -31,7 +31,7 @@ export interface TolerancesPart {
  * made once for each outline, which costs most where pairs are looked at one by one.
  *
  * @returns how many pairs were judged.
- * @check tests/unit/jobs/judge-tolerances.test.ts
+ * @check tests/unit/jobs/claims-jobs.test.ts, tests/unit/app/claims-checking.test.ts
  */
 export const judgeTolerances: Job<TolerancesInput, number> = async (input, context) => {
   const answers: ThreeWay[] = [];

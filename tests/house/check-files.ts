@@ -84,6 +84,20 @@ export function checkDocs(project: Project, pureFolders: readonly string[]): str
   );
 }
 
+/** A test that a doc comment points to, beside which nothing else is said in the path. */
+const TEST_PATH = /tests\/[\w./-]+\.(?:ts|tsx|mjs)\b/g;
+
+/** Tests named in the comments of `src` that are not there. */
+export function checkNamedTests(project: Project): string[] {
+  const code = [...project.texts].filter(([path]) => /^src\/.*\.(ts|tsx)$/.test(path));
+  return code.flatMap(([path, text]) =>
+    text.split('\n').flatMap((line, i) => {
+      const missing = (line.match(TEST_PATH) ?? []).filter((test) => !project.texts.has(test));
+      return missing.map((test) => `${path}:${i + 1} names ${test}, which is not there`);
+    }),
+  );
+}
+
 /** Numbered decisions of the contributor guide that are too long, or whose number is used twice. */
 export function checkDecisions(developers: string): string[] {
   const section = /^## Decisions\n([\s\S]*?)(?=^## |$(?![\s\S]))/m.exec(developers)?.[1] ?? '';

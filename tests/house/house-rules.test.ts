@@ -2,7 +2,15 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { expect, test } from 'vitest';
 import { PROJECT_ROOT } from '../kit/install-when-needed.mjs';
-import { checkBudgets, checkDecisions, checkDocs, checkNames, checkReadmes, checkTopLevel } from './check-files.ts';
+import {
+  checkBudgets,
+  checkDecisions,
+  checkDocs,
+  checkNamedTests,
+  checkNames,
+  checkReadmes,
+  checkTopLevel,
+} from './check-files.ts';
 import { checkCycles, checkDependencies, checkLayers } from './check-imports.ts';
 import { checkPhrases } from './check-phrases.ts';
 import { readProject, textOf } from './read-project.ts';
@@ -21,6 +29,7 @@ const RULES: Record<string, () => string[]> = {
   'every folder of src says what it is': () => checkReadmes(project),
   'files and functions can be read in one go': () => checkBudgets(project),
   'exported functions of the pure folders are documented': () => checkDocs(project, pureFolders),
+  'tests that comments point to are there': () => checkNamedTests(project),
   'decisions are short and numbered once': () => checkDecisions(developers),
   'nothing is left unfinished or talks about its own making': () => checkPhrases(project),
   'the top level holds what it should': () => checkTopLevel(project),

@@ -4,7 +4,15 @@ import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
-import { checkBudgets, checkDecisions, checkDocs, checkNames, checkReadmes, checkTopLevel } from './check-files.ts';
+import {
+  checkBudgets,
+  checkDecisions,
+  checkDocs,
+  checkNamedTests,
+  checkNames,
+  checkReadmes,
+  checkTopLevel,
+} from './check-files.ts';
 import { checkCycles, checkDependencies, checkLayers } from './check-imports.ts';
 import { checkPhrases } from './check-phrases.ts';
 import { type Project, readProject, textOf } from './read-project.ts';
@@ -226,6 +234,13 @@ describe('files', () => {
       'src/geom/bare.ts:2 a has no doc comment',
       'src/geom/bare.ts:6 b has no doc comment',
     ]);
+  });
+
+  test('a test named in a comment that is not there is found', () => {
+    const text = '/** @check tests/unit/a.test.ts, tests/unit/b.test.ts (and more) */\nexport const a = 1;\n';
+    const project = projectWith({ 'src/geom/checked.ts': text, 'tests/unit/a.test.ts': 'export {};\n' });
+    expect(checkNamedTests(project)).toEqual(['src/geom/checked.ts:1 names tests/unit/b.test.ts, which is not there']);
+    expect(checkNamedTests(projectWith({ 'tests/unit/b.test.ts': 'export {};\n' }))).toEqual([]);
   });
 
   test('strays at the top level are found', () => {

@@ -17,7 +17,7 @@ export function counterpartOf(profile: Profile, clearance: number): GapResult {
  *
  * @param clearance nanometres.
  * @returns null where it was added, else why not, in words.
- * @check tests/unit/app/made-section.test.ts
+ * @check tests/unit/app/mill-editing.test.ts
  */
 export function makeCounterpart(session: Session, profile: Profile, clearance: number): string | null {
   const { documents, doors, selection } = session;

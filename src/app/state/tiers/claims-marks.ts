@@ -18,7 +18,7 @@ const RANKS: readonly ClaimStanding[] = WORST_FIRST;
 /**
  * What is to be told of the claims on one pair that fail: "Porter's wall chart says that it enters." Empty where none does.
  *
- * @check tests/unit/app/claims-rows.test.ts
+ * @check tests/unit/app/claims-checking.test.ts
  */
 export function claimTold(
   checked: readonly CheckedClaim[],
@@ -51,7 +51,7 @@ export function claimMarkKey(entrantId: string, openingId: string): string {
  * What is claimed of each pair, by {@link claimMarkKey}: the mark that a cell of a matrix may show. A claim on a name
  * that stands for several blanks of one outline marks all of them; claims whose names are not found mark nothing.
  *
- * @check tests/unit/app/claims-rows.test.ts
+ * @check tests/unit/app/claims-checking.test.ts
  */
 export function claimMarks(checked: readonly CheckedClaim[]): ReadonlyMap<string, ClaimMarkOfPair> {
   const marks = new Map<string, ClaimMarkOfPair>();

@@ -15,7 +15,7 @@ export interface SourceTally {
  * The claims that are listed: of the standing and the source that are asked for, those that need a look first, and
  * among equals in the order of the family.
  *
- * @check tests/unit/app/claims-rows.test.ts
+ * @check tests/unit/app/claims-checking.test.ts
  */
 export function claimRows(
   checked: readonly CheckedClaim[],

@@ -30,7 +30,7 @@ export function holdGroove(handle: MillHandle, base: Milled, view: DrawingView, 
 /**
  * The blade as the hand wants it. It may not be sound: checkMilled says so.
  *
- * @check tests/unit/app/mill-dragging.test.ts
+ * @check tests/unit/app/mill-editing.test.ts
  */
 export function dragGrooveTo(
   { handle, base, grip }: DraggingGroove,

@@ -61,7 +61,7 @@ function bladeHandles(milled: Milled): MillHandle[] {
 /**
  * The handle within reach of the pointer, the nearest one; of those nearly as near, one of the chosen groove.
  *
- * @check tests/unit/app/mill-dragging.test.ts
+ * @check tests/unit/app/mill-editing.test.ts
  */
 export function grooveUnderPointer(
   milled: Milled,
