@@ -1,5 +1,6 @@
 import { openingsOf } from '../family/family.ts';
 import type { Lesson, LessonStep } from '../family/lesson.ts';
+import { outlineKey } from '../profile/outline-key.ts';
 import type { Profile } from '../profile/profile.ts';
 import { nearMissesOf } from './quiz.ts';
 import { blanksOf, shortNameOf, type TeachingKnowledge, tryIn } from './teaching-knowledge.ts';
@@ -158,7 +159,7 @@ function lengthStep(reaches: readonly Reach[]): LessonStep[] {
 
 function isOnlyLonger(a: Profile, b: Profile): boolean {
   if (a.chambers === undefined || b.chambers === undefined || a.chambers === b.chambers) return false;
-  return a.ring.length === b.ring.length && a.ring.every(({ x, y }, i) => x === b.ring[i].x && y === b.ring[i].y);
+  return outlineKey(a.ring) === outlineKey(b.ring);
 }
 
 function passageStep(openings: readonly Profile[]): LessonStep[] {

@@ -1,7 +1,7 @@
 import { entrantsOf, openingsOf } from '../family/family.ts';
 import type { Fit, Verdict } from '../fit/fit.ts';
 import { type Random, randomFrom } from '../fit/monte-carlo.ts';
-import type { Ring } from '../geom/ring.ts';
+import { outlineKey } from '../profile/outline-key.ts';
 import type { TeachingKnowledge } from './teaching-knowledge.ts';
 
 /** One pair that is asked about. Its answer is not in it: that is asked of the core when it is given. */
@@ -61,10 +61,10 @@ export function nearMissesOf(knowledge: TeachingKnowledge): QuizQuestion[] {
 
 function candidatesOf({ family, fitOf }: TeachingKnowledge): Candidate[] {
   const seen = new Set<string>();
-  const openings = openingsOf(family).map(({ id, ring }) => ({ id, shape: contentOf(ring) }));
+  const openings = openingsOf(family).map(({ id, ring }) => ({ id, shape: outlineKey(ring) }));
   const candidates: Candidate[] = [];
   for (const { id: entrantId, ring } of entrantsOf(family)) {
-    const content = contentOf(ring);
+    const content = outlineKey(ring);
     for (const { id: openingId, shape: openingShape } of openings) {
       const fit = fitOf(entrantId, openingId);
       const shape = `${content}|${openingShape}`;
@@ -74,10 +74,6 @@ function candidatesOf({ family, fitOf }: TeachingKnowledge): Candidate[] {
     }
   }
   return candidates;
-}
-
-function contentOf(ring: Ring): string {
-  return ring.map(({ x, y }) => `${x} ${y}`).join(' ');
 }
 
 function isTight({ fit }: Candidate): boolean {

@@ -1,7 +1,10 @@
 import { expect, test } from 'vitest';
 import type { Family } from '../../../src/family/family.ts';
+import type { Ring } from '../../../src/geom/ring.ts';
 import { checkLesson } from '../../../src/teach/check-lesson.ts';
 import { makeLesson } from '../../../src/teach/make-lesson.ts';
+import { nearMissesOf } from '../../../src/teach/quiz.ts';
+import { soundRing } from '../../kit/shapes.ts';
 import { demoFamily, familyOf, knowledgeOf } from './known-family.ts';
 
 const polderwick = demoFamily('polderwick');
@@ -30,6 +33,26 @@ test('the question is about a pair that is blocked, by a blank other than that o
   expect(knowledge.fitOf(asked?.blank ?? '', asked?.opening ?? '')?.verdict).toBe('blocked');
   expect(asked?.blank).not.toMatch(/^heron/);
 });
+
+test('the same outline drawn elsewhere, from another vertex on, is still the same section', () => {
+  const aside: Family = {
+    ...polderwick,
+    profiles: polderwick.profiles.map((profile) =>
+      profile.id === 'heron-blank-6' ? { ...profile, ring: drawnElsewhere(profile.ring) } : profile,
+    ),
+  };
+  const lengths = makeLesson(knowledgeOf(aside)).steps.find(({ title }) => title === 'Two names, one section');
+  expect(lengths?.blank).toBe('heron-blank-6');
+  const pairs = nearMissesOf(knowledgeOf(aside)).map(({ entrantId, openingId }) => `${entrantId} ${openingId}`);
+  const plain = nearMissesOf(knowledgeOf(polderwick)).map(({ entrantId, openingId }) => `${entrantId} ${openingId}`);
+  expect(pairs).toEqual(plain);
+});
+
+/** An outline 1 mm aside that begins with its fourth vertex. */
+function drawnElsewhere(ring: Ring): Ring {
+  const moved = ring.map(({ x, y }) => ({ x: x + 1e6, y }));
+  return soundRing([...moved.slice(3), ...moved.slice(0, 3)]);
+}
 
 const part = (keep: (id: string) => boolean): Family => ({
   ...polderwick,
