@@ -17,12 +17,17 @@ const MOST_NAMES = 40;
  *
  * @check tests/unit/names/ask.test.ts
  */
-export function answerWhere(entrants: readonly Meaning[], knowledge: Knowledge): Answer {
+export function answerWhere(
+  entrants: readonly Meaning[],
+  { turned }: Pick<Reading, 'turned'>,
+  knowledge: Knowledge,
+): Answer {
   const openings = openingsOf(knowledge.family);
   const goers = profilesIn(entrants);
   const entered = goers.map((goer) => openings.filter((opening) => goesIn(knowledge, goer, opening)));
   const sentences = [
     ...correctionsOf(entrants),
+    ...(turned.turns.has('tightest') ? goers.flatMap((goer, i) => sayByRoom(goer, entered[i], knowledge)) : []),
     ...goers.flatMap((goer) => sayWhere(goer, knowledge)),
     ...entrants.flatMap(sayAlike),
     ...unique(entrants.flatMap(({ notes }) => notes)),
@@ -30,6 +35,18 @@ export function answerWhere(entrants: readonly Meaning[], knowledge: Knowledge):
   const pending = goers.length > 0 && goers.every((goer) => isPending(goer, openings, knowledge));
   const profiles = unique([...goers, ...entered.flat()]).map(({ id }) => id);
   return { kind: pending ? 'not judged yet' : 'answer', sentences, profiles, choices: [] };
+}
+
+/** The keyways that one goes into by the room that it has there. */
+function sayByRoom(goer: Profile, entered: readonly Profile[], knowledge: Knowledge): string[] {
+  const fits = entered.flatMap((opening) => {
+    const fit = knowledge.fitOf(goer.id, opening.id);
+    return fit ? [{ opening, fit }] : [];
+  });
+  if (fits.length < 2) return [];
+  fits.sort((a, b) => a.fit.clearance - b.fit.clearance);
+  const told = fits.slice(0, MOST_NAMES).map(({ opening, fit }) => `${opening.name} ${roomOf(fit, knowledge)}`);
+  return [`${goer.name} by its room, the tightest first: ${listed(told)}.`];
 }
 
 function isPending(goer: Profile, openings: readonly Profile[], knowledge: Knowledge): boolean {
@@ -57,7 +74,8 @@ export function answerWhatGoesIn(openings: readonly Meaning[], asked: Asked, kno
   const shown = negated ? pool.filter((_, i) => answers[i] === false) : entering;
   const sentences = [
     ...correctionsOf(openings),
-    ...(keyways.length > 0 && !pending
+    ...(asked.turned.turns.has('every blank') && !pending ? sayEvery(entering, pool, keyways, asked) : []),
+    ...((keyways.length > 0 || barred.length > 0) && !pending
       ? [negated ? sayNotEntering(shown, keyways) : sayEntering(shown, keyways, barred, asked, knowledge)]
       : []),
     ...(tightest && entering.length > 1 ? ['They are told in order, the tightest first.'] : []),
@@ -94,6 +112,20 @@ function enteringAs(entrant: Profile, into: readonly Profile[], barred: readonly
   return answers.includes(undefined) ? undefined : true;
 }
 
+/** "Do all blanks go into Y?" */
+function sayEvery(
+  entering: readonly Profile[],
+  pool: readonly Profile[],
+  keyways: readonly Profile[],
+  { asked, excluded, negated }: Asked,
+): string[] {
+  if (excluded.length > 0 || negated || keyways.length === 0) return [];
+  const kinds = asked === 'blank' || asked === 'tool' ? `${asked}s` : 'blanks and tools';
+  const out = pool.length - entering.length;
+  if (out === 0) return [`Yes: all ${pool.length} ${kinds} go into ${namesOf(keyways)}.`];
+  return [`No: ${out} of ${pool.length} ${kinds} ${out === 1 ? 'does' : 'do'} not go into ${namesOf(keyways, 'or')}.`];
+}
+
 function sayNotEntering(stopped: readonly Profile[], keyways: readonly Profile[]): string {
   const where = namesOf(keyways, 'or');
   if (stopped.length === 0) return `Everything in the family goes into ${namesOf(keyways)}.`;
@@ -110,9 +142,14 @@ function sayEntering(
 ): string {
   const number = keyways.length > 2 ? 'all of ' : 'both ';
   const but = barred.length > 0 ? `, but not into ${namesOf(barred, 'or')},` : '';
-  const where = `${keyways.length > 1 ? number : ''}${namesOf(keyways)}${but}`;
+  const where =
+    keyways.length === 0
+      ? `${barred.length > 1 ? 'neither ' : 'others than '}${namesOf(barred, 'nor')}`
+      : `${keyways.length > 1 ? number : ''}${namesOf(keyways)}${but}`;
   const kind = asked === 'tool' || asked === 'blank' ? asked : 'blank or tool';
   const length = chambers === null ? '' : ` in ${chambersText(chambers)}`;
+  if (entering.length === 0 && keyways.length === 0)
+    return `Every ${kind}${length} goes into one of ${namesOf(barred)}.`;
   if (entering.length === 0) return `No ${kind}${length} goes into ${where.replace(/,$/, '')}.`;
   const texts = entering.map((entrant) =>
     keyways.length === 1 ? withRoom(entrant, keyways[0], knowledge) : entrant.name,

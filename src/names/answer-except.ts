@@ -19,13 +19,15 @@ export function answerExcept(question: string, reading: Reading, knowledge: Know
   const { turned, mentions, entrants, openings, negated } = reading;
   const rest = mentions.filter((mention) => !turned.excepted.includes(mention));
   const out = turned.excepted;
-  const all = /\b(all|every|everything|everywhere|each|any|anything|anywhere)\b/.test(turned.outline);
+  const all = /\b(all|every|everything|everywhere|each)\b/.test(turned.outline);
   if (out.length === 0 || negated || rest.some((one) => !entrants.includes(one) && !openings.includes(one)))
     return refuse(reading, knowledge);
   if (rest.length === 0 || rest.every((one) => entrants.includes(one)))
-    return all
+    return all || rest.length > 0
       ? withMeanings(question, rest, 'entrant', knowledge, (goers) =>
-          withMeanings(question, out, 'opening', knowledge, (barred) => allBut(goers, barred, reading, knowledge)),
+          withMeanings(question, out, 'opening', knowledge, (barred) =>
+            all ? allBut(goers, barred, reading, knowledge) : anyBut(goers, barred, reading, knowledge),
+          ),
         )
       : refuse(reading, knowledge);
   if (!rest.every((one) => openings.includes(one))) return refuse(reading, knowledge);
@@ -80,6 +82,23 @@ function sayGoer(goer: Profile, wanted: readonly Profile[], out: readonly Profil
   if (missing.length > 0) return [`No: ${goer.name} does not go into ${namesOf(missing, 'or')} either.`];
   if (too.length > 0) return [`${goer.name} goes into all of these, and into ${namesOf(too)} too.`];
   return [`Yes: ${goer.name} goes into every keyway but ${namesOf(out)}.`];
+}
+
+/** Whether blanks go into any keyway but some, and into which. */
+function anyBut(goers: readonly Meaning[], barred: readonly Meaning[], reading: Reading, knowledge: Knowledge): Answer {
+  const [named, out] = [profilesIn(goers), profilesIn(barred)];
+  const openings = openingsOf(knowledge.family);
+  if (named.some((one) => openings.some((keyway) => goesIn(knowledge, one, keyway) === undefined)))
+    return notJudged([...named, ...out]);
+  const others = openings.filter((one) => !out.includes(one));
+  const into = (goer: Profile) => others.filter((keyway) => goesIn(knowledge, goer, keyway));
+  const said = named.map((goer) => {
+    const found = into(goer);
+    const start = found.length > 0 ? 'Yes: ' : 'No: ';
+    const where = found.length > 0 ? `${namesOf(found)}, apart from ${namesOf(out)}` : `no keyway but ${namesOf(out)}`;
+    return `${reading.yesOrNo ? start : ''}${goer.name} goes into ${where}.`;
+  });
+  return answer([...goers, ...barred], said, [...named, ...named.flatMap(into)]);
 }
 
 /** What goes into some keyways beside what was named. */

@@ -1,6 +1,7 @@
 import { entrantsOf, openingsOf } from '../family/family.ts';
 import type { Profile } from '../profile/profile.ts';
 import type { Answer } from './answer.ts';
+import { answerGoesIntoAll } from './answer-entries.ts';
 import { correctionsOf, profilesIn, unique } from './answer-pair.ts';
 import type { Knowledge } from './knowledge.ts';
 import { notUnderstood } from './not-understood.ts';
@@ -27,6 +28,10 @@ export function answerOnly(question: string, reading: Reading, knowledge: Knowle
       ),
     );
   }
+  if (form === 'where' && turned.only === 'entrant')
+    return /\b(all|every|each|everything|everywhere)\b/.test(turned.outline)
+      ? answerGoesIntoAll({ ...reading, asked: 'blank' }, knowledge)
+      : refuse(reading, knowledge);
   if (form !== 'what goes in' || turned.only === 'entrant') return null;
   if (turned.only === null || reading.negated) return refuse(reading, knowledge);
   return withMeanings(question, openings, 'opening', knowledge, (keyways) => ofOnly(keyways, reading, knowledge));

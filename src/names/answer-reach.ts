@@ -113,10 +113,12 @@ function sayLength({ lengths: mine }: Reach, { lengths: yours }: Reach): string[
 
 function sayMore(outline: string, one: Reach, two: Reach, count: number): string[] {
   const [mine, yours] = [one.keyways.length, two.keyways.length];
-  const holds = isAsMany(outline, mine, yours);
+  const compares = /\b(than|as)\b/.test(outline);
+  const yesOrNo = isAsMany(outline, mine, yours) ? 'Yes: ' : 'No: ';
+  const start = compares ? yesOrNo : '';
   const alike = mine === yours ? ', the same number' : '';
   return [
-    `${holds ? 'Yes' : 'No'}: ${one.goer.name} goes into ${mine} of ${count} keyways, ${two.goer.name} into ${yours} of ${count}${alike}.`,
+    `${start}${one.goer.name} goes into ${mine} of ${count} keyways, ${two.goer.name} into ${yours} of ${count}${alike}.`,
     ...[one, two].flatMap(sayKeyways),
   ];
 }

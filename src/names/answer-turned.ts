@@ -1,5 +1,6 @@
 import type { Answer } from './answer.ts';
 import { answerBetween } from './answer-between.ts';
+import { answerEachOther } from './answer-each-other.ts';
 import { answerExcept } from './answer-except.ts';
 import { answerLengths } from './answer-lengths.ts';
 import { answerOnly } from './answer-only.ts';
@@ -17,6 +18,7 @@ type Answering = (question: string, reading: Reading, knowledge: Knowledge) => A
 const ANSWERS: readonly (readonly [Turn, Answering])[] = [
   ['posture', answerPosture],
   ['replace', answerReach],
+  ['each other', answerEachOther],
   ['except', answerExcept],
   ['only', answerOnly],
   ['more keyways', answerReach],
@@ -70,5 +72,5 @@ function answerComparison(question: string, reading: Reading, knowledge: Knowled
 }
 
 function answerTightest(question: string, reading: Reading, knowledge: Knowledge): Answer | null {
-  return reading.form === 'what goes in' ? null : refuse(question, reading, knowledge);
+  return reading.form === 'what goes in' || reading.form === 'where' ? null : refuse(question, reading, knowledge);
 }

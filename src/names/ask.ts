@@ -3,6 +3,7 @@ import { answerGoesIntoAll, answerWhatGoesIn, answerWhere } from './answer-entri
 import { answerAlike, answerDifference, answerWhatIs } from './answer-names.ts';
 import { answerPairs } from './answer-pair.ts';
 import { answerTurned } from './answer-turned.ts';
+import { EXAMPLE_FORMS } from './example-forms.ts';
 import type { Knowledge } from './knowledge.ts';
 import type { Mention } from './mention.ts';
 import { misleadingNames } from './misleading.ts';
@@ -28,20 +29,25 @@ export function ask(question: string, knowledge: Knowledge): Answer {
   const text = question.replace(/[\p{Cc}\p{Zl}\p{Zp}]+/gu, ' ');
   const read = readQuestion(text, knowledge.register);
   const changed = read.turned.turns.has('changed') && isOfEntering(read);
-  const reading = changed ? { ...read, yesOrNo: false } : read;
+  const denied = read.turned.turns.has('denied');
+  const reading = changed || denied ? { ...read, yesOrNo: false } : read;
   const answer = answerTurned(text, reading, knowledge) ?? answerReading(text, reading, knowledge);
   if (answer.kind !== 'answer') return answer;
   return {
     ...answer,
     sentences: [
       ...(changed ? [AS_DRAWN] : []),
-      ...(reading.bare ? [`Read as: does ${reading.mentions.map(({ text }) => text).join(' go into ')}?`] : []),
+      ...(reading.bare ? [sayReadAs(reading)] : []),
       ...answer.sentences,
       ...(isOfEntering(reading) ? sayChambers(reading) : []),
       ...warningsFor(reading.mentions, knowledge),
       ...(reading.unread.length > 0 ? [`Not taken into account: ${quotedList(reading.unread)}.`] : []),
     ],
   };
+}
+
+function sayReadAs({ entrants, openings }: Reading): string {
+  return `Read as: ${EXAMPLE_FORMS[0].question([...entrants, ...openings].map(({ text }) => text))}`;
 }
 
 /** Said where the question is about parts that are not as drawn. Common practice, no source. */
@@ -69,7 +75,9 @@ function answerReading(text: string, reading: Reading, knowledge: Knowledge): An
     case 'pair':
       return answerBoth(text, reading, knowledge);
     case 'where':
-      return withMeanings(text, reading.entrants, 'entrant', knowledge, (meant) => answerWhere(meant, knowledge));
+      return withMeanings(text, reading.entrants, 'entrant', knowledge, (meant) =>
+        answerWhere(meant, reading, knowledge),
+      );
     case 'what goes in':
       return withMeanings(text, reading.openings, 'opening', knowledge, (meant) =>
         answerWhatGoesIn(meant, reading, knowledge),

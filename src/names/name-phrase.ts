@@ -17,6 +17,8 @@ export interface Word {
   readonly plain: string;
   readonly from: number;
   readonly to: number;
+  /** Whether a comma, a stop or a bracket stands before it. */
+  readonly parted: boolean;
 }
 
 /** Words that say what kind of thing a name beside them names. */
@@ -48,6 +50,7 @@ export function wordsOf(text: string): Word[] {
     plain: match[0].toLowerCase().replace(/’/g, "'").replace(/'s$/, ''),
     from: match.index,
     to: match.index + match[0].length,
+    parted: /[,;?!.()]\s*$/.test(text.slice(Math.max(0, match.index - 4), match.index)),
   }));
 }
 

@@ -27,6 +27,7 @@ function wordUse(words: readonly Word[], mentions: readonly Mention[], at: numbe
   if (plain === 'come' && words[at - 1]?.plain === 'how') return 'why';
   if (plain === 'do' && mentions.some(({ to }) => to === at) && mentions.some(({ from }) => from === at + 1))
     return 'enters';
+  if (plain === 'no' && classOf(words[at + 1]?.plain ?? '') === 'kind') return 'any';
   return classOf(plain);
 }
 

@@ -36,7 +36,7 @@ const CLASSES: Readonly<Record<Exclude<WordClass, 'kind'>, string>> = {
     serve serves served reach reaches access accesses usable goto`,
   takes: `take takes taken taking accept accepts accepted accepting admit admits admitted receive receives received let
     lets allow allows allowed swallow swallows`,
-  stops: `block blocks blocked blocking stop stops stopped stopping exclude excludes excluded refuse refuses refused
+  stops: `block blocks blocked blocking stop stops stopped stopping exclude excludes excluded keep keeps kept refuse refuses refused
     reject rejects rejected bar bars barred prevent prevents`,
   handles: `put puts use uses used using insert inserts inserted push pushed try tried stick placed need needs
     needed want wants buy order carry carries`,
@@ -55,7 +55,7 @@ const CLASSES: Readonly<Record<Exclude<WordClass, 'kind'>, string>> = {
   means: 'mean means meant meaning define definition explain describe',
   room: `clearance gap room margin play tight tightly loose loosely snug snugly close closely much thick interference
     deep depth`,
-  into: 'in into inside to through for within on onto at',
+  into: 'in into inside to through for within on onto at → >',
   by: 'by with',
   and: 'and or both plus &',
   between: 'between among',
@@ -67,6 +67,8 @@ const CLASSES: Readonly<Record<Exclude<WordClass, 'kind'>, string>> = {
     shortened solely exclusively alone except excepting excluding besides save rather lieu replacing replacement
     substituting substitution standing fewer lots equally tightest loosest closest snuggest largest greatest smallest
     thinnest thickest widest narrowest biggest heaviest lightest deepest shallowest highest lowest tallest newest oldest
+    squeeze squeezed squeezing jam jammed false untrue lie myth mistake mistaken incorrect nonsense impossible unlikely
+    unable fail fails failed mutual mutually
     cheapest strongest weakest simplest fewest half twice narrower count job work`,
   filling: `a an the this that these those it its they them there here he she you your yours i i'm im we us our my me
     of from as about than then so now also too just only really actually ever still yet maybe perhaps exactly precisely
@@ -98,5 +100,5 @@ export function classOf(plain: string): WordClass | null {
 
 /** Whether a verb stands in the form that goes with "is" and "be": "opened", "taken". */
 export function isParticiple(plain: string): boolean {
-  return /(ed|en|used|put)$/.test(plain) && !/^(open|listen)$/.test(plain);
+  return /(ed|en|used|put|kept)$/.test(plain) && !/^(open|listen)$/.test(plain);
 }

@@ -63,6 +63,7 @@ function lookBefore(words: readonly Word[], start: Beside, floor: number): Besid
   for (let before = -1; before !== now.from; ) {
     before = now.from;
     const last = now.from - 1;
+    if (words[now.from].parted) break;
     const length = now.from - 2 >= floor ? chambersAt(words, now.from - 2) : null;
     if (length) now = { ...now, chambers: length.chambers, from: now.from - 2 };
     else if (now.from > floor && isBeside(words[last]) && !isAskedFor(words, last))

@@ -1,5 +1,6 @@
 import type { NameKind } from '../family/name-entry.ts';
 import { findMentions } from './find-mentions.ts';
+import { foldName } from './fold-name.ts';
 import type { Mention } from './mention.ts';
 import { chambersAt, KIND_WORDS, type Word } from './name-phrase.ts';
 import { type Item, isVerb, itemsOf } from './question-items.ts';
@@ -69,29 +70,31 @@ export interface Reading {
 export function readQuestion(question: string, register: Register): Reading {
   const { words, mentions } = findMentions(question, register);
   const items = itemsOf(words, mentions);
-  const certain = needed(words, items, mentions);
+  const certain = needed(words, items, mentions).filter((one, i, all) => !isSaidAgain(words, one, all.slice(0, i)));
   const roles = rolesOf(words, items, certain);
   const has = (use: WordClass) => items.some((item) => item.use === use);
   const meaning = mentions.some(({ certain }) => certain) ? '' : termMeaning(question);
-  const bare = isBarePair(words, items, certain);
-  const parted = bare ? { ...roles, entrants: [certain[0]], openings: [certain[1]], open: [] } : roles;
+  const pair = barePair(words, items, certain);
+  const asked = askedKind(items);
+  const parted = pair ? { ...roles, entrants: [pair[0]], openings: [pair[1]], open: [] } : forAsked(roles, asked, has);
   const form = meaning === '' ? formOf(has, parted, isGreeting(words, has, certain)) : 'what is the word';
+  const kept = form === 'what goes in' && has('stops');
   return {
     form,
     mentions: certain,
     entrants: parted.entrants,
     openings: parted.openings,
-    excluded: form === 'what goes in' ? excludedOf(words, roles.openings) : [],
-    negated: has('negation'),
+    excluded: form === 'what goes in' ? excludedOf(words, parted.openings) : [],
+    negated: has('negation') !== kept,
     meaning,
-    asked: askedKind(items),
-    yesOrNo: !bare && !(['asking', 'room', 'negation', 'why', 'stops'] as const).some(has),
+    asked,
+    yesOrNo: !pair && !(['asking', 'room', 'negation', 'why', 'stops'] as const).some(has),
     turning: items.some(({ word }) => /^(open|turn|operate|unlock|work)(s|ed|ing)?$/.test(word.plain)),
     swapped: roles.swapped,
-    bare,
+    bare: pair !== null,
     chambers: chambersAsked(words, certain, parted.openings),
     turned: readTurns(words, items, certain, (mention) => roleIn(parted, mention)),
-    unread: mentions.filter((mention) => !certain.includes(mention)).map(({ text }) => text),
+    unread: mentions.filter((one) => !one.certain && !certain.includes(one)).map(({ text }) => text),
   };
 }
 
@@ -100,14 +103,37 @@ function roleIn({ entrants, openings }: Roles, mention: Mention): Role | null {
   return openings.includes(mention) ? 'opening' : null;
 }
 
-/** "Reed, Heron?": something that may go in, something that it may go into, and no word between or that asks. */
-function isBarePair(words: readonly Word[], items: readonly Item[], mentions: readonly Mention[]): boolean {
+/** A name that is said once more: "HB …, since it is called HB". */
+function isSaidAgain(words: readonly Word[], { text, from }: Mention, before: readonly Mention[]): boolean {
+  const called = /^(called|named)$/.test(words[from - 1]?.plain ?? '');
+  return called && before.some((other) => foldName(other.text) === foldName(text));
+}
+
+/** "which keyway is the tightest for X": where a keyway is asked for, the name is of what goes in. */
+function forAsked(roles: Roles, asked: NameKind | null, has: (use: WordClass) => boolean): Roles {
+  const { entrants, openings, open } = roles;
+  const turned = asked === 'keyway' && has('asking') && entrants.length + open.length === 0;
+  const canGo = openings.every((one) => one.kind !== 'keyway' && !isKeywayOnly(one));
+  return turned && canGo ? { ...roles, entrants: openings, openings: [] } : roles;
+}
+
+/** "Reed, Heron?": what may go in and what it may go into, with no word between that asks; by their kinds, else in order. */
+function barePair(
+  words: readonly Word[],
+  items: readonly Item[],
+  mentions: readonly Mention[],
+): readonly [Mention, Mention] | null {
   const [one, two] = mentions;
-  if (mentions.length !== 2 || one.to !== two.from || items.some(({ use }) => use !== 'filling')) return false;
-  if (one.resolution.kind !== 'found' || two.resolution.kind !== 'found') return false;
+  if (mentions.length !== 2 || one.to !== two.from || items.some(({ use }) => use !== 'filling')) return null;
   const rest = words.length - (one.to - one.from) - (two.to - two.from);
-  const canGo = one.resolution.senses.some((sense) => canBe(sense, 'entrant'));
-  return rest <= 2 && canGo && two.resolution.senses.some((sense) => canBe(sense, 'opening'));
+  if (rest > 2) return null;
+  const turned = isKeywayOnly(one) && !isKeywayOnly(two);
+  const pair = turned ? ([two, one] as const) : ([one, two] as const);
+  return mayBe(pair[0], 'entrant') && mayBe(pair[1], 'opening') ? pair : null;
+}
+
+function mayBe({ resolution }: Mention, role: Role): boolean {
+  return resolution.kind === 'found' && resolution.senses.some((sense) => canBe(sense, role));
 }
 
 /** A length that is said of no blank by name: "which six-chamber blank", "the lock, six chambers". */
@@ -126,6 +152,7 @@ function chambersAsked(
 
 /** The openings that a negation stands before: "into Heron but not into Bittern". */
 function excludedOf(words: readonly Word[], openings: readonly Mention[]): Mention[] {
+  if (words.some(({ plain }) => plain === 'neither')) return [...openings];
   return openings.filter(({ from }, i) => {
     const before = words.slice(openings[i - 1]?.to ?? from, from);
     return before.some(({ plain }) => classOf(plain) === 'negation' || plain === 'without');
@@ -187,7 +214,18 @@ function rolesOf(words: readonly Word[], items: readonly Item[], mentions: reado
     roles.push(listed ? roles[i - 1] : roleOf(words, items, mentions, mention));
   }
   const of = (role: Role | null) => mentions.filter((_, i) => roles[i] === role);
-  return turnedRight(completed({ entrants: of('entrant'), openings: of('opening'), open: of(null), swapped: false }));
+  const parts = completed({ entrants: of('entrant'), openings: of('opening'), open: of(null), swapped: false });
+  return turnedRight(withTopic(words, items, parts));
+}
+
+/** "Dunlin: does Polder go in?": a name that stands before the question is what is gone into. */
+function withTopic(words: readonly Word[], items: readonly Item[], roles: Roles): Roles {
+  const [topic, subject] = roles.entrants;
+  if (roles.entrants.length !== 2 || roles.openings.length + roles.open.length > 0) return roles;
+  const first = items.find(({ at }) => at >= topic.to);
+  const stands = topic.from <= 1 && first?.use === 'auxiliary' && first.at === topic.to;
+  if (!stands || areListed(words, topic, subject) || !mayBe(topic, 'opening')) return roles;
+  return { ...roles, entrants: [subject], openings: [topic] };
 }
 
 /** The part of one name, by the word before it, else by the verb that it is subject or object of. */
@@ -201,7 +239,8 @@ function roleOf(
   const before = wordBefore(words, mention);
   // "better than Heron does": compared with the subject.
   if (before === 'than' && /^do(es)?$/.test(words[mention.to]?.plain ?? '')) return 'entrant';
-  if (classOf(before) === 'into') return 'opening';
+  if (before === 'for' && words[mention.to]?.plain === 'to') return 'entrant';
+  if (classOf(before) === 'into' || (before === 'out' && verb?.use === 'stops')) return 'opening';
   const said = mentions.length > 1 && items.some(isVerb) ? saidToBe(words, mention) : null;
   if (said) return said;
   if (classOf(before) === 'by' && (verb || before === 'by')) return agentRole(before, verb, isPassive(items));
@@ -294,7 +333,8 @@ function isEntrantOnly({ resolution }: Mention): boolean {
 function formOf(has: (use: WordClass) => boolean, roles: Roles, greeting: boolean): Form {
   const names = roles.entrants.length + roles.openings.length + roles.open.length;
   if (greeting) return 'not understood';
-  if (names === 0) return has('all') && (isMoving(has) || has('kind')) ? 'goes into all' : 'not understood';
+  if (names === 0)
+    return has('all') && (isMoving(has) || (has('kind') && has('into'))) ? 'goes into all' : 'not understood';
   return formOfNames(has, roles, names);
 }
 

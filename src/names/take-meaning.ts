@@ -180,7 +180,9 @@ function sayLookAlike(typed: string, name: string): string {
  */
 function namesBeginning({ senses }: Register, text: string): Sense[] {
   const folded = foldName(text);
-  const typed = wordsOf(text).map(({ plain }) => foldName(plain));
+  const typed = wordsOf(text)
+    .map(({ plain }) => foldName(plain))
+    .filter((word) => !/^(mm|inch(es)?|thou)$/.test(word));
   if (folded.length < 2) return [];
   const begins = ({ text: name }: Sense) => digitRunsOf(folded).length === 0 && foldName(name).startsWith(folded);
   const holds = ({ text: name }: Sense) => {

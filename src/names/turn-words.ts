@@ -18,6 +18,11 @@ export type Turn =
   | 'tightest'
   /** Any other most: the thinnest. */
   | 'most'
+  /** That it is doubted: "is it false that". */
+  | 'denied'
+  | 'each other'
+  /** Do all blanks, not which. */
+  | 'every blank'
   | 'how many'
   | 'between';
 
@@ -27,26 +32,27 @@ const PHRASES: Readonly<Record<Turn, readonly string[]>> = {
   posture: [
     'upside ?down|mirror(ed|ing|wise)?|back ?wards?|back to front|invert(ed)?|flip(ped)?|revers(e|ed)|rotated?|sideways',
     'inside out|(wrong|other|opposite) (way|side|end)|(tip|bow|head|back) first|on its (head|back|side)',
-    'turn(ed)? (round|around|over)',
+    'turn(ed)? (it |NAME |them )?(round|around|over)',
   ],
   changed: [
     'fil(e|es|ed|ing)|thin (it|down|a|the|NAME)|thin(ned|ning)|grind(ing)?|ground|cut(ting)? (it )?(down|away)',
     'worn|wear|forc(e|ed|ing)|hammer(ed|ing)?|sand(ed|ing)|shav(e|ed|ing)|trim(med|ming)?|bend(ing)?|bent|tilt(ed)?',
+    'squeez(e|ed|ing)|jam(med)?|(be|it) made (to|fit)|make (it|NAME)( to)? (fit|go|enter)|push(ed)? hard|with force',
     'modif(y|ied)|alter(ed)?|deepen(ed)?|damaged|bevell?ed|polish(ed)?|oil(ed)?|plated|dirty|rust(y|ed)|machined?|shorten(ed)?',
   ],
   only: ['only|solely|exclusively|alone|nothing (else|but)|no other|just (the )?(NAME|one)'],
   except: [
-    'except(ing)?|excluding|(?<!\\btell NAME )apart from|other than|besides|save for',
+    'else (than|but)|except(ing)?|excluding|(?<!\\btell NAME )apart from|other than|besides|save for',
     '(all|every|everything|everywhere|any|anything|each)( \\w+)? but(?! (not|also))',
   ],
   replace: [
     'instead|rather than|in (place|lieu) of|replac(e|es|ed|ing|ement)|substitut(e|es|ed|ing)|stand(s|ing)? in for',
-    'do for|do the (job|work) of|as good as|(will|would|can|could|does) NAME do$|(every)?where(ver)?( that)? NAME (go|goes|fits?|enters?|works?)$',
+    'do for|do the (job|work) of|do NAME (job|work)|as good as|(will|would|can|could|does) NAME do$|(every)?where(ver)?( that)? NAME (go|goes|fits?|enters?|works?)$',
   ],
-  'more keyways': [`(more|fewer|less|as many) ${KEYWAYS}( \\w+)? (than|as)`],
+  'more keyways': [`(more|most|fewer|fewest|less|as many) ${KEYWAYS}`],
   'same keyways': [`same (number of )?${KEYWAYS}`],
   length: [
-    '(?<!no |any )longer|longest|shorter|shortest|(same|equal|different|what) lengths?|(equally|as|how) (long|short)(?! as)',
+    '(?<!no |any )longer|longest|shorter|shortest|(same|equal|different) lengths?|equally (long|short)|as (long|short) as NAME',
   ],
   comparison: ['than'],
   tightest: [
@@ -56,6 +62,9 @@ const PHRASES: Readonly<Record<Turn, readonly string[]>> = {
     'thinnest|thickest|widest|narrowest|biggest|largest|smallest|heaviest|lightest|deepest|shallowest|highest|lowest|tallest',
     'newest|oldest|cheapest|strongest|weakest|simplest|fewest|greatest|half|twice|thinner|thicker|wider|narrower',
   ],
+  denied: ['false|untrue|wrong|lie|myth|mistaken?|incorrect|nonsense|impossible|unable|unlikely|fail(s|ed|ing)?'],
+  'each other': ['each other|one another|mutual(ly)?|(kept|keeps?|keeping)( NAME)?( and)?( NAME)? apart'],
+  'every blank': ['(all|every|each)( of the| the)? (blank|key|tool|blade)s?'],
   'how many': ['how many|number of|count'],
   between: ['between|among'],
 };

@@ -522,8 +522,68 @@ const LOOSE: readonly Question[] = [
   { question: 'Does a frobnicated Heron blank enter Smew?', says: ['not taken into account', 'frobnicated'] },
 ];
 
+/** Said the other way: neither, nothing else, kept out, each other, false, a name before a colon. */
+const TWISTS: readonly Question[] = [
+  {
+    question: 'which blanks go into neither Heron nor Smew',
+    says: ['Into neither'],
+    names: ['bittern-blank', 'dyke-group-blank'],
+    notNames: ['heron-blank-5', 'smew-blank', 'reed-group-blank'],
+  },
+  { question: 'Does nothing but Heron go into Heron?', says: ['No:'], names: ['reed-group-blank'] },
+  { question: 'Does Polder enter anything else than Heron?', says: ['Yes:', 'Smew keyway'] },
+  { question: 'Does Heron go into any keyway except Heron?', says: ['No:', 'no keyway but Heron keyway'] },
+  { question: 'Which keyways does Reed enter besides Heron?', says: ['Smew keyway and Bittern keyway'] },
+  {
+    question: 'Does anything else than Reed go into Heron?',
+    names: ['heron-blank-5'],
+    notNames: ['reed-group-blank'],
+  },
+  { question: 'If Reed enters Heron, does Heron enter Reed?', kind: 'not understood', says: ['one at a time'] },
+  { question: 'Is it false that Heron goes into Smew?', verdict: 'blocked', saysNot: ['No:', 'Yes:'] },
+  { question: 'Is it impossible for Reed to enter Smew?', verdict: 'enters', saysNot: ['No:', 'Yes:'] },
+  { question: 'Can Heron be made to enter Smew?', says: ['as drawn'], saysNot: ['No:'] },
+  { question: 'Can I squeeze Heron into Smew?', says: ['as drawn'], saysNot: ['No:'] },
+  { question: 'Does a Heron blank fit Heron if I turn it around?', kind: 'not understood' },
+  { question: 'Do all blanks go into Heron?', says: ['No:', '11 of 16'] },
+  { question: 'Does every blank enter Dunlin?', says: ['No:'] },
+  { question: 'Does no blank go into Dunlin?', names: ['dunlin-blank'], notNames: ['heron-blank-5'] },
+  { question: 'list all keyways', kind: 'not understood' },
+  { question: 'the 0.55 mm strip', kind: 'unknown', offers: ['the Strip 0.55 x 6'] },
+  {
+    question: 'Does HB go into Bittern, since it is called HB?',
+    verdict: 'blocked',
+    pair: ['smew-blank', 'bittern-keyway'],
+  },
+  { question: 'Dunlin: does Polder go in?', verdict: 'enters', pair: ['polder-all-section-blank', 'dunlin-keyway'] },
+  {
+    question: 'which keyway is the tightest for Polder',
+    says: ['tightest first', 'Knot keyway with 0.042 mm'],
+    saysNot: ['no keyway of the Polder'],
+  },
+  { question: 'which doors stay shut for Reed', says: ['3 of 10'], saysNot: ['no keyway of the Reed'] },
+  { question: 'what keeps Reed out of Knot', verdict: 'blocked', pair: ['reed-group-blank', 'knot-keyway'] },
+  {
+    question: 'who is kept out of Knot',
+    names: ['heron-blank-5', 'reed-group-blank'],
+    notNames: ['knot-blank', 'dyke-group-blank'],
+  },
+  {
+    question: 'Do Heron and Smew exclude each other?',
+    says: ['neither goes into the other', 'does not go into Smew keyway', 'does not go into Heron keyway'],
+  },
+  { question: 'Are Heron and Smew kept apart?', says: ['neither goes into the other'] },
+  { question: 'Heron key, Dunlin lock', verdict: 'blocked', pair: ['heron-blank-5', 'dunlin-keyway'] },
+  { question: 'Dunlin lock, Heron key', verdict: 'blocked', pair: ['heron-blank-5', 'dunlin-keyway'] },
+  { question: 'Reed -> Smew', verdict: 'enters', pair: ['reed-group-blank', 'smew-keyway'] },
+  { question: "Can Reed do Heron's job?", says: ['Yes:', 'every keyway that'] },
+  { question: 'who enters more keyways, Reed or Causeway?', says: ['3 of 10', '7 of 10'], saysNot: ['No:', 'Yes:'] },
+  { question: 'Does only Polder enter all keyways?', says: ['Polder all-section blank goes into all 10'] },
+  { question: 'how long is PC 105', says: ['six chambers'], saysNot: ['longest'] },
+];
+
 /** All of them, by what is asked. */
 export const QUESTIONS = {
   ...{ PAIRS, REASONS, THINGS, REACH, NEGATIONS, DIFFERENCES, CONFUSIONS, STUCK },
-  ...{ TURNS, LENGTHS, LOOSE },
+  ...{ TURNS, LENGTHS, LOOSE, TWISTS },
 } as const;
