@@ -1,21 +1,28 @@
-import type { FamilyFile, LessonFile, NameFile } from './schema.ts';
+import type { ClaimFile, FamilyFile, LessonFile, NameFile } from './schema.ts';
 
 /** The names, claims and lesson of a family file. */
 export type Records = Pick<FamilyFile, 'names' | 'claims' | 'lesson'>;
 
 /**
  * The records of a family with those of another one: its names and claims come along, but those that are there already
- * and the names of sections that were left out; its lesson only where there is none yet.
+ * and what speaks of sections that were left out; its lesson only where there is none yet. A claim may name a section by
+ * its id: it then gets the id that the section has now.
  *
  * @param newIds ids of the sections that came along or were there already, by their id in the other family.
  * @check tests/unit/interchange/merge-families.test.ts
  */
-export function mergeRecords(into: Records, from: Records, newIds: ReadonlyMap<string, string>): Records {
+export function mergeRecords(
+  into: Records,
+  from: Records & Pick<FamilyFile, 'profiles'>,
+  newIds: ReadonlyMap<string, string>,
+): Records {
+  const theirIds = new Set(from.profiles.map(({ id }) => id));
   const names = (from.names ?? []).flatMap((entry) => nameOver(entry, newIds));
+  const claims = (from.claims ?? []).flatMap((claim) => claimOver(claim, theirIds, newIds));
   const lesson = into.lesson ?? (from.lesson && lessonOver(from.lesson, newIds));
   return {
     ...fieldOf('names', withNew(into.names, names)),
-    ...fieldOf('claims', withNew(into.claims, from.claims ?? [])),
+    ...fieldOf('claims', withNew(into.claims, claims)),
     ...(lesson && { lesson }),
   };
 }
@@ -52,6 +59,13 @@ function nameOver(entry: NameFile, newIds: ReadonlyMap<string, string>): NameFil
   if (entry.profile === undefined) return [entry];
   const profile = newIds.get(entry.profile);
   return profile === undefined ? [] : [{ ...entry, profile }];
+}
+
+/** A claim with the ids that its sections have now; none where it speaks of one by its id that was left out. */
+function claimOver(claim: ClaimFile, theirIds: ReadonlySet<string>, newIds: ReadonlyMap<string, string>): ClaimFile[] {
+  const now = (text: string) => (theirIds.has(text.trim()) ? newIds.get(text.trim()) : text);
+  const [blank, opening] = [now(claim.blank), now(claim.opening)];
+  return blank === undefined || opening === undefined ? [] : [{ ...claim, blank, opening }];
 }
 
 /** A lesson with the ids that its sections have now; those of sections that were left out stay and are told when it is shown. */

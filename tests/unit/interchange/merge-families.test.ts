@@ -231,3 +231,17 @@ test('names and claims come along under the ids that their sections have now; a 
   expect(again.names).toEqual(merged.names);
   expect(again.claims).toBe(merged.claims);
 });
+
+test('claims that name sections by their ids follow them to new ids, and stay behind with those that are left out', () => {
+  const claims = [
+    { blank: 'snipe', opening: 'Heron', enters: true },
+    { blank: ' rail', opening: 'Heron', enters: true },
+    { blank: 'Nobody', opening: 'snipe', enters: false, by: 'Wall chart' },
+  ];
+  const theirs = documentOf([blank('snipe', { outline: THIN }), blank('rail', { outline: THIN })], { claims });
+  const ours = documentOf([blank('heron'), blank('snipe'), blank('rail')]);
+  expect(mergeFamilies(ours, theirs, new Map([['rail', 'skip']])).claims).toEqual([
+    { blank: 'snipe-2', opening: 'Heron', enters: true },
+    { blank: 'Nobody', opening: 'snipe-2', enters: false, by: 'Wall chart' },
+  ]);
+});
