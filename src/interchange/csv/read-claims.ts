@@ -154,19 +154,28 @@ function isMatrix(rows: readonly Row[]): boolean {
   const [head, ...body] = rows.slice(0, LOOKED_AT);
   const cells = body.flatMap((row) => row.cells.slice(1)).filter((cell) => cell !== '');
   const marks = cells.filter(isClaimMark).length;
-  if (marks === 0 || 4 * marks < 3 * cells.length) return false;
+  const corner = head.cells[0] ?? '';
+  if (marks === 0 || marks < (isCorner(corner) ? 0.5 : 0.75) * cells.length) return false;
   if (body.some((row) => (row.cells[0] ?? '') === '' || looksNumeric(row.cells[0]) !== looksNumeric(body[0].cells[0])))
     return false;
   const headings = head.cells.slice(1).filter((cell) => cell !== '');
   if (headings.length === 0) return false;
   // A keyway may be called X or 1; then an empty corner, or a word such as "blank" in it, tells a matrix.
-  const corner = head.cells[0] ?? '';
-  return corner === '' || claimHeading(corner) !== null || headings.some((cell) => !isClaimMark(cell));
+  return isCorner(corner) || headings.some((cell) => !isClaimMark(cell));
 }
 
-/** The columns of a list without a header: blank, keyway, mark, perhaps source and note; undefined where it is none. */
+/** Whether the first cell of a table can only be the corner of a matrix: empty, or a word such as "blank". */
+function isCorner(cell: string): boolean {
+  return cell === '' || claimHeading(cell) !== null;
+}
+
+/**
+ * The columns of a list without a header: blank, keyway, mark, perhaps source and note; undefined where it is none. What stands in
+ * the first cell may tell that it is the corner of a matrix.
+ */
 function headlessColumns(rows: readonly Row[]): ClaimColumns | undefined {
   const some = rows.slice(0, LOOKED_AT);
+  if (isCorner(some[0].cells[0] ?? '')) return undefined;
   const marked = some.filter(({ cells }) => isClaimMark(cells[2] ?? '') && cells[0] !== '' && cells[1] !== '');
   if (marked.length === 0 || 2 * marked.length < some.length) return undefined;
   const width = Math.max(...some.map(({ cells }) => cells.length));

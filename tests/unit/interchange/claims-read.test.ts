@@ -83,6 +83,17 @@ describe('a list', () => {
 });
 
 describe('a matrix', () => {
+  test('of two keyways with an unclear mark is no list: the mark is told, and no keyway is made of it', () => {
+    for (const corner of ['', 'blank'])
+      expect(readClaims(`${corner},A,B\nHeron,✓ tight,✗\n`)).toMatchObject({
+        ok: true,
+        form: 'matrix',
+        claims: [{ blank: 'Heron', opening: 'B', enters: false }],
+        leftOut: 1,
+        faults: [{ path: 'row 2, column 2' }],
+      });
+  });
+
   const EXPECTED = ['Heron + Heron', 'Heron - Smew', 'Smew + Smew'];
   test.each([
     ['commas', ',Heron,Smew\nHeron,x,-\nSmew,,x\n'],
