@@ -17,7 +17,7 @@ import {
 } from '../../../src/app/state/names/identifying.ts';
 import { closeWindow, laidPaths, liesApart, pixelIn, wholeWindow } from '../../../src/app/state/names/laid-windows.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
-import { compareOnce } from '../../../src/identify/compare-outlines.ts';
+import { compareOnce } from '../../kit/compare-once.ts';
 import { type Identification, identify } from '../../../src/identify/identify.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
 import { mirrorOutline } from '../../../src/profile/mirror-outline.ts';
@@ -201,10 +201,10 @@ test('what it would enter, and what the drawing error leaves of that', () => {
     { openingId: 'ruff-keyway', fit: judged('blocked'), threeWay: 'depends' },
     { openingId: 'smew-keyway', fit: judged('blocked'), threeWay: 'never' },
   ] as const;
-  expect(keywayWords(answers, family())).toBe(
-    'As drawn it would enter Knot keyway and Rail keyway. Whatever the drawing error, it would enter Knot keyway. It might enter Ruff keyway, if it was drawn too large.',
+  expect(keywayWords(answers, family(), '0.050 mm')).toBe(
+    'It goes into Knot keyway, also if it is drawn 0.050 mm wrong. Too close to call within the drawing error of ±0.050 mm: Rail keyway and Ruff keyway. It is blocked in Smew keyway.',
   );
-  expect(keywayWords(answers.slice(3), family())).toBe('As drawn it would enter none of the keyways.');
+  expect(keywayWords(answers.slice(3), family(), '0.050 mm')).toBe('It is blocked in Smew keyway.');
 });
 
 test('the place of the greatest distance is in the middle of its window, and large enough to be seen', () => {

@@ -22,7 +22,7 @@ const NO_NAME: FileFault = { path: 'name', what: 'The name is missing.', cure: '
 const NOTHING_NAMED: FileFault = {
   path: 'section',
   what: 'Nothing says what the name stands for.',
-  cure: 'Pick a section or a profile, or type the name that is used now.',
+  cure: 'Pick a section or a profile, or type by which name it is superseded.',
 };
 const BAD_CHAMBERS: FileFault = {
   path: 'chambers',
@@ -86,7 +86,7 @@ function useEntryFields(family: Family, entry: NameFile | undefined) {
         text={chambers.text}
         units="mm"
         unit="pins"
-        fault={chambers.fault}
+        fault={chambers.fault && 'Not a number: type 5, 6 or 7.'}
         onChange={chambers.set}
       />
       <TextField label="Superseded by" value={now} hint={NOW_HINT} onChange={setNow} />
@@ -125,7 +125,7 @@ function named(choice: string): Pick<NameFile, 'section' | 'profile'> {
 /** Every section and profile of the family; also what an entry stands for though the family has it no longer. */
 function standsChoices(family: Family, entry: NameFile | undefined): (readonly [string, string])[] {
   const choices: (readonly [string, string])[] = [
-    ['', 'only the name that is used now'],
+    ['', 'nothing itself: an old name, superseded by another'],
     ...sectionsOf(family).map((section) => [`section ${section}`, `${section} section`] as const),
     ...family.profiles.map(({ id, name }) => [`profile ${id}`, name] as const),
   ];

@@ -18,7 +18,8 @@ const KINDS: readonly (readonly [ProfileKind, string])[] = [
 interface IdentifyActsProps {
   readonly family: Family;
   readonly unknown: UnknownOutline;
-  readonly candidate: Candidate;
+  /** The section that is looked at; null where there is none to compare with. */
+  readonly candidate: Candidate | null;
 }
 
 /** What can be done with the unknown: add it to the family, or see it and its candidate in Draw. */
@@ -26,7 +27,7 @@ export function IdentifyActs({ family, unknown, candidate }: IdentifyActsProps) 
   const session = useSession();
   const told = useStore(session.identify, (s) => s.told);
   const itself = family.profiles.find(({ id }) => id === unknown.profileId);
-  const known = family.profiles.find(({ id }) => id === candidate.ids[0]);
+  const known = family.profiles.find(({ id }) => id === candidate?.ids[0]);
   const [adding, setAdding] = useState(false);
   return (
     <section className={styles.part} aria-labelledby="identify-acts">
@@ -61,7 +62,7 @@ function Keys({ children }: { children: ReactNode }) {
 
 interface AddFormProps {
   readonly unknown: UnknownOutline;
-  readonly candidate: Candidate;
+  readonly candidate: Candidate | null;
   onDone(): void;
 }
 
@@ -81,7 +82,7 @@ function AddForm({ unknown, candidate, onDone }: AddFormProps) {
     onDone();
     if (draw) session.selection.setState({ view: 'draw' });
   };
-  const { mirrored, turned } = candidate.comparison.pose;
+  const { mirrored, turned } = candidate?.comparison.pose ?? { mirrored: false, turned: 0 };
   const isTurned = mirrored || Math.abs(turned) > 1e-4;
   const none = name.trim() === '';
   return (

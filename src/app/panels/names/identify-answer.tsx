@@ -2,7 +2,7 @@ import type { Family } from '../../../family/family.ts';
 import { sayIdentity } from '../../../identify/say-identity.ts';
 import { readingText } from '../../state/length-text.ts';
 import type { UnknownOutline } from '../../state/names/identify-state.ts';
-import { identifyNow, stopIdentifying } from '../../state/names/identifying.ts';
+import { changeQuestion, identifyNow, stopIdentifying } from '../../state/names/identifying.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './identify-answer.module.css';
 import { IdentifyList } from './identify-list.tsx';
@@ -18,6 +18,7 @@ export function IdentifyAnswer({ family, unknown }: { family: Family; unknown: U
   const whole = unknown.profileId === null ? 'none of the family' : 'no other of the family';
   const [first, ...rest] = sayIdentity(answer, profiles, error, (nm) => readingText(nm, units), whole);
   const candidate = answer.ranked[picked];
+  if (!candidate) return <NothingLike family={family} unknown={unknown} />;
   const known = profiles.find(({ id }) => id === candidate?.ids[0]);
   return (
     <div className={styles.answer}>
@@ -35,6 +36,30 @@ export function IdentifyAnswer({ family, unknown }: { family: Family; unknown: U
           />
           <IdentifyList family={family} answer={answer} profiles={profiles} picked={picked} />
         </div>
+      )}
+    </div>
+  );
+}
+
+/** Said where the family has no section of the kind that is asked for. */
+function NothingLike({ family, unknown }: { family: Family; unknown: UnknownOutline }) {
+  const session = useSession();
+  const among = useStore(session.identify, (s) => s.among);
+  const others = family.profiles.some(({ id }) => id !== unknown.profileId);
+  const kind = among === 'openings' ? 'keyway' : 'blank or tool';
+  return (
+    <div className={styles.waiting}>
+      <p role="status" className={styles.first}>
+        {others
+          ? `There is nothing to compare it with: this family has no ${unknown.profileId ? 'other ' : ''}${kind}.`
+          : 'There is nothing to compare it with: this family has no other section.'}
+      </p>
+      {others ? (
+        <button type="button" className="key" onClick={() => changeQuestion(session, { among: 'all' })}>
+          Compare with all sections
+        </button>
+      ) : (
+        <p>Draw or import more sections, or open another family.</p>
       )}
     </div>
   );

@@ -127,6 +127,9 @@ function Patterns({ id, pxPerMm }: { id: string; pxPerMm: number }) {
   );
 }
 
+/** Pixels between a frame and the edge of the picture. */
+const RIM = 4;
+
 /** Where in the whole the enlarged place is. */
 function Spot({ comparison, window, close }: { comparison: Comparison; window: LaidWindow; close: LaidWindow }) {
   const { x, y } = pixelIn(window, {
@@ -134,11 +137,14 @@ function Spot({ comparison, window, close }: { comparison: Comparison; window: L
     y: (comparison.at.y + comparison.nearest.y) / 2,
   });
   const half = Math.max(9, ((close.width / close.pxPerMm) * window.pxPerMm) / 2);
+  // What would be cut at the edge of the picture is drawn along it.
+  const [left, right] = [Math.max(RIM, x - half), Math.min(close.left - 2 * RIM, x + half)];
+  const [top, bottom] = [Math.max(RIM, y - half), Math.min(window.height - RIM, y + half)];
   return (
     <g>
-      <path className={styles.leader} d={`M${x + half} ${y - half}L${close.left} ${close.top}`} />
-      <path className={styles.leader} d={`M${x + half} ${y + half}L${close.left} ${close.top + close.height}`} />
-      <rect className={styles.spot} x={x - half} y={y - half} width={2 * half} height={2 * half} />
+      <path className={styles.leader} d={`M${right} ${top}L${close.left} ${close.top}`} />
+      <path className={styles.leader} d={`M${right} ${bottom}L${close.left} ${close.top + close.height}`} />
+      <rect className={styles.spot} x={left} y={top} width={right - left} height={bottom - top} />
     </g>
   );
 }
@@ -196,7 +202,7 @@ function Legend({ unknownName, knownName, far }: { unknownName: string; knownNam
             <svg width="30" height="14" aria-hidden="true">
               <rect width="30" height="14" fill={`url(#${id}unknown)`} />
             </svg>
-            only the unknown
+            only {unknownName}
           </span>
         </>
       )}

@@ -35,7 +35,7 @@ export function IdentifyReadings({ family }: { family: Family }) {
           )}
         </section>
       )}
-      {state.unknown && candidate && (
+      {state.unknown && state.run.phase === 'done' && (
         <>
           <IdentifyActs key={state.unknown.name} family={family} unknown={state.unknown} candidate={candidate} />
           <IdentifyKeyways family={family} />

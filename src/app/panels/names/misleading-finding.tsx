@@ -1,7 +1,7 @@
 import { useDeferredValue, useId, useMemo, useState } from 'react';
 import type { MisleadingName, Rename } from '../../../names/misleading-name.ts';
 import { askQuestion } from '../../state/names/asking.ts';
-import { nameOf, type RenameGround, troubleWith } from '../../state/names/check-rename.ts';
+import { nameOf, type RenameGround, schemeOf, troubleWith } from '../../state/names/check-rename.ts';
 import { whatIs } from '../../state/names/question-forms.ts';
 import { rename } from '../../state/names/register-editing.ts';
 import { useSession } from '../use-store.ts';
@@ -82,6 +82,7 @@ function RenameForm({ suggested, ground }: RenameFormProps) {
           <RenameRow
             key={JSON.stringify(target)}
             old={nameOf(family, target)}
+            where={schemeOf(family, target)}
             to={typed[i]}
             ticked={suggested.length > 1 ? !left.has(i) : null}
             troubleId={`${id}-trouble`}
@@ -102,6 +103,8 @@ function RenameForm({ suggested, ground }: RenameFormProps) {
 
 interface RenameRowProps {
   readonly old: string;
+  /** The list that it stands in, where another list has the same name. */
+  readonly where: string;
   readonly to: string;
   /** Null where there is nothing to choose between. */
   readonly ticked: boolean | null;
@@ -111,7 +114,7 @@ interface RenameRowProps {
   onType(to: string): void;
 }
 
-function RenameRow({ old, to, ticked, troubleId, onTick, onType }: RenameRowProps) {
+function RenameRow({ old, where, to, ticked, troubleId, onTick, onType }: RenameRowProps) {
   return (
     <li>
       {ticked !== null && (
@@ -122,7 +125,10 @@ function RenameRow({ old, to, ticked, troubleId, onTick, onType }: RenameRowProp
           onChange={(event) => onTick(event.target.checked)}
         />
       )}
-      <span className={styles.old}>{old}</span>
+      <span className={styles.old}>
+        {old}
+        {where && <span className={styles.where}> in “{where}”</span>}
+      </span>
       <span aria-hidden="true">→</span>
       <input
         type="text"

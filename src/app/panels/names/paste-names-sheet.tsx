@@ -1,7 +1,7 @@
 import { type ChangeEvent, useId, useMemo, useState } from 'react';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { NameFile } from '../../../interchange/json/schema.ts';
-import { addEntries, newAmong } from '../../state/names/register-editing.ts';
+import { addEntries, newAmong, strangersAmong } from '../../state/names/register-editing.ts';
 import { ModalSheet } from '../modal-sheet.tsx';
 import { useSession } from '../use-store.ts';
 import styles from './paste-names-sheet.module.css';
@@ -22,6 +22,7 @@ export function PasteNamesSheet({ pasted, onClose }: PasteNamesSheetProps) {
   const [refused, setRefused] = useState<readonly FileFault[]>([]);
   const read = useMemo(() => (text.trim() === '' ? null : session.doors.names.readNames(text)), [session, text]);
   const fresh = useMemo(() => (read?.ok ? newAmong(session, read.names) : []), [session, read]);
+  const strangers = useMemo(() => strangersAmong(session, fresh), [session, fresh]);
   const change = (next: string) => {
     setText(next);
     setRefused([]);
@@ -60,7 +61,7 @@ export function PasteNamesSheet({ pasted, onClose }: PasteNamesSheetProps) {
           onChange={(event) => change(event.target.value)}
         />
         <div role="status">
-          {read?.ok && <Found names={read.names} fresh={fresh} notes={read.notes} />}
+          {read?.ok && <Found names={read.names} fresh={fresh} notes={[...strangers, ...read.notes]} />}
           {read && !read.ok && <Faults title="Nothing can be added yet" faults={read.faults} />}
           {refused.length > 0 && <Faults title="Not added" faults={refused} />}
         </div>

@@ -44,9 +44,10 @@ export function StepForm({ family, step, at }: StepFormProps) {
       <ChoiceField
         label="Shows"
         value={step.show}
-        choices={SHOWS.map((show) => [show, `${SHOW_WORDS[show].label}: ${SHOW_WORDS[show].hint}`] as const)}
+        choices={SHOWS.map((show) => [show, SHOW_WORDS[show].label] as const)}
         onChange={(show) => change({ show })}
       />
+      <p className={styles.hint}>{capital(SHOW_WORDS[step.show].hint)}.</p>
       <ShownFields family={family} step={step} change={change} />
       {faults.map(({ field, words }) => (
         <p key={field} role="alert" className={styles.fault}>
@@ -55,6 +56,10 @@ export function StepForm({ family, step, at }: StepFormProps) {
       ))}
     </div>
   );
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1);
 }
 
 interface ShownFieldsProps {

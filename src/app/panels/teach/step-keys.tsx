@@ -101,9 +101,17 @@ interface KeyProps {
   press(): void;
 }
 
+/** A key that keeps the focus where there is nothing more to do. */
 function Key({ name, title, off, children, press }: KeyProps) {
   return (
-    <button type="button" className="key" title={title} aria-label={name} disabled={off} onClick={press}>
+    <button
+      type="button"
+      className="key"
+      title={title}
+      aria-label={name}
+      aria-disabled={off}
+      onClick={off ? undefined : press}
+    >
       {children}
     </button>
   );

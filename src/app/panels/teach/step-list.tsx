@@ -5,6 +5,7 @@ import { checkLesson } from '../../../teach/check-lesson.ts';
 import { partsOf } from '../../../teach/lesson-words.ts';
 import { deleteStep, doubleStep, pickStep, shiftStep } from '../../state/teach/lesson-editing.ts';
 import { trayReach } from '../../state/tray-reach.ts';
+import { useKeptFocus } from '../use-kept-focus.ts';
 import { useSession } from '../use-store.ts';
 import { SHOW_WORDS } from './show-words.ts';
 import styles from './step-list.module.css';
@@ -25,6 +26,8 @@ export function StepList({ family, lesson, picked }: StepListProps) {
   const reach = useMemo(() => trayReach(family), [family]);
   const faults = useMemo(() => new Set(checkLesson(family, lesson).map(({ step }) => step)), [family, lesson]);
   const list = useRef<HTMLOListElement>(null);
+  // An undo may take the step with the focus away.
+  useKeptFocus(list, PICKED);
   const drag = useDrag((from, to) => shiftStep(session, from, to));
   const onKeyDown = (event: KeyboardEvent) => {
     const act = listActOf(event, picked, lesson.steps.length);
@@ -65,6 +68,8 @@ export function StepList({ family, lesson, picked }: StepListProps) {
     </ol>
   );
 }
+
+const PICKED = ['[aria-current="step"]'];
 
 /** Dragging an item of a list to the place of another. */
 function useDrag(onDrop: (from: number, to: number) => void) {

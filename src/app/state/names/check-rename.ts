@@ -23,6 +23,13 @@ export function nameOf(family: Family, target: NameTarget): string {
   return family.names?.[target.index]?.text ?? '';
 }
 
+/** The list of a name of the register that stands for something else in another list; empty for all other names. */
+export function schemeOf({ names = [] }: Family, target: NameTarget): string {
+  const entry = target.of === 'register' ? names[target.index] : undefined;
+  const twice = names.some((other) => other.text === entry?.text && other !== entry);
+  return twice ? (entry?.scheme ?? '') : '';
+}
+
 /**
  * What speaks against some renames done together: a blank name, one that is taken, one that would mislead in its turn.
  *

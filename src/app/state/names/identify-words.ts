@@ -1,6 +1,8 @@
 import type { Family } from '../../../family/family.ts';
+import type { KnownFits } from '../../../family/known-fits.ts';
 import { NM_PER_INCH, NM_PER_MM } from '../../../geom/point.ts';
 import type { Identification } from '../../../identify/identify.ts';
+import type { Profile } from '../../../profile/profile.ts';
 import type { Units } from '../length-text.ts';
 import type { KeywayAnswer, UnknownSource } from './identify-state.ts';
 
@@ -30,30 +32,43 @@ export const SOURCE_WORDS: Readonly<Record<UnknownSource, string>> = {
 };
 
 /**
- * What an unknown outline would enter: as it is drawn, and what the drawing error and the tolerance of the keyways leave
- * of that.
+ * What an unknown outline goes into: surely, perhaps, and not at all. A pair is too close to call where some outline within
+ * the drawing error goes into some keyway within its tolerance, and another one does not.
+ *
+ * @param error in words, such as "0.050 mm".
  */
-export function keywayWords(answers: readonly KeywayAnswer[], family: Family): string {
-  const named = (wanted: (answer: KeywayAnswer) => boolean) =>
+export function keywayWords(answers: readonly KeywayAnswer[], family: Family, error: string): string {
+  const named = (wanted: KeywayAnswer['threeWay']) =>
     answers
-      .filter(wanted)
+      .filter(({ threeWay }) => threeWay === wanted)
       .map(({ openingId }) => family.profiles.find(({ id }) => id === openingId)?.name ?? openingId);
-  const goesIn = named(({ fit }) => fit.verdict !== 'blocked');
-  const sure = named(({ threeWay }) => threeWay === 'always');
-  const maybe = named(({ fit, threeWay }) => fit.verdict === 'blocked' && threeWay === 'depends');
+  const [sure, close, blocked] = [named('always'), named('depends'), named('never')];
+  const others = sure.length + close.length > 0;
   return [
-    goesIn.length > 0 ? `As drawn it would enter ${listed(goesIn)}.` : 'As drawn it would enter none of the keyways.',
-    goesIn.length > 0 ? sureWords(goesIn, sure) : '',
-    maybe.length > 0 ? `It might enter ${listed(maybe)}, if it was drawn too large.` : '',
+    sure.length > 0 ? `It goes into ${listed(sure)}, also if it is drawn ${error} wrong.` : '',
+    close.length > 0 ? `Too close to call within the drawing error of ±${error}: ${listed(close)}.` : '',
+    blocked.length > 0 ? `It is blocked in ${blockedWords(blocked, others)}.` : '',
   ]
     .filter(Boolean)
     .join(' ');
 }
 
-function sureWords(goesIn: readonly string[], sure: readonly string[]): string {
-  if (sure.length === goesIn.length) return 'The drawing error does not change that.';
-  if (sure.length > 0) return `Whatever the drawing error, it would enter ${listed(sure)}.`;
-  return 'The drawing error is larger than the gaps: if it was drawn too small it would not.';
+function blockedWords(blocked: readonly string[], others: boolean): string {
+  if (blocked.length === 1) return blocked[0];
+  return `${others ? 'the other' : 'all'} ${blocked.length} keyways`;
+}
+
+/** What a section of the family goes into as it stands there; empty where it is not judged, or is no blank or tool. */
+export function entryWords(fits: KnownFits | null, { id, name }: Pick<Profile, 'id' | 'name'>, family: Family): string {
+  const row = fits?.fits[fits.profiles.indexOf(id)];
+  if (!fits || !row || row.length === 0 || row.some((fit) => !fit)) return '';
+  const inside = fits.openings.filter((_, k) => row[k]?.verdict !== 'blocked');
+  const names = inside.map(
+    (openingId) => family.profiles.find((profile) => profile.id === openingId)?.name ?? openingId,
+  );
+  if (names.length === 0) return `${name} as the family has it goes into none of the keyways.`;
+  const which = names.length > 4 ? `${names.length} of ${fits.openings.length} keyways` : listed(names);
+  return `${name} as the family has it goes into ${which}.`;
 }
 
 function listed(names: readonly string[]): string {

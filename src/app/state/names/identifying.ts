@@ -161,15 +161,18 @@ export function answerOf({ run }: IdentifyState): Identification | null {
   return run.phase === 'done' ? run.answer : null;
 }
 
-/** Tries the unknown in every keyway as it lies on the candidate that is looked at: turned and mirrored like that. */
+/**
+ * Tries the unknown in every keyway: one of the family as it is drawn there, another one as it lies on the candidate that is
+ * looked at, turned and mirrored like that.
+ */
 export function tryInKeyways(session: Session, family: Family): void {
   const { identify, conditions, doors } = session;
   const { error } = identify.getState();
   const candidate = pickedCandidate(identify.getState());
-  const made = candidate && makeRing(candidate.comparison.laid);
+  const tried = triedRing(identify.getState(), family);
   const openings = family.profiles.filter(({ kind }) => kind === 'opening');
-  if (!made?.ok || openings.length === 0) return;
-  const entrant = packOutline(contentOf(made.ring), made.ring);
+  if (!tried || openings.length === 0) return;
+  const entrant = packOutline(contentOf(tried), tried);
   const packed = openings.map(({ ring }) => packOutline(contentOf(ring), ring));
   const under = conditionsFor(conditions.getState(), family);
   identify.setState({ keyways: { phase: 'running' } });
@@ -201,6 +204,17 @@ export function tryInKeyways(session: Session, family: Family): void {
   } catch (reason) {
     fail(reason);
   }
+}
+
+/** The outline that is tried in the keyways; null where there is none. */
+function triedRing(state: IdentifyState, family: Family): Ring | null {
+  const { unknown } = state;
+  const own = family.profiles.find(({ id }) => id === unknown?.profileId);
+  if (own) return own.ring;
+  const candidate = pickedCandidate(state);
+  if (!candidate) return unknown?.ring ?? null;
+  const made = makeRing(candidate.comparison.laid);
+  return made.ok ? made.ring : null;
 }
 
 /** A name for the content of an outline, for the threads that keep prepared shapes. */

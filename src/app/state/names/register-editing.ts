@@ -2,7 +2,8 @@ import type { Family } from '../../../family/family.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { FamilyFile, NameFile } from '../../../interchange/json/schema.ts';
 import type { Rename } from '../../../names/misleading-name.ts';
-import { registerOf, type Sense } from '../../../names/register.ts';
+import { type Register, registerOf, type Sense, sectionsOf } from '../../../names/register.ts';
+import { resolveName } from '../../../names/resolve.ts';
 import type { EditAnswer } from '../draw/section-editing.ts';
 import { commitFamily } from '../edit-document.ts';
 import type { Session } from '../session.ts';
@@ -43,6 +44,31 @@ export function newAmong(session: Session, names: readonly NameFile[]): NameFile
   const { senses } = registerOf(document.family);
   const known = new Set([...(document.file.names ?? []), ...senses.map(entryOf)].map(plainEntry));
   return names.filter((name) => !known.has(plainEntry(name)));
+}
+
+/** Names of a table that stand for a section or a profile that the family does not have, with the nearest that it has. */
+export function strangersAmong(session: Session, names: readonly NameFile[]): FileFault[] {
+  const family = session.documents.getState().document?.family;
+  if (!family) return [];
+  const register = registerOf(family);
+  const sections = new Set(sectionsOf(family));
+  const ids = new Set(family.profiles.map(({ id }) => id));
+  return names.flatMap(({ text, section, profile }) => {
+    if (profile !== undefined && !ids.has(profile))
+      return [{ path: text, what: `There is no profile "${profile}" in this family`, cure: STRANGE }];
+    if (section === undefined || sections.has(section)) return [];
+    const near = nearSection(register, section);
+    const what = `There is no section "${section}" in this family`;
+    return [{ path: text, what, cure: near ? `Is it ${near}? Write that, or it is taken as it stands.` : STRANGE }];
+  });
+}
+
+const STRANGE = 'The name is taken, but it stands for nothing here.';
+
+function nearSection(register: Register, section: string): string | null {
+  const resolved = resolveName(register, section);
+  const senses = resolved.kind === 'found' ? resolved.senses : resolved.candidates;
+  return senses.find((sense) => sense.section !== null)?.section ?? null;
 }
 
 /** Every name of a family as an entry, in the order of its register: what a table of all names holds. */

@@ -1,10 +1,11 @@
-import { useMemo } from 'react';
+import { useMemo, useRef } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { MisleadingName } from '../../../names/misleading-name.ts';
 import { DoneLine } from '../../panels/names/done-line.tsx';
 import { MisleadingFinding } from '../../panels/names/misleading-finding.tsx';
 import { MISLEADING_KINDS, MISLEADING_WORDS } from '../../panels/names/misleading-words.ts';
 import { useRenameGround } from '../../panels/names/use-rename-ground.ts';
+import { useKeptFocus } from '../../panels/use-kept-focus.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { VerdictMark } from '../../panels/verdict-mark.tsx';
 import { type RenameGround, renameAll } from '../../state/names/check-rename.ts';
@@ -16,20 +17,24 @@ import styles from './misleading-sheet.module.css';
 export function MisleadingSheet({ family }: { family: Family }) {
   const ground = useRenameGround(family);
   const judging = useStore(useSession().results, (s) => s.phase === 'judging');
-  if (!ground) return null;
-  const { found } = ground;
+  const sheet = useRef<HTMLDivElement>(null);
+  // A case that is mended goes, and the key that was pressed with it.
+  useKeptFocus(sheet, NEXT);
   return (
-    <div className={styles.sheet}>
+    <div ref={sheet} className={styles.sheet}>
       <DoneLine />
       {judging && (
         <p role="status" className={styles.judging}>
           Still judging: names that join two sections are looked at as the answers come.
         </p>
       )}
-      {found.length === 0 ? <NoneFound family={family} /> : <Findings ground={ground} />}
+      {ground && (ground.found.length === 0 ? <NoneFound family={family} /> : <Findings ground={ground} />)}
     </div>
   );
 }
+
+/** The next case's key; after the last one the key that takes it back. */
+const NEXT = ['form button[type="submit"]', 'button'];
 
 function Findings({ ground }: { ground: RenameGround }) {
   return (

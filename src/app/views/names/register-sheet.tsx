@@ -1,4 +1,4 @@
-import { type ClipboardEvent, useMemo, useState } from 'react';
+import { type ClipboardEvent, useMemo, useRef, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { targetOf } from '../../../names/fresh-name.ts';
 import { saveExported } from '../../panels/exchange/export-file.ts';
@@ -8,6 +8,7 @@ import { NamingSchemeSheet } from '../../panels/names/naming-scheme-sheet.tsx';
 import { PasteNamesSheet } from '../../panels/names/paste-names-sheet.tsx';
 import { RegisterTable } from '../../panels/names/register-table.tsx';
 import { RenameSheet } from '../../panels/names/rename-sheet.tsx';
+import { useKeptFocus } from '../../panels/use-kept-focus.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { lookedAt, type NameRow, nameRows } from '../../state/names/name-rows.ts';
 import type { RegisterLook } from '../../state/names/names-state.ts';
@@ -31,6 +32,9 @@ export function RegisterSheet({ family }: { family: Family }) {
   const rows = useMemo(() => lookedAt(all, look), [all, look]);
   const chosen = all.find(({ key }) => key === look.chosen);
   const edit = (row: NameRow) => setOver(editing(row));
+  const sheet = useRef<HTMLDivElement>(null);
+  // A row that was edited or deleted may be out of sight.
+  useKeptFocus(sheet, ROW_OR_SEARCH);
   const onPaste = (event: ClipboardEvent) => {
     const text = event.clipboardData.getData('text/plain');
     if (over || text.trim() === '' || (event.target instanceof Element && event.target.closest('input, textarea')))
@@ -39,7 +43,7 @@ export function RegisterSheet({ family }: { family: Family }) {
     setOver({ sheet: 'paste', text });
   };
   return (
-    <div className={styles.sheet} onPaste={onPaste}>
+    <div ref={sheet} className={styles.sheet} onPaste={onPaste}>
       <RegisterTools look={look} shown={rows.length} all={all.length} show={setOver} />
       <DoneLine />
       {rows.length > 0 ? (
@@ -52,6 +56,8 @@ export function RegisterSheet({ family }: { family: Family }) {
     </div>
   );
 }
+
+const ROW_OR_SEARCH = ['[data-name-row][tabindex="0"]', 'input[type="search"]'];
 
 function editing(row: NameRow): Over {
   return row.sense.source === 'register' ? { sheet: 'entry', index: row.sense.index } : { sheet: 'rename', row };
@@ -113,7 +119,7 @@ function LookFields({ look }: { look: RegisterLook }) {
         <input
           type="search"
           value={look.search}
-          placeholder="a name, a section, a scheme"
+          placeholder="name, section, list"
           onChange={(event) => set({ search: event.target.value })}
         />
       </label>

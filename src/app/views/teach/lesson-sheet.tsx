@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { makeLesson } from '../../../teach/make-lesson.ts';
+import { AlteredLine } from '../../panels/compare/altered-line.tsx';
 import { LessonPreview } from '../../panels/teach/lesson-preview.tsx';
 import { StepKeys } from '../../panels/teach/step-keys.tsx';
 import { StepList } from '../../panels/teach/step-list.tsx';
@@ -41,6 +42,7 @@ export function LessonSheet({ family }: { family: Family }) {
           Present ▶
         </button>
         <ReadyKey {...ready} />
+        <AlteredLine />
       </header>
       <div className={styles.script}>
         <StepList family={family} lesson={lesson} picked={picked} />

@@ -1,11 +1,13 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { Lesson } from '../../../family/lesson.ts';
+import { PassageAhead } from '../../panels/teach/slide/passage-ahead.tsx';
 import { StepSlide } from '../../panels/teach/slide/step-slide.tsx';
 import { useFamily } from '../../panels/use-family.ts';
 import { useSize } from '../../panels/use-size.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { buildsOf, placeAfter, placeAt, placeBefore, type ShowPlace } from '../../state/teach/show-place.ts';
+import { ConditionsNote } from './conditions-note.tsx';
 import styles from './presenter.module.css';
 import { PresenterKeys } from './presenter-keys.tsx';
 import { PresenterWords } from './presenter-words.tsx';
@@ -79,6 +81,8 @@ function Show({ family, lesson }: { family: Family; lesson: Lesson }) {
         builds={builds}
         again={step?.push === true}
       />
+      {step && <ConditionsNote step={step} />}
+      {step?.show !== 'passage' && <PassageAhead family={family} steps={lesson.steps.slice(place.step + 1)} />}
       {dark && <p className={styles.dark}>The screen is dark. B brings the lesson back.</p>}
       <div ref={pointer.dot} className={styles.dot} data-seen={pointer.seen} aria-hidden="true" />
       <PresenterWords family={family} lesson={lesson} place={place} dark={dark} />

@@ -12,7 +12,8 @@ interface Plate {
   readonly y: number;
   readonly onLeft: boolean;
   readonly words: string;
-  readonly figure: string;
+  /** In one line, or in two where there is little room. */
+  readonly figure: readonly string[];
   readonly blocks: boolean;
   /** Middle of the plate. */
   top: number;
@@ -39,10 +40,13 @@ const LETTER = 0.54;
 export function PairMarks(props: PairMarksProps) {
   const { pair, pxPerMm, width, height, line } = props;
   const plates = platesOf(props);
-  const wide =
-    Math.max(...plates.map(({ words, figure }) => Math.max(words.length, figure.length))) * line * LETTER + 1.1 * line;
-  const tall = line * 2.7;
   const away = halfSizeOf(pair.opening).x * pxPerMm + 2.2 * line;
+  const whole = widthOf(plates.flatMap(({ words, figure }) => [words, figure.join(' ')])) * line;
+  // Where there is no room beside the keyway, the figure goes in two lines.
+  const isNarrow = whole > width / 2 - away - 4;
+  const wide = isNarrow ? widthOf(plates.flatMap(({ words, figure }) => [words, ...figure])) * line : whole;
+  const lines = isNarrow ? Math.max(...plates.map(({ figure }) => figure.length)) : 1;
+  const tall = line * (1.5 + 1.2 * lines);
   return (
     <svg className={styles.marks} width={width} height={height} aria-hidden="true">
       {plates.map(({ x, y, onLeft, words, figure, blocks, top }) => {
@@ -51,12 +55,20 @@ export function PairMarks(props: PairMarksProps) {
           <g key={`${words} ${x} ${y}`} data-blocks={blocks}>
             <path className={styles.leader} d={`M${x} ${y}L${onLeft ? left + wide : left} ${top}`} />
             <rect className={styles.plate} x={left} y={top - tall / 2} width={wide} height={tall} />
-            <text className={styles.plateWords} x={left + line * 0.6} y={top - line * 0.25} fontSize={line}>
+            <text className={styles.plateWords} x={left + line * 0.6} y={top - tall / 2 + line * 1.1} fontSize={line}>
               {words}
             </text>
-            <text className={styles.plateFigure} x={left + line * 0.6} y={top + line * 0.95} fontSize={line}>
-              {figure}
-            </text>
+            {(isNarrow ? figure : [figure.join(' ')]).map((part, i) => (
+              <text
+                key={part}
+                className={styles.plateFigure}
+                x={left + line * 0.6}
+                y={top - tall / 2 + line * (2.3 + 1.2 * i)}
+                fontSize={line}
+              >
+                {part}
+              </text>
+            ))}
           </g>
         );
       })}
@@ -69,6 +81,11 @@ export function PairMarks(props: PairMarksProps) {
   );
 }
 
+/** How wide a plate with these lines is, in lines of type. */
+function widthOf(lines: readonly string[]): number {
+  return Math.max(0, ...lines.map((text) => text.length)) * LETTER + 1.1;
+}
+
 function platesOf({ pair, pxPerMm, width, height, line, units, partName }: PairMarksProps): Plate[] {
   const { opening, explanation } = pair;
   const middle = middleOf(opening);
@@ -76,7 +93,7 @@ function platesOf({ pair, pxPerMm, width, height, line, units, partName }: PairM
   const toY = (nm: number) => height / 2 - (nm / 1e6 - middle.y) * pxPerMm;
   const collisions = explanation.collisions.slice(0, MOST_PLATES).map((collision) => {
     const at = pointInside(collision.region[0].outer);
-    const figure = `${gapText(collision.depth, units)} too deep`;
+    const figure = [gapText(collision.depth, units), 'too deep'];
     return { x: toX(at.x), y: toY(at.y), words: partName(collision), figure, blocks: true };
   });
   const [pinch] = explanation.contacts;
@@ -86,7 +103,7 @@ function platesOf({ pair, pxPerMm, width, height, line, units, partName }: PairM
           x: (toX(pinch.onBlank.x) + toX(pinch.onOpening.x)) / 2,
           y: (toY(pinch.onBlank.y) + toY(pinch.onOpening.y)) / 2,
           words: 'narrowest gap',
-          figure: gapText(pinch.gap, units),
+          figure: [gapText(pinch.gap, units)],
           blocks: false,
         },
       ]
@@ -95,7 +112,7 @@ function platesOf({ pair, pxPerMm, width, height, line, units, partName }: PairM
   for (const side of [true, false])
     spread(
       plates.filter(({ onLeft }) => onLeft === side),
-      line * 3.1,
+      line * 4.3,
       height,
     );
   return plates;
