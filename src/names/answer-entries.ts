@@ -27,6 +27,9 @@ export function answerWhere(
   const entered = goers.map((goer) => openings.filter((opening) => goesIn(knowledge, goer, opening)));
   const sentences = [
     ...correctionsOf(entrants),
+    ...(goers.length > 1 && isJudged(goers, openings, knowledge)
+      ? sayTogether(goers, entered, openings, turned.outline)
+      : []),
     ...(turned.turns.has('tightest') ? goers.flatMap((goer, i) => sayByRoom(goer, entered[i], knowledge)) : []),
     ...goers.flatMap((goer) => sayWhere(goer, knowledge)),
     ...entrants.flatMap(sayAlike),
@@ -35,6 +38,28 @@ export function answerWhere(
   const pending = goers.length > 0 && goers.every((goer) => isPending(goer, openings, knowledge));
   const profiles = unique([...goers, ...entered.flat()]).map(({ id }) => id);
   return { kind: pending ? 'not judged yet' : 'answer', sentences, profiles, choices: [] };
+}
+
+function isJudged(goers: readonly Profile[], openings: readonly Profile[], knowledge: Knowledge): boolean {
+  return goers.every((goer) => openings.every((opening) => goesIn(knowledge, goer, opening) !== undefined));
+}
+
+/** What several go into together; where "neither" was asked, what none of them goes into. */
+function sayTogether(
+  goers: readonly Profile[],
+  entered: readonly (readonly Profile[])[],
+  openings: readonly Profile[],
+  outline: string,
+): string[] {
+  const both = goers.length === 2 ? 'both' : 'all of them';
+  if (/\b(neither|none)\b/.test(outline)) {
+    const none = openings.filter((opening) => entered.every((keyways) => !keyways.includes(opening)));
+    const who = goers.length === 2 ? 'Neither' : 'None';
+    return none.length > 0 ? [`${who} of them goes into ${namesOf(none, 'or')}.`] : ['Each keyway takes one of them.'];
+  }
+  const shared = openings.filter((opening) => entered.every((keyways) => keyways.includes(opening)));
+  if (shared.length === 0) return [`No keyway takes ${both}.`];
+  return [`${both === 'both' ? 'Both' : 'All of them'} go into ${namesOf(shared)}.`];
 }
 
 /** The keyways that one goes into by the room that it has there. */

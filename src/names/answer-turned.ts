@@ -2,8 +2,10 @@ import type { Answer } from './answer.ts';
 import { answerBetween } from './answer-between.ts';
 import { answerEachOther } from './answer-each-other.ts';
 import { answerExcept } from './answer-except.ts';
+import { answerGroup } from './answer-group.ts';
 import { answerLengths } from './answer-lengths.ts';
 import { answerOnly } from './answer-only.ts';
+import { answerRank } from './answer-rank.ts';
 import { answerReach } from './answer-reach.ts';
 import { EXAMPLE_FORMS } from './example-forms.ts';
 import type { Knowledge } from './knowledge.ts';
@@ -19,6 +21,9 @@ const ANSWERS: readonly (readonly [Turn, Answering])[] = [
   ['posture', answerPosture],
   ['replace', answerReach],
   ['each other', answerEachOther],
+  ['above', answerRank],
+  ['below', answerRank],
+  ['group', answerGroup],
   ['except', answerExcept],
   ['only', answerOnly],
   ['more keyways', answerReach],

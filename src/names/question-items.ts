@@ -36,11 +36,20 @@ export function isVerb({ use }: Item): boolean {
   return use === 'enters' || use === 'takes' || use === 'stops' || use === 'handles';
 }
 
-/** The words in small letters with NAME for each name and its article: "does NAME go only into NAME". */
+/**
+ * The words in small letters with NAME for each name and its article: "does NAME go only into NAME". A group of a name
+ * stays one: "is NAME in NAME group".
+ */
 export function outlineOf(words: readonly Word[], mentions: readonly Mention[]): string {
   const texts = words.flatMap(({ plain }, at) => {
     if (mentions.some(({ from }) => from === at)) return ['NAME'];
+    if (mentions.some((mention) => isGroup(words, mention) && mention.to - 1 === at)) return [plain];
     return isNamed(mentions, at) ? [] : [plain];
   });
   return texts.join(' ').replace(/\b(?:an?|the|my|our|your|his|her|their) NAME\b/g, 'NAME');
+}
+
+/** Whether the group of a name is meant, "the Reed group", and not its blank. */
+export function isGroup(words: readonly Word[], { from, to }: Mention): boolean {
+  return to - from > 1 && /^groups?$/.test(words[to - 1].plain);
 }

@@ -1,7 +1,7 @@
 import { foldName } from './fold-name.ts';
 import type { Mention } from './mention.ts';
 import { KIND_WORDS, type Word } from './name-phrase.ts';
-import { type Item, isVerb, outlineOf } from './question-items.ts';
+import { type Item, isGroup, isVerb, outlineOf } from './question-items.ts';
 import { classOf } from './question-words.ts';
 import type { Role } from './resolve.ts';
 import { type Turn, turnsIn } from './turn-words.ts';
@@ -13,6 +13,8 @@ export interface Turned {
   readonly outline: string;
   /** What "only" is said of: what goes in, or what it goes into; null where the sentence does not tell. */
   readonly only: Role | null;
+  /** The names whose group is meant: "the Reed group". */
+  readonly groups: readonly Mention[];
   /** The names behind "except". */
   readonly excepted: readonly Mention[];
   /** Pairs of names that are each asked about by a verb of their own, different ones: more than one is two questions. */
@@ -39,6 +41,7 @@ export function readTurns(
     turns: new Set(found.map(({ turn }) => turn)),
     outline,
     only: only ? onlySide(outline, only, mentions, roleOf) : null,
+    groups: mentions.filter((mention) => isGroup(words, mention)),
     excepted: except ? exceptedIn(outline, except.to, mentions) : [],
     clauses: clausesIn(items, mentions),
   };

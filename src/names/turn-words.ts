@@ -23,6 +23,11 @@ export type Turn =
   | 'each other'
   /** Do all blanks, not which. */
   | 'every blank'
+  /** Who stands above X in the order of blanks. */
+  | 'above'
+  | 'below'
+  /** A group of keyways: those that a group blank goes into. */
+  | 'group'
   | 'how many'
   | 'between';
 
@@ -47,7 +52,7 @@ const PHRASES: Readonly<Record<Turn, readonly string[]>> = {
   ],
   replace: [
     'instead|rather than|in (place|lieu) of|replac(e|es|ed|ing|ement)|substitut(e|es|ed|ing)|stand(s|ing)? in for',
-    'do for|do the (job|work) of|do NAME (job|work)|as good as|(will|would|can|could|does) NAME do$|(every)?where(ver)?( that)? NAME (go|goes|fits?|enters?|works?)$',
+    'do for|do the (job|work) of|do NAME (job|work)|as good as|(will|would|can|could|does) NAME do$|(every)?where(ver)?( that)? NAME (go|goes|fits?|enters?|works?)$|everything( that)? NAME (go|goes|fits?|enters?|opens?|works?)',
   ],
   'more keyways': [`(more|most|fewer|fewest|less|as many) ${KEYWAYS}`],
   'same keyways': [`same (number of )?${KEYWAYS}`],
@@ -65,6 +70,9 @@ const PHRASES: Readonly<Record<Turn, readonly string[]>> = {
   denied: ['false|untrue|wrong|lie|myth|mistaken?|incorrect|nonsense|impossible|unable|unlikely|fail(s|ed|ing)?'],
   'each other': ['each other|one another|mutual(ly)?|(kept|keeps?|keeping)( NAME)?( and)?( NAME)? apart'],
   'every blank': ['(all|every|each)( of the| the)? (blank|key|tool|blade)s?'],
+  above: ['above|outranks?'],
+  below: ['below|beneath'],
+  group: ['groups?(?! (blank|key)s?)'],
   'how many': ['how many|number of|count'],
   between: ['between|among'],
 };

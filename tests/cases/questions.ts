@@ -582,8 +582,48 @@ const TWISTS: readonly Question[] = [
   { question: 'how long is PC 105', says: ['six chambers'], saysNot: ['longest'] },
 ];
 
+/** The order of blanks: groups, above and below, and what several go into together. */
+const ORDER: readonly Question[] = [
+  { question: 'Is Smew in the Reed group?', verdict: 'enters', pair: ['reed-group-blank', 'smew-keyway'] },
+  { question: 'does the Reed group include Knot?', verdict: 'blocked', pair: ['reed-group-blank', 'knot-keyway'] },
+  { question: 'Which keyways are in the Dyke group?', says: ['3 of 10'], names: ['knot-keyway'] },
+  {
+    question: 'which group does Heron belong to',
+    names: ['reed-group-blank', 'causeway-group-blank'],
+    notNames: ['dyke-group-blank', 'strip-055'],
+  },
+  {
+    question: 'who stands above Heron',
+    names: ['reed-group-blank', 'causeway-group-blank', 'polder-all-section-blank'],
+    notNames: ['dyke-group-blank', 'smew-blank'],
+  },
+  {
+    question: 'What is below Reed?',
+    names: ['heron-blank-5', 'smew-blank', 'bittern-blank'],
+    notNames: ['ruff-blank'],
+  },
+  { question: 'Is Causeway above Reed?', says: ['Yes:'] },
+  { question: 'Is Reed above Causeway?', says: ['No:'] },
+  { question: 'Is Reed below Causeway?', says: ['Yes:'] },
+  { question: 'does Causeway enter everything Reed enters?', says: ['Yes:', 'every keyway that'] },
+  {
+    question: 'Which keyways does neither Heron nor Smew enter?',
+    says: ['neither of them goes into Bittern keyway'],
+  },
+  {
+    question: 'Which keyways do both Reed and Causeway enter?',
+    says: ['both go into Heron keyway, Smew keyway and Bittern keyway'],
+  },
+  { question: 'Is there a keyway that Reed and Dyke both enter?', says: ['no keyway takes both'] },
+  {
+    question: 'Does anything but Polder enter Heron and Dunlin?',
+    names: ['strip-055'],
+    notNames: ['polder-all-section-blank', 'heron-blank-5'],
+  },
+];
+
 /** All of them, by what is asked. */
 export const QUESTIONS = {
   ...{ PAIRS, REASONS, THINGS, REACH, NEGATIONS, DIFFERENCES, CONFUSIONS, STUCK },
-  ...{ TURNS, LENGTHS, LOOSE, TWISTS },
+  ...{ TURNS, LENGTHS, LOOSE, TWISTS, ORDER },
 } as const;
