@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import type { Locator, Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
@@ -10,8 +10,8 @@ let app: OpenedApp;
 let page: Page;
 
 /** Opens the demo family's claims and waits until all of them are checked. */
-async function openClaims(colorScheme: 'light' | 'dark' = 'light'): Promise<void> {
-  app = await openApp({ colorScheme, context: { permissions: ['clipboard-read', 'clipboard-write'] } });
+async function openClaims(): Promise<void> {
+  app = await openApp({ context: { permissions: ['clipboard-read', 'clipboard-write'] } });
   page = app.page;
   await page.locator('button[data-opening]').first().waitFor();
   await page.getByRole('navigation', { name: 'Views' }).getByRole('button', { name: 'Tiers' }).click();
@@ -35,12 +35,12 @@ async function savedBy(name: RegExp): Promise<{ name: string; text: string }> {
   return { name: download.suggestedFilename(), text: readFileSync(await download.path(), 'utf8') };
 }
 
-beforeEach(() => openClaims());
+// One window for all of them, one after the other: each leaves the claims as it found them.
+beforeAll(openClaims);
 
-afterEach(async () => {
-  expect(app.problems).toEqual([]);
-  await app.close();
-});
+afterEach(() => expect(app.problems).toEqual([]));
+
+afterAll(() => app.close());
 
 test('claims that fail come first with their reason; a pick is the pair of the whole window', async () => {
   await expect.poll(() => rows().first().textContent()).toContain('contradicted');
@@ -56,6 +56,8 @@ test('claims that fail come first with their reason; a pick is the pair of the w
   await page.getByRole('application', { name: /^Drawing of/ }).waitFor();
   const head = page.getByRole('heading', { level: 1 });
   await expect.poll(() => head.textContent()).toMatch(/Smew blank.*Bittern keyway.*blocked/);
+  await page.getByRole('navigation', { name: 'Views' }).getByRole('button', { name: 'Tiers' }).click();
+  await summary(/^22 claims/).waitFor();
 });
 
 test('a claim is typed by keyboard, changed, its name mended, taken back', async () => {
@@ -82,6 +84,8 @@ test('a claim is typed by keyboard, changed, its name mended, taken back', async
   await told(/at the ferry/);
   for (let n = 0; n < 3; n++) await page.getByRole('button', { name: /^Undo/ }).click();
   await summary(/^22 claims: 18 confirmed/).waitFor();
+  await page.getByRole('textbox', { name: 'Note' }).press('Escape');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toBe('Add a claim');
 });
 
 test('listed by standing and source, ticked, deleted', async () => {
@@ -103,6 +107,10 @@ test('listed by standing and source, ticked, deleted', async () => {
   await page.keyboard.press('Control+z');
   await page.keyboard.press('Control+z');
   await summary(/^22 claims/).waitFor();
+  // What was said of the deleting is no longer so.
+  await expect.poll(() => status().textContent()).toBe('');
+  await page.getByRole('combobox', { name: 'Whose claims are listed' }).selectOption({ index: 0 });
+  await expect.poll(() => rows().count()).toBeGreaterThan(4);
 });
 
 test('a table is pasted: what was understood, what was left out, which names are odd, who says so', async () => {
@@ -151,6 +159,8 @@ test('tables come by menu and drop; the report goes out as text and as a table',
   expect(saved.name).toBe('Polderwick College claims report.csv');
   expect(saved.text.split('\r\n')).toHaveLength(83);
   expect(saved.text).toContain('contradicted,0.220 mm too deep,');
+  for (let n = 0; n < 2; n++) await page.getByRole('button', { name: /^Undo/ }).click();
+  await summary(/^22 claims/).waitFor();
 });
 
 test('bad tables are refused in words and change nothing', async () => {
@@ -174,8 +184,7 @@ test('bad tables are refused in words and change nothing', async () => {
 });
 
 test('in the dark, without claims, and while one is typed', async () => {
-  await app.close();
-  await openClaims('dark');
+  await page.emulateMedia({ colorScheme: 'dark' });
   await rows().nth(3).click();
   await press('Add a claim');
   await takeScreenshots(page, 'claims-dark');

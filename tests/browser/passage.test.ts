@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
@@ -7,15 +7,15 @@ import { judged, pickEntrant, pickedEntrant, textOf } from './wall-page.ts';
 
 let app: OpenedApp;
 
-beforeEach(async () => {
+// One window for all of them, one after the other: each begins with what it looks at.
+beforeAll(async () => {
   app = await openApp();
   await judged(app.page);
 });
 
-afterEach(async () => {
-  expect(app.problems).toEqual([]);
-  await app.close();
-});
+afterEach(() => expect(app.problems).toEqual([]));
+
+afterAll(() => app.close());
 
 const list = (page: Page) => page.locator('[data-passage-list]');
 
@@ -72,6 +72,7 @@ test('keyways are chosen by the list, by what a blank enters, and pointed at to 
   await expect.poll(() => headline(page)).toBe('No keyway is chosen');
   await list(page).getByRole('checkbox', { name: 'Has to pass Dunlin keyway' }).check();
   await expect.poll(() => headline(page)).toMatch(/passes this one keyway$/);
+  await page.getByRole('button', { name: 'mm', exact: true }).click();
 });
 
 test('a blank made from it is one step of undo, is picked, and opens in Draw', async () => {
@@ -90,6 +91,29 @@ test('a blank made from it is one step of undo, is picked, and opens in Draw', a
   await page.locator('[data-view="draw"]').waitFor();
   await page.keyboard.press('Control+z');
   await row.waitFor({ state: 'detached' });
+});
+
+test('Compare tells ward by ward which groove lets it by, and a line lights its ward', async () => {
+  const { page } = app;
+  await pickEntrant(page, 'Heron blank, six chambers');
+  await page.getByRole('button', { name: 'Compare', exact: true }).first().click();
+  const lines = page.locator('section[aria-labelledby="reading-wards"] li button');
+  await expect.poll(() => lines.count()).toBe(3);
+  // profiles-demo/README.md: the Heron sites 1 and 2 and the low groove of all, 55 um round its own blank.
+  expect(await lines.allTextContents()).toEqual([
+    'Right ward at 0.5–1.1 mm: passes through the right groove at 0.5–1.1 mm, 0.055 mm spare',
+    expect.stringMatching(
+      /^Right ward at 1\.[56]–2\.2 mm: passes through the right groove at 1\.5–2\.[23] mm, 0\.055 mm spare$/,
+    ),
+    expect.stringMatching(
+      /^Left ward at 2\.0–2\.6 mm: passes through the left groove at 1\.9–2\.[67] mm, 0\.055 mm spare$/,
+    ),
+  ]);
+  await lines.nth(2).focus();
+  await expect.poll(() => lines.nth(2).getAttribute('data-lit')).toBe('true');
+  await lines.nth(2).scrollIntoViewIfNeeded();
+  await takeScreenshots(page, 'compare-wards');
+  expect(await graveAxeFindings(page)).toEqual([]);
 });
 
 const box = (width: number, height: number) => [
@@ -122,27 +146,4 @@ test('a keyway too narrow for the clearance is told, and what the others share s
   expect(await headline(page)).toBe('No blank passes both keyways');
   expect(await page.getByRole('button', { name: 'Make a blank from this' }).count()).toBe(0);
   await takeScreenshots(page, 'passage-none');
-});
-
-test('Compare tells ward by ward which groove lets it by, and a line lights its ward', async () => {
-  const { page } = app;
-  await pickEntrant(page, 'Heron blank, six chambers');
-  await page.getByRole('button', { name: 'Compare', exact: true }).first().click();
-  const lines = page.locator('section[aria-labelledby="reading-wards"] li button');
-  await expect.poll(() => lines.count()).toBe(3);
-  // profiles-demo/README.md: the Heron sites 1 and 2 and the low groove of all, 55 um round its own blank.
-  expect(await lines.allTextContents()).toEqual([
-    'Right ward at 0.5–1.1 mm: passes through the right groove at 0.5–1.1 mm, 0.055 mm spare',
-    expect.stringMatching(
-      /^Right ward at 1\.[56]–2\.2 mm: passes through the right groove at 1\.5–2\.[23] mm, 0\.055 mm spare$/,
-    ),
-    expect.stringMatching(
-      /^Left ward at 2\.0–2\.6 mm: passes through the left groove at 1\.9–2\.[67] mm, 0\.055 mm spare$/,
-    ),
-  ]);
-  await lines.nth(2).focus();
-  await expect.poll(() => lines.nth(2).getAttribute('data-lit')).toBe('true');
-  await lines.nth(2).scrollIntoViewIfNeeded();
-  await takeScreenshots(page, 'compare-wards');
-  expect(await graveAxeFindings(page)).toEqual([]);
 });

@@ -1,18 +1,26 @@
 import type { Page } from 'playwright-core';
-import { afterEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { largeFamily } from '../cases/large-families.ts';
 import { graveAxeFindings } from '../kit/axe.ts';
-import { type OpenedApp, openApp } from '../kit/open-app.ts';
+import { type OpenedApp, openApp, WINDOW_SIZES } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
 import { drawing, openFamily, rectangle } from './compare-page.ts';
 import { pickEntrant } from './wall-page.ts';
 
 let app: OpenedApp;
+let page: Page;
 
-afterEach(async () => {
-  expect(app.problems).toEqual([]);
-  await app.close();
+// One window for all of them, one after the other: each begins with what it looks at.
+beforeAll(async () => {
+  app = await openApp();
+  page = app.page;
+  await openTiers(page);
+  await nodes(page).first().waitFor();
 });
+
+afterEach(() => expect(app.problems).toEqual([]));
+
+afterAll(() => app.close());
 
 /** The Tiers view once every pair has its verdict and the diagram stands. */
 async function openTiers(page: Page): Promise<void> {
@@ -25,20 +33,38 @@ const cell = (page: Page, entrant: string, opening: string) =>
   grid(page).getByRole('gridcell', { name: new RegExp(`^${entrant} in ${opening} keyway:`) });
 const told = (page: Page) => page.locator('[data-told]');
 const nodes = (page: Page) => page.locator('button[data-node]');
-const node = (page: Page, name: string) => page.getByRole('button', { name: new RegExp(`^${name}.*tier \\d of`) });
+const node = (page: Page, name: string) => page.getByRole('button', { name: new RegExp(`tier \\d of.*: ${name}`) });
 const picked = (page: Page) =>
   page.getByRole('listbox', { name: 'Blanks and tools' }).locator('[aria-selected="true"]');
+const focused = () =>
+  page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent);
+/** The smallest name in the diagram as it is seen, pixels. */
+const leastType = (page: Page) =>
+  page.locator('button[data-node] b').evaluateAll((names) => {
+    const plane = names[0]?.closest<HTMLElement>('[data-nodes]');
+    const scale = plane ? new DOMMatrix(getComputedStyle(plane).transform).a : 0;
+    return Math.min(...names.map((name) => scale * Number.parseFloat(getComputedStyle(name).fontSize)));
+  });
+/** Names of the nodes that are not whole in the frame of the diagram. */
+const outOfSight = (page: Page) =>
+  page.locator('button[data-node]').evaluateAll((keys) => {
+    const frame = keys[0]?.closest('[role="group"]')?.getBoundingClientRect();
+    if (!frame) return ['no frame'];
+    return keys.flatMap((key) => {
+      const { left, right, top, bottom } = key.getBoundingClientRect();
+      const isWhole = left >= frame.left && right <= frame.right && top >= frame.top && bottom <= frame.bottom;
+      return isWhole ? [] : [key.textContent];
+    });
+  });
 const rowNames = (page: Page) => grid(page).getByRole('rowheader').allTextContents();
 
 test('one selection in matrix, diagram and tray; what the pointer is on is told in a sentence', async () => {
-  app = await openApp();
-  const { page } = app;
-  await openTiers(page);
-  await nodes(page).first().waitFor();
-  expect(await nodes(page).count()).toBe(18);
+  expect(await nodes(page).count()).toBe(15);
+  await expect.poll(() => leastType(page)).toBeGreaterThanOrEqual(12);
+  expect(await outOfSight(page)).toEqual([]);
   await cell(page, 'Reed group blank', 'Ruff').click();
   await picked(page).getByText('Reed group blank').waitFor();
-  await page.locator('button[data-relation="picked"]', { hasText: 'Reed group blank' }).waitFor();
+  await page.locator('button[data-relation="picked"]', { hasText: 'Reed group' }).waitFor();
   await told(page).getByText('Reed group blank does not enter Ruff keyway: blocked by the').waitFor();
   await grid(page)
     .getByRole('rowheader', { name: /^Causeway group blank/ })
@@ -51,24 +77,41 @@ test('one selection in matrix, diagram and tray; what the pointer is on is told 
   await picked(page).getByText('Shore group blank').waitFor();
   await expect.poll(() => cell(page, 'Shore group blank', 'Ruff').getAttribute('aria-selected')).toBe('true');
   await pickEntrant(page, 'Dyke group blank');
-  await page.locator('button[data-relation="picked"]', { hasText: 'Dyke group blank' }).waitFor();
+  await page.locator('button[data-relation="picked"]', { hasText: 'Dyke group' }).waitFor();
   const readings = page.getByRole('complementary', { name: 'Readings' });
+  await readings.getByText('Counted without the 4 tools, as the diagram is.').waitFor();
+  await page.getByRole('button', { name: 'Tools', exact: true }).click();
+  await expect.poll(() => nodes(page).count()).toBe(18);
   await readings.getByText('The concept lattice behind the diagram has 24 nodes').waitFor();
+  await page.getByRole('button', { name: 'Tools', exact: true }).click();
+  await expect.poll(() => nodes(page).count()).toBe(15);
   await readings.getByRole('button', { name: 'Common passage' }).click();
   await page.locator('button[aria-current="page"]', { hasText: 'Common passage' }).waitFor();
+  await page.getByRole('button', { name: 'Tiers', exact: true }).last().click();
+  await grid(page).waitFor();
+});
+
+test('claims that fail are marked in their cells and told in the sentence', async () => {
+  await page.getByRole('checkbox', { name: /^Claims: 3 contradicted 1 too close/ }).waitFor();
+  const wrong = grid(page).getByRole('gridcell', { name: /a claim says otherwise$/ });
+  await expect.poll(() => wrong.count()).toBe(3);
+  await cell(page, 'Smew blank', 'Heron').hover();
+  await told(page).getByText("Porter's wall chart says that it enters, which is wrong.").waitFor();
+  await page.getByRole('checkbox', { name: /^Claims:/ }).uncheck();
+  await expect.poll(() => wrong.count()).toBe(0);
+  await page.getByRole('checkbox', { name: /^Claims:/ }).check();
 });
 
 test('the matrix by keyboard: arrows, ends, heads, and Enter opens Compare', async () => {
-  app = await openApp();
-  const { page } = app;
-  await openTiers(page);
-  await cell(page, 'Heron blank, five chambers', 'Heron').focus();
-  const focused = () =>
-    page.evaluate(() => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent);
+  await cell(page, 'Heron blank, five chambers', 'Heron').click();
   await page.keyboard.press('ArrowRight');
   await expect.poll(focused).toMatch(/^Heron blank, five chambers in Smew keyway: blocked/);
   await page.keyboard.press('Control+End');
   await expect.poll(focused).toMatch(/^Nose feeler in Dunlin keyway/);
+  // The pointer rests over the matrix, whose cells have slid under it.
+  await told(page)
+    .getByText(/^Nose feeler .*Dunlin keyway/)
+    .waitFor();
   await page.keyboard.press('Home');
   await expect.poll(focused).toMatch(/^Nose feeler in Heron keyway/);
   await page.keyboard.press('ArrowLeft');
@@ -84,13 +127,10 @@ test('the matrix by keyboard: arrows, ends, heads, and Enter opens Compare', asy
   await page.keyboard.press('ArrowDown');
   await page.keyboard.press('Enter');
   await drawing(page).waitFor();
+  await openTiers(page);
 });
 
 test('rows and columns are sorted each for themselves; large cells have their margins', async () => {
-  app = await openApp();
-  const { page } = app;
-  await openTiers(page);
-  await nodes(page).first().waitFor();
   await page.getByLabel('Rows', { exact: true }).selectOption('tier');
   await expect.poll(async () => (await rowNames(page))[0]).toMatch(/^Polder all-section blank10/);
   await page.getByLabel('Rows', { exact: true }).selectOption('name');
@@ -104,17 +144,13 @@ test('rows and columns are sorted each for themselves; large cells have their ma
 });
 
 test('the diagram by keyboard and pointer: lines are walked, found, zoomed, held, and only neighbours shown', async () => {
-  app = await openApp();
-  const { page } = app;
-  await openTiers(page);
   await page.getByRole('button', { name: 'Diagram', exact: true }).click();
   await pickEntrant(page, 'Smew blank');
   await node(page, 'Smew blank').focus();
-  const focused = () => page.evaluate(() => document.activeElement?.textContent);
   await page.keyboard.press('ArrowUp');
-  await expect.poll(focused).toMatch(/^Reed group blank.*3 of 10 keyways, tier 2 of 4/);
+  await expect.poll(focused).toMatch(/^Reed group.*3 of 10 keyways, tier 2 of 4/);
   await page.keyboard.press('ArrowUp');
-  await expect.poll(focused).toMatch(/^Causeway group blank.*7 of 10 keyways/);
+  await expect.poll(focused).toMatch(/^Causeway group.*7 of 10 keyways/);
   const plane = page.locator('[data-nodes]');
   const place = () => plane.evaluate((element) => (element as HTMLElement).style.transform);
   const before = await place();
@@ -140,42 +176,48 @@ test('the diagram by keyboard and pointer: lines are walked, found, zoomed, held
   await find.press('Enter');
   await picked(page).getByText('Shore group blank').waitFor();
   await page.getByRole('button', { name: 'Neighbours' }).click();
-  await expect.poll(() => nodes(page).count()).toBe(6);
+  await expect.poll(() => nodes(page).count()).toBe(5);
 });
 
-for (const colorScheme of ['light', 'dark'] as const)
-  test(`matrix and diagram, ${colorScheme}: no grave accessibility finding, and pictures to look at`, async () => {
-    app = await openApp({ colorScheme });
-    const { page } = app;
-    await openTiers(page);
+test('matrix and diagram in both schemes and in grey: no grave accessibility finding, and pictures to look at', async () => {
+  await page.getByRole('button', { name: 'Neighbours' }).click();
+  await pickEntrant(page, 'Reed group blank');
+  for (const colorScheme of ['light', 'dark'] as const) {
+    await page.emulateMedia({ colorScheme });
+    await page.getByRole('button', { name: 'Both', exact: true }).click();
+    await grid(page).waitFor();
     await nodes(page).first().waitFor();
-    await pickEntrant(page, 'Reed group blank');
     expect(await graveAxeFindings(page)).toEqual([]);
+    // With large cells and their margins, then as it begins.
+    if (colorScheme === 'light') await page.getByRole('button', { name: 'Large cells with margins' }).click();
     await takeScreenshots(page, `tiers-${colorScheme}`);
     await page.getByRole('button', { name: 'Diagram', exact: true }).click();
     await nodes(page).first().waitFor();
     await takeScreenshots(page, `tiers-diagram-${colorScheme}`);
-    if (colorScheme === 'dark') return;
-    await page.getByRole('button', { name: 'Both', exact: true }).click();
-    const marks = await page
-      .locator('[role="gridcell"]')
-      .evaluateAll((cells) =>
-        Object.fromEntries(cells.map((c) => [(c as HTMLElement).dataset.verdict, getComputedStyle(c).backgroundImage])),
-      );
-    expect(new Set(Object.values(marks)).size).toBe(3);
-    await page.evaluate(() => {
-      document.documentElement.style.filter = 'grayscale(1)';
-    });
-    await takeScreenshots(page, 'tiers-grey');
-  });
+  }
+  await page.setViewportSize(WINDOW_SIZES.small);
+  await expect.poll(() => outOfSight(page)).toEqual([]);
+  expect(await leastType(page)).toBeGreaterThanOrEqual(11.9);
+  await page.setViewportSize(WINDOW_SIZES.large);
+  await page.emulateMedia({ colorScheme: 'light' });
+  await page.getByRole('button', { name: 'Both', exact: true }).click();
+  const marks = await page
+    .locator('[role="gridcell"]')
+    .evaluateAll((cells) =>
+      Object.fromEntries(cells.map((c) => [(c as HTMLElement).dataset.verdict, getComputedStyle(c).backgroundImage])),
+    );
+  expect(new Set(Object.values(marks)).size).toBe(3);
+  const grey = (filter: string) =>
+    page.evaluate((value) => document.documentElement.style.setProperty('filter', value), filter);
+  await grey('grayscale(1)');
+  await takeScreenshots(page, 'tiers-grey');
+  await grey('none');
+});
 
 test('a family of 200 by 200: only what is seen is on the page, wherever it is scrolled to', async () => {
-  app = await openApp();
-  const { page } = app;
   await openFamily(page, JSON.parse(largeFamily(200, 200).text));
   await page.getByText('Large invented family').first().waitFor();
-  await openTiers(page);
-  expect(await grid(page).getAttribute('aria-rowcount')).toBe('201');
+  await expect.poll(() => grid(page).getAttribute('aria-rowcount')).toBe('201');
   expect(await grid(page).getAttribute('aria-colcount')).toBe('201');
   const scrolled = await page.locator('[data-matrix]').evaluate(async (frame) => {
     let [most, empty, long, last] = [0, 0, 0, performance.now()];
@@ -203,11 +245,8 @@ test('a family of 200 by 200: only what is seen is on the page, wherever it is s
 });
 
 test('a family without keyways, without blanks, and with one of each says what there is', async () => {
-  app = await openApp();
-  const { page } = app;
   const slot = { id: 'slot', kind: 'opening', name: 'Slot keyway', outline: rectangle(2.1, 6.6) };
   const bar = { id: 'bar', kind: 'blank', name: 'Bar blank', outline: rectangle(2, 6) };
-  await page.getByRole('navigation', { name: 'Views' }).getByRole('button', { name: 'Tiers' }).click();
   await openFamily(page, { name: 'Plain', runningClearance: 0.03, tolerance: 0.01, profiles: [bar] });
   await page.getByText('This family has no keyways').waitFor();
   await openFamily(page, { name: 'Plain', runningClearance: 0.03, tolerance: 0.01, profiles: [slot] });

@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import { type CheckedClaim, CLAIM_STANDINGS, claimsSummary, isFailing } from '../../../claims/check-claims.ts';
 import type { Family } from '../../../family/family.ts';
 import { checkingOf } from '../../state/tiers/claims-checking.ts';
@@ -37,12 +38,19 @@ export function ClaimsHead({ family, checked, rows, sources }: ClaimsHeadProps) 
   );
 }
 
-/** The key that brings the fields for one claim. */
+/** The key that brings the fields for one claim; the focus comes back to it when they go. */
 function AddKey() {
   const store = claimsOf(useSession());
   const typing = useStore(store, (s) => s.typing);
+  const key = useRef<HTMLButtonElement>(null);
+  const was = useRef(typing);
+  useEffect(() => {
+    if (was.current && !typing && document.activeElement === document.body) key.current?.focus();
+    was.current = typing;
+  }, [typing]);
   return (
     <button
+      ref={key}
       type="button"
       className="key"
       aria-expanded={typing}

@@ -16,7 +16,7 @@ import { claimLine } from '../../state/tiers/claims-words.ts';
 import { FaultList } from '../exchange/import-drawing.tsx';
 import { TextField, TickField } from '../form-fields.tsx';
 import { ModalSheet } from '../modal-sheet.tsx';
-import { useSession } from '../use-store.ts';
+import { useSession, useStore } from '../use-store.ts';
 import styles from './claims-paste.module.css';
 
 /** A longer text is not shown in a field. */
@@ -48,7 +48,7 @@ export function ClaimsPaste({ family, incoming }: { family: Family; incoming: In
     setRefusal(refused);
     if (!refused) close();
   };
-  const { read, claims } = table;
+  const { read, claims, fresh } = table;
   return (
     <ModalSheet
       large
@@ -57,13 +57,13 @@ export function ClaimsPaste({ family, incoming }: { family: Family; incoming: In
       foot={
         <>
           <p role="status" className={styles.count}>
-            {footWords(read, claims.length)}
+            {footWords(read, fresh, claims.length - fresh)}
           </p>
           <button type="button" className="key" onClick={close}>
             Cancel
           </button>
-          <button type="button" className={`key ${styles.main}`} disabled={claims.length === 0} onClick={add}>
-            {claims.length === 0 ? 'Add' : `Add ${countText(claims.length)}`}
+          <button type="button" className={`key ${styles.main}`} disabled={fresh === 0} onClick={add}>
+            {fresh === 0 ? 'Add' : `Add ${countText(fresh)}`}
           </button>
         </>
       }
@@ -84,7 +84,7 @@ export function ClaimsPaste({ family, incoming }: { family: Family; incoming: In
 
 /** What is typed and chosen in the dialog, and what it comes to. */
 function useTable(family: Family, incoming: IncomingClaims) {
-  const { doors } = useSession();
+  const { doors, documents } = useSession();
   const [text, setText] = useState(incoming.text);
   const [by, setBy] = useState('');
   const [swap, setSwap] = useState<boolean | null>(null);
@@ -103,6 +103,12 @@ function useTable(family: Family, incoming: IncomingClaims) {
   const told = useMemo(() => (read?.ok ? withSource(read.claims, by) : []), [read, by]);
   const odd = useMemo(() => oddNames(family, told), [family, told]);
   const claims = useMemo(() => withNames(told, names), [told, names]);
+  const file = useStore(documents, (s) => s.document?.file);
+  const fresh = useMemo(
+    () =>
+      file ? (doors.claims.addClaims(file, claims).claims?.length ?? 0) - (file.claims?.length ?? 0) : claims.length,
+    [doors, file, claims],
+  );
   const rename = (side: OddName['side'], from: string, to: string) =>
     setNames((before) => {
       const after = new Map(before);
@@ -110,7 +116,7 @@ function useTable(family: Family, incoming: IncomingClaims) {
       else after.set(nameKey(side, from), to);
       return after;
     });
-  return { text, setText, by, setBy, swapped, setSwap, names, rename, read, odd, claims };
+  return { text, setText, by, setBy, swapped, setSwap, names, rename, read, odd, claims, fresh };
 }
 
 type Table = ReturnType<typeof useTable>;
@@ -273,11 +279,12 @@ function formWords({ form, claims }: Extract<ClaimsRead, { ok: true }>, swapped:
   return `A matrix with ${countText(claims.length)}${swapped ? ', blanks along the first row' : ''}`;
 }
 
-function footWords(read: ClaimsRead | null, count: number): string {
+function footWords(read: ClaimsRead | null, count: number, had: number): string {
   if (!read) return 'Nothing is pasted yet.';
   if (!read.ok) return 'Nothing can be added.';
   const left = read.leftOut > 0 ? `; ${read.leftOut} left out` : '';
-  return `${countText(count)} to add${left}.`;
+  const known = had > 0 ? `; ${had} ${had === 1 ? 'is' : 'are'} there already` : '';
+  return `${countText(count)} to add${known}${left}.`;
 }
 
 function plural(count: number, one: string): string {

@@ -36,7 +36,6 @@ export const DiagramNodeKey = memo(function DiagramNodeKey(props: DiagramNodeKey
       type="button"
       className={styles.node}
       title={`${all}: ${kind}, ${count} keyways`}
-      aria-label={`${all}: ${kind}, ${count} keyways, ${tier}${inOpening}`}
       data-node={node.id}
       data-form={form}
       data-relation={relation}
@@ -68,6 +67,7 @@ export const DiagramNodeKey = memo(function DiagramNodeKey(props: DiagramNodeKey
         </span>
         <span className={styles.detail}>{detailOf(node, form)}</span>
       </span>
+      <span className="unseen">{` keyways, ${tier}${inOpening}; ${kind}: ${all}`}</span>
     </button>
   );
 });

@@ -153,7 +153,11 @@ const MatrixCell = memo(function MatrixCell(props: MatrixCellProps) {
           <ClaimMark standing={claim} size={measures.size === 'small' ? 13 : 16} />
         </span>
       )}
-      {measures.margins && fit && <span className={styles.margin}>{cellMargin(fit, units)}</span>}
+      {measures.margins && fit && (
+        <span className={styles.margin} aria-hidden="true">
+          {cellMargin(fit, units)}
+        </span>
+      )}
     </div>
   );
 });

@@ -32,6 +32,14 @@ export interface DiagramSheet {
 /** A press that goes less far is a click, pixels. */
 const CLICK_REACH = 4;
 
+/** A view that is not the one a diagram begins with. */
+interface OwnView {
+  readonly layout: object;
+  /** The frame that it is for: another one is begun anew. null where the hand has put it so. */
+  readonly size: PixelSize | null;
+  readonly view: DiagramView;
+}
+
 /** The view of the laid out diagram: fitted anew with each layout, then where the hand puts it. */
 export function useDiagramView(
   frame: RefObject<HTMLElement | null>,
@@ -40,25 +48,26 @@ export function useDiagramView(
   entrantId: string | null,
 ): DiagramSheet {
   const layout = drawn?.layout ?? null;
-  const [own, setOwn] = useState<{ readonly layout: object; readonly view: DiagramView } | null>(null);
+  const [own, setOwn] = useState<OwnView | null>(null);
   const picked = drawn ? nodeOf(drawn.tiers, entrantId) : -1;
   // biome-ignore lint/correctness/useExhaustiveDependencies: another pick moves the sheet only as far as needed, below
   const first = useMemo(
     () => (layout && size ? firstView(layout, size, drawn && boxOf(drawn, picked)) : null),
     [layout, size],
   );
-  const view = own && own.layout === layout ? own.view : first;
+  const isOwn = own && own.layout === layout && (own.size === null || own.size === size);
+  const view = isOwn ? own.view : first;
   const now = useRef(view);
   useEffect(() => {
     now.current = view;
   });
-  const set = (next: DiagramView) => {
+  const set = (next: DiagramView, forSize: PixelSize | null = null) => {
     now.current = next;
-    if (layout && next !== view) setOwn({ layout, view: next });
+    if (layout && next !== view) setOwn({ layout, size: forSize, view: next });
   };
   const reveal = (node: number) => {
     const box = drawn && boxOf(drawn, node);
-    if (box && size && now.current) set(revealBox(now.current, box, size));
+    if (box && size && now.current) set(revealBox(now.current, box, size), isOwn ? own.size : size);
   };
   // biome-ignore lint/correctness/useExhaustiveDependencies: picked elsewhere, in the tray or the matrix, it is brought into sight once
   useEffect(() => reveal(picked), [picked, layout]);
@@ -70,7 +79,7 @@ export function useDiagramView(
     view,
     zoom: (factor) => size && zoomAt(size.width / 2, size.height / 2, factor),
     fit: () => {
-      if (layout && size) set(fitDiagram(layout, size));
+      if (layout && size) set(fitDiagram(layout, size), size);
     },
     reveal,
     hold: useHold(now, set),

@@ -65,6 +65,12 @@ export function claimsOf(session: Session): Store<ClaimsState> {
     (s) => s.opened,
     () => made.setState(NOTHING),
   );
+  // What was said of an edit is no longer so once it is undone; an edit of this sheet says its word after it.
+  listenTo(
+    session.documents,
+    (s) => s.document?.family.claims,
+    () => made.getState().said !== '' && made.setState({ said: '' }),
+  );
   stores.set(session, made);
   return made;
 }

@@ -37,11 +37,11 @@ const PAD = 6;
 export const PICTURE = { width: 30, height: 46 } as const;
 
 const BROAD_TEXT = 132;
-const NARROW_TEXT = 66;
+const NARROW_TEXT = 76;
 const UPRIGHT_LENGTH = 180;
 
 /** Least room between nodes. */
-export const GAP = { x: 10, y: 40 } as const;
+export const GAP = { x: 10, y: 34 } as const;
 
 /** Room that a line takes which passes a tier. */
 const PASSING = 12;
@@ -106,15 +106,14 @@ function tierSizes(words: readonly Words[], tier: number, passing: number): Tier
   return { tier, sizes };
 }
 
-/** The forms with which the whole is seen largest; where it cannot be read whole, those that take the least room across. */
+/**
+ * The forms with which the whole is seen largest. Where it cannot be read whole, those with which all tiers are seen one
+ * above the other and the sheet is moved sideways, else those that take the least room across.
+ */
 function formsFor(tiers: readonly TierSizes[], room: PixelSize): Map<number, NodeForm> {
-  for (const scale of SCALES) {
-    const width = (room.width - 2 * MARGIN) / scale;
-    const chosen = tiers.map(({ tier, sizes }) => ({ tier, size: sizes.find((size) => size.width <= width) }));
-    const height = chosen.reduce((sum, { size }) => sum + (size?.height ?? Number.POSITIVE_INFINITY) + GAP.y, -GAP.y);
-    if (height * scale > room.height - 2 * MARGIN) continue;
-    return new Map(chosen.map(({ tier, size }) => [tier, size?.form ?? 'upright']));
-  }
+  const whole = SCALES.map((scale) => formsAt(tiers, room, scale, null)).find((forms) => forms !== null);
+  const lower = whole ?? formsAt(tiers, room, LEAST_READABLE, 1);
+  if (lower) return lower;
   const width = Math.max(room.width, ...tiers.map(({ sizes }) => sizes[2].width));
   return new Map(tiers.map(({ tier, sizes }) => [tier, sizes.find((size) => size.width <= width)?.form ?? 'upright']));
 }
@@ -131,6 +130,24 @@ export function tierGap(nodes: readonly DiagramNode[], room: PixelSize): number 
   const boxes = tiers.reduce((sum, row) => sum + Math.max(...row.map(({ height }) => height)), 0);
   const free = (room.height - 2 * MARGIN) / scale - boxes;
   return Math.round(Math.min(MOST_GAP, Math.max(GAP.y, free / (tiers.length - 1))));
+}
+
+/** The forms at a scale; null where they do not fit, across only where no form is given for tiers that are too broad. */
+function formsAt(
+  tiers: readonly TierSizes[],
+  room: PixelSize,
+  scale: number,
+  broadest: number | null,
+): Map<number, NodeForm> | null {
+  const width = (room.width - 2 * MARGIN) / scale;
+  const chosen = tiers.flatMap(({ tier, sizes }) => {
+    const fitting = sizes.findIndex((size) => size.width <= width);
+    const at = broadest === null ? fitting : Math.min(fitting < 0 ? broadest : fitting, broadest);
+    return at < 0 ? [] : [{ tier, size: sizes[at] }];
+  });
+  const height = chosen.reduce((sum, { size }) => sum + size.height + GAP.y, -GAP.y);
+  if (chosen.length < tiers.length || height * scale > room.height - 2 * MARGIN) return null;
+  return new Map(chosen.map(({ tier, size }) => [tier, size.form]));
 }
 
 /** How many lines pass each tier on their way. */

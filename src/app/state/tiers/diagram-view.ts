@@ -76,7 +76,7 @@ export function revealBox(view: DiagramView, box: PixelBox, frame: PixelSize): D
   const { scale } = view;
   const dx = shift(view.x + scale * box.x, scale * box.width, frame.width);
   const dy = shift(view.y + scale * box.y, scale * box.height, frame.height);
-  return dx === 0 && dy === 0 ? view : { scale, x: view.x + dx, y: view.y + dy };
+  return Math.abs(dx) < 1 && Math.abs(dy) < 1 ? view : { scale, x: view.x + dx, y: view.y + dy };
 }
 
 function shift(from: number, length: number, room: number): number {

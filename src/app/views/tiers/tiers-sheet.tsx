@@ -42,7 +42,7 @@ const LEAST_SHARE = 0.25;
 const MOST_OWN = 0.6;
 
 /** Room for the keys over the matrix in one line, pixels. */
-const BAR_WIDTH = 442;
+const BAR_WIDTH = 464;
 
 function Pictures({ family }: { family: Family }) {
   const { tiers } = useSession();
