@@ -106,7 +106,7 @@ export interface ConceptCount {
 }
 
 /** The table as a context: keyways are objects, blanks and tools attributes. */
-export function contextOfTable(table: EntryTable): Context {
+function contextOfTable(table: EntryTable): Context {
   return { objects: table.openings.length, attributes: table.entrants.length, extents: rowsOf(table) };
 }
 

@@ -6,15 +6,7 @@ import { signedArea } from '../geom/signed-area.ts';
 import { type Apart, meanApart, measureApart } from '../profile/measure-apart.ts';
 import { middleOf, pullOnto } from '../profile/pull-onto.ts';
 import { type Pose, poseOutline, posePoint, poseThen, wrappedAngle } from './outline-pose.ts';
-import {
-  type Known,
-  type LayOptions,
-  prepareKnown,
-  prepareUnknown,
-  type RoughPose,
-  roughPoses,
-  type Unknown,
-} from './rough-poses.ts';
+import { type Known, type RoughPose, roughPoses, type Unknown } from './rough-poses.ts';
 
 /** An unknown outline laid on a section, and how far the two are apart there. Lengths in nanometres. */
 export interface Comparison extends Apart {
@@ -71,13 +63,6 @@ export function compareRoughly(
   const laid = poseOutline(ring, pose);
   return { pose, laid, ...measureApart(laid, onto), areaApart: areaApart(laid, onto) };
 }
-
-/** {@link compareOutlines} of two outlines that are compared once. */
-export function compareOnce(unknown: readonly Point[], known: readonly Point[], options = ANY_WAY): Comparison {
-  return compareOutlines(prepareUnknown(unknown, options), prepareKnown(known));
-}
-
-const ANY_WAY: LayOptions = { mirrored: true, turned: true };
 
 /** Mirrored counts more than upside down: the view is told by whoever brings the outline, how it lies is not. */
 function oddness({ mirrored, turned }: Pose): number {

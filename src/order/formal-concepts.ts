@@ -1,15 +1,4 @@
-import {
-  addTo,
-  type BitSet,
-  countMembers,
-  emptySet,
-  fullSet,
-  hasMember,
-  intersection,
-  isSameSet,
-  isSubset,
-  setOf,
-} from './bit-set.ts';
+import { addTo, type BitSet, countMembers, emptySet, fullSet, hasMember, intersection, isSubset } from './bit-set.ts';
 
 /** A table of yes and no: which objects have which attributes. */
 export interface Context {
@@ -23,25 +12,6 @@ export interface Context {
 export interface Concept {
   readonly extent: BitSet;
   readonly intent: BitSet;
-}
-
-/** The context of a table, `has[object][attribute]`; every row has as many cells as there are attributes. */
-export function contextOf(has: readonly (readonly boolean[])[], attributes: number): Context {
-  const numbers = Array.from({ length: has.length }, (_, object) => object);
-  const extents = Array.from({ length: attributes }, (_, a) =>
-    setOf(
-      has.length,
-      numbers.filter((object) => has[object][a]),
-    ),
-  );
-  return { objects: has.length, attributes, extents };
-}
-
-/** The objects that have all of some attributes. */
-export function extentOf({ objects, extents }: Context, attributes: Iterable<number>): BitSet {
-  let extent = fullSet(objects);
-  for (const a of attributes) extent = intersection(extent, extents[a]);
-  return extent;
 }
 
 /** The attributes that all of some objects have. */
@@ -112,9 +82,4 @@ export function countLowerCovers({ attributes, extents }: Context, { extent, int
   const covers: BitSet[] = [];
   for (const { block } of blocks) if (!covers.some((cover) => isSubset(block, cover))) covers.push(block);
   return covers.length;
-}
-
-/** Whether two concepts are the same. */
-export function isSameConcept(a: Concept, b: Concept): boolean {
-  return isSameSet(a.extent, b.extent);
 }

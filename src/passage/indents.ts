@@ -116,7 +116,7 @@ function chainOf(levels: readonly (readonly Slab[])[]): Slab[] {
       const below = under.reduce<Link | null>((a, b) => (a && a.area >= b.area ? a : b), null);
       return { slab, below, area: (below?.area ?? 0) + areaOfSlab(slab) };
     });
-    best = links.reduce((a, b) => (a && a.area >= b.area ? a : b), best);
+    best = links.reduce<Link | null>((a, b) => (a && a.area >= b.area ? a : b), best);
   }
   const chain: Slab[] = [];
   for (let link = best; link; link = link.below) chain.push(link.slab);

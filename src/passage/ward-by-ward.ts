@@ -47,7 +47,7 @@ export interface WardAnswer {
  * Ward by ward, why a blank goes into a keyway or not: which groove lets each ward by, or that none does, and how deep
  * it bites. Wards and grooves are found in the outlines, milled or drawn, from below, left before right.
  *
- * @param opening the keyway as it is judged; of several parts the one that holds most of the blank's height is taken.
+ * @param opening the keyway as it is judged; of several parts the wards of all are told.
  * @param blank in its own frame; several outlines where it is worn through.
  * @param collisions what collides at this placement, where it is known already.
  * @accuracy spare gaps to a nanometre of the polygons; a bite is the depth of the deepest collision at the ward.

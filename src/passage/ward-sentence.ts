@@ -15,15 +15,10 @@ export function wardName({ side, from, to }: Pick<WardAnswer, 'side' | 'from' | 
 }
 
 /**
- * One ward in a sentence: "Left ward at 1.9-2.7 mm: passes through the left groove at 1.9-2.7 mm, 0.055 mm spare."
+ * How a blank gets by one ward, in words: "passes through the left groove at 1.9-2.7 mm, 0.055 mm spare".
  *
  * @check tests/unit/passage/ward-by-ward.test.ts
  */
-export function wardSentence(answer: WardAnswer, length: FormatLength, band: FormatBand): string {
-  return `${wardName(answer, band)}: ${passingWords(answer, length, band)}.`;
-}
-
-/** The same without the ward's name. */
 export function passingWords({ passing }: WardAnswer, length: FormatLength, band: FormatBand): string {
   switch (passing.how) {
     case 'groove': {

@@ -6,8 +6,9 @@ import { describe, expect, test } from 'vitest';
 import type { EntryTable } from '../../src/family/entry-table.ts';
 import { countConcepts, type Tiers, tiersOf } from '../../src/family/tiers.ts';
 import { hasMember, isSameSet, isSubset, membersOf, setOf } from '../../src/order/bit-set.ts';
-import { type Context, contextOf, extentOf, formalConcepts, intentOf } from '../../src/order/formal-concepts.ts';
+import { type Context, formalConcepts, intentOf } from '../../src/order/formal-concepts.ts';
 import { type Arrow, heightsOf, transitiveClosure, transitiveReduction } from '../../src/order/transitive-reduction.ts';
+import { contextOf, extentOf } from '../kit/context-of.ts';
 
 /** Rows of yes and no, all equally long, denser or less so. */
 const tables = fc

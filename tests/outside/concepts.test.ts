@@ -10,14 +10,9 @@
 import { describe, expect, test } from 'vitest';
 import { countConcepts } from '../../src/family/tiers.ts';
 import { membersOf } from '../../src/order/bit-set.ts';
-import {
-  type Concept,
-  type Context,
-  contextOf,
-  countLowerCovers,
-  formalConcepts,
-} from '../../src/order/formal-concepts.ts';
+import { type Concept, type Context, countLowerCovers, formalConcepts } from '../../src/order/formal-concepts.ts';
 import { randomNumbers } from '../cases/random-numbers.ts';
+import { contextOf } from '../kit/context-of.ts';
 import { type Relation, reduceWithNetworkx } from '../kit/reduce-with-networkx.ts';
 
 type Table = readonly (readonly boolean[])[];

@@ -5,8 +5,9 @@
 import { describe, expect, test } from 'vitest';
 import { directedHausdorff, hausdorff } from '../../src/geom/hausdorff.ts';
 import type { Point } from '../../src/geom/point.ts';
-import { areaApart, compareOnce } from '../../src/identify/compare-outlines.ts';
+import { areaApart } from '../../src/identify/compare-outlines.ts';
 import { randomNumbers } from '../cases/random-numbers.ts';
+import { compareOnce } from '../kit/compare-once.ts';
 import { demoFamily } from '../kit/demo-family.ts';
 import { jstsHausdorff, jstsPolygon, jstsSymmetricDifference } from '../kit/engines/jsts-shapes.ts';
 import { boxOfMm, ringOfMm } from '../kit/shapes.ts';

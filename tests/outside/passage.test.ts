@@ -139,6 +139,26 @@ test('an L and its mirror image share the whole upright, which none of the plain
   expect(sure?.kind).toBe('one-of-several');
 });
 
+test('that there is no better one is not said where the smaller keyway loses one and a half percent', () => {
+  const { sure } = findPassage({ short: boxOfMm(2, 8), narrow: boxOfMm(1.97, 10) }, 20 * UM);
+  expect(sure?.kind).toBe('agreed');
+});
+
+test('starts that end at areas five percent apart do not agree', () => {
+  // The feet share 4 x 1.9 mm where they are level, the uprights 1 x 8 mm where those are.
+  const foot: [number, number][] = [
+    [0, 0],
+    [4, 0],
+    [4, 1.9],
+    [1, 1.9],
+    [1, 8],
+    [0, 8],
+  ];
+  const mirrored = foot.map(([x, y]): [number, number] => [4 - x, y]).reverse();
+  const { sure } = findPassage({ a: ringOfMm(foot), b: ringOfMm(mirrored) }, 20 * UM);
+  expect(sure?.kind).toBe('one-of-several');
+});
+
 test('a room that falls into parts by itself: the largest is the blade, the other is told', () => {
   const neck = ringOfMm([
     [0, 0],

@@ -17,10 +17,10 @@ import {
 } from '../../../src/app/state/names/identifying.ts';
 import { closeWindow, laidPaths, liesApart, pixelIn, wholeWindow } from '../../../src/app/state/names/laid-windows.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
-import { compareOnce } from '../../kit/compare-once.ts';
 import { type Identification, identify } from '../../../src/identify/identify.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
 import { mirrorOutline } from '../../../src/profile/mirror-outline.ts';
+import { compareOnce } from '../../kit/compare-once.ts';
 import { demoProfile } from '../../kit/demo-family.ts';
 import { boxOfMm } from '../../kit/shapes.ts';
 import { fakeDoors } from './fake-doors.ts';

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
-import { areaApart, compareOnce, partsApart } from '../../../src/identify/compare-outlines.ts';
+import { areaApart, partsApart } from '../../../src/identify/compare-outlines.ts';
 import { poseOutline } from '../../../src/identify/outline-pose.ts';
+import { compareOnce } from '../../kit/compare-once.ts';
 import { demoProfile } from '../../kit/demo-family.ts';
 import { boxOfMm, ringOfMm, turned, wardedKeyway } from '../../kit/shapes.ts';
 

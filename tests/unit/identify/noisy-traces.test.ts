@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { compareOnce } from '../../../src/identify/compare-outlines.ts';
 import { identify, profilesAmong } from '../../../src/identify/identify.ts';
 import { mirrorOutline } from '../../../src/profile/mirror-outline.ts';
+import { compareOnce } from '../../kit/compare-once.ts';
 import { demoFamily } from '../../kit/demo-family.ts';
 import { noisyTrace } from '../../kit/noisy-trace.ts';
 

@@ -3,7 +3,7 @@ import { expect, test } from 'vitest';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 import { indentsOf } from '../../../src/passage/indents.ts';
 import { wardByWard } from '../../../src/passage/ward-by-ward.ts';
-import { wardSentence } from '../../../src/passage/ward-sentence.ts';
+import { passingWords, wardName } from '../../../src/passage/ward-sentence.ts';
 import { judge } from '../../kit/judge.ts';
 import { boxOfMm, ringOfMm, wardedKeyway } from '../../kit/shapes.ts';
 
@@ -21,7 +21,9 @@ const band = (from: number, to: number) => `${(from / 1e6).toFixed(2)}-${(to / 1
 
 function sentences(entrant: string, opening: string): string[] {
   const { placement } = judge(ringOf(opening), ringOf(entrant));
-  return wardByWard(ringOf(opening), ringOf(entrant), placement).map((answer) => wardSentence(answer, length, band));
+  return wardByWard(ringOf(opening), ringOf(entrant), placement).map(
+    (answer) => `${wardName(answer, band)}: ${passingWords(answer, length, band)}.`,
+  );
 }
 
 test('every ward of the Heron keyway has its groove in the Heron blank, with the gap that it was made with', () => {
