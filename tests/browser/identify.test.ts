@@ -94,7 +94,8 @@ test('a file: one loop of it is ranked, looked at, tried in the keyways and adde
   await page.getByRole('img', { name: /^Found laid on Plover blank/ }).waitFor();
 
   await button(page, 'Compare with keyways').click();
-  await page.getByText(/^As drawn it would enter/).waitFor();
+  await page.getByText(/within the drawing error of ±0\.050 mm|also if it is drawn 0\.050 mm wrong/).waitFor();
+  await page.getByText('Plover blank as the family has it goes into Plover keyway.').waitFor();
 
   expect(await inTray(page, 'Found').count()).toBe(0);
   await button(page, 'Add to the family…').click();

@@ -203,7 +203,7 @@ test('a ready lesson is made from any family; a step whose section is gone says 
     .filter({ hasText: 'The blank "gone" is no longer in the family: pick another.' })
     .waitFor();
   await page.keyboard.press('p');
-  await show(page).getByText('The blank "gone" is no longer in the family: pick another.', { exact: true }).waitFor();
+  await show(page).getByText('The blank of this step is not in this family.', { exact: true }).waitFor();
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: 'Make a lesson from this family' }).click();
   await expect

@@ -102,7 +102,9 @@ function AddKeys({ now, family, importing }: AddKeysProps) {
   return (
     <>
       <p role="status" className={styles.count}>
-        {countLine(count, replaced?.name ?? null, nameless, now.rereading)}
+        {asked && count !== 1 && !now.rereading
+          ? 'Tick the one loop to be identified.'
+          : countLine(count, replaced?.name ?? null, nameless, now.rereading)}
       </p>
       {picked && (
         <label className={styles.replace} title={`Replace the outline of ${(replaced ?? picked).name}`}>

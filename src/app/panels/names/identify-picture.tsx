@@ -29,6 +29,8 @@ export function IdentifyPicture({ unknownName, known, comparison }: IdentifyPict
   const [frame, size] = useSize<HTMLDivElement>();
   const parts = useMemo(() => laidPaths(comparison, known), [comparison, known]);
   const far = liesApart(comparison);
+  // A file is often called like the section that is in it.
+  const shownName = unknownName === known.name ? 'the unknown' : unknownName;
   const words = far
     ? `${unknownName} laid on ${known.name}: ${readingText(comparison.most, units)} apart at most`
     : `${unknownName} lies on ${known.name} everywhere`;
@@ -43,7 +45,7 @@ export function IdentifyPicture({ unknownName, known, comparison }: IdentifyPict
           </svg>
         )}
       </div>
-      <Legend unknownName={unknownName} knownName={known.name} far={far} />
+      <Legend unknownName={shownName} knownName={known.name} far={far} />
     </figure>
   );
 }

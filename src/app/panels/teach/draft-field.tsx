@@ -1,9 +1,12 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import { endEdit } from '../../state/edit-document.ts';
 import { TextField } from '../form-fields.tsx';
 import { useSession } from '../use-store.ts';
 import styles from './step-form.module.css';
+
+/** Who types no more for so long rests, milliseconds. */
+const REST = 800;
 
 interface DraftFieldProps {
   readonly label: string;
@@ -17,20 +20,33 @@ interface DraftFieldProps {
 }
 
 /**
- * A text of the script. What is typed is taken at once and seen in the preview; all of it until the field is left is one step
- * of undo. What cannot be taken stays in the field, with the reason.
+ * A text of the script. What is typed is taken at once and seen in the preview; all of it until a rest, or until the field is
+ * left, is one step of undo, and kept. What cannot be taken stays in the field, with the reason.
  */
 export function DraftField({ label, value, hint, lines = 1, needed, take }: DraftFieldProps) {
   const { documents } = useSession();
   const [draft, setDraft] = useState<string | null>(null);
   const [fault, setFault] = useState('');
+  const rest = useRef(0);
+  // The window may be closed with the field still open.
+  useEffect(() => {
+    const end = () => endEdit(documents);
+    addEventListener('pagehide', end);
+    return () => {
+      clearTimeout(rest.current);
+      removeEventListener('pagehide', end);
+    };
+  }, [documents]);
   const onChange = (text: string) => {
+    clearTimeout(rest.current);
+    rest.current = window.setTimeout(() => endEdit(documents), REST);
     setDraft(text);
     if (needed && text.trim() === '') return setFault(needed);
     const faults = take(text);
     setFault(faults ? faults.map(({ what, cure }) => `${what}. ${cure}`).join(' ') : '');
   };
   const leave = () => {
+    clearTimeout(rest.current);
     endEdit(documents);
     setDraft(null);
     setFault('');

@@ -26,7 +26,7 @@ export function StepForm({ family, step, at }: StepFormProps) {
   const change = (changes: StepChange) => changeStepNow(session, at, changes);
   const plain = plainWords(step, knowledge);
   return (
-    <div className={styles.form}>
+    <div className={styles.form} data-step-form="">
       <DraftField
         label="Title"
         value={step.title}

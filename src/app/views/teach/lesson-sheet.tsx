@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { makeLesson } from '../../../teach/make-lesson.ts';
 import { AlteredLine } from '../../panels/compare/altered-line.tsx';
@@ -27,7 +27,12 @@ export function LessonSheet({ family }: { family: Family }) {
   };
   useLessonKeys(present);
   const ready = useReadyLesson(family, tell);
-  if (!lesson || steps.length === 0) return <NoLesson ready={ready} begin={() => addStepAfter(session, 'words')} />;
+  useFocusWithSteps(steps.length > 0);
+  const begin = () => {
+    addStepAfter(session, 'words');
+    focusTitle();
+  };
+  if (!lesson || steps.length === 0) return <NoLesson ready={ready} begin={begin} />;
   return (
     <div className={styles.sheet}>
       <header className={styles.head}>
@@ -58,6 +63,26 @@ export function LessonSheet({ family }: { family: Family }) {
       </footer>
     </div>
   );
+}
+
+/** Where the last step goes, and where steps come back, the focus goes along. */
+function useFocusWithSteps(any: boolean): void {
+  const had = useRef(any);
+  useEffect(() => {
+    if (had.current === any) return;
+    had.current = any;
+    if (document.activeElement !== document.body) return;
+    document.querySelector<HTMLElement>(any ? '[data-step][aria-current="step"]' : '[data-begin]')?.focus();
+  }, [any]);
+}
+
+/** The title of a new lesson's first step is what is typed first. */
+function focusTitle(): void {
+  requestAnimationFrame(() => {
+    const title = document.querySelector<HTMLTextAreaElement>('[data-step-form] textarea');
+    title?.focus();
+    title?.select();
+  });
 }
 
 interface Ready {
@@ -110,7 +135,7 @@ function NoLesson({ ready, begin }: { ready: Ready; begin(): void }) {
       </p>
       <div className={styles.ways}>
         <ReadyKey {...ready} />
-        <button type="button" className="key" onClick={begin}>
+        <button type="button" className="key" data-begin="" onClick={begin}>
           Begin with one step
         </button>
       </div>

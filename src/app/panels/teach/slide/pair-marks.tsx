@@ -1,3 +1,5 @@
+import type { Collision } from '../../../../fit/fit.ts';
+import type { Point } from '../../../../geom/point.ts';
 import type { Doors } from '../../../state/doors.ts';
 import { gapText, type Units } from '../../../state/length-text.ts';
 import { middleOf } from '../../../state/plug-face.ts';
@@ -86,13 +88,27 @@ function widthOf(lines: readonly string[]): number {
   return Math.max(0, ...lines.map((text) => text.length)) * LETTER + 1.1;
 }
 
+/** Where a ring is drawn round a collision: at a ward not beside it, where the wall bites as well. */
+function placeOf({ region, side, ward }: Collision): Point {
+  const { outer } = region[0];
+  const inside = pointInside(outer);
+  if (!ward || (side !== 'left' && side !== 'right')) return inside;
+  const xs = outer.map(({ x }) => x);
+  const half = (Math.min(...xs) + Math.max(...xs)) / 2;
+  const reaches = ({ x }: Point) => (side === 'left' ? x >= half : x <= half);
+  const tip = outer.filter(reaches);
+  if (reaches(inside) || tip.length === 0) return inside;
+  const mean = (of: (p: Point) => number) => tip.reduce((sum, p) => sum + of(p), 0) / tip.length;
+  return { x: mean(({ x }) => x), y: mean(({ y }) => y) };
+}
+
 function platesOf({ pair, pxPerMm, width, height, line, units, partName }: PairMarksProps): Plate[] {
   const { opening, explanation } = pair;
   const middle = middleOf(opening);
   const toX = (nm: number) => width / 2 + (nm / 1e6 - middle.x) * pxPerMm;
   const toY = (nm: number) => height / 2 - (nm / 1e6 - middle.y) * pxPerMm;
   const collisions = explanation.collisions.slice(0, MOST_PLATES).map((collision) => {
-    const at = pointInside(collision.region[0].outer);
+    const at = placeOf(collision);
     const figure = [gapText(collision.depth, units), 'too deep'];
     return { x: toX(at.x), y: toY(at.y), words: partName(collision), figure, blocks: true };
   });

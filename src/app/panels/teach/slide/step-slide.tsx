@@ -32,7 +32,7 @@ function SlideBody(props: SlideProps) {
   const { family, step, parts, frame } = props;
   const faults = stepFaults(family, step);
   const lost = faults.length > 0 && (step.show !== 'wall' || !parts.blank || parts.openings.length === 0);
-  if (lost && step.show !== 'passage') return <LostSlide {...props} faults={faults.map(({ words }) => words)} />;
+  if (lost && step.show !== 'passage') return <LostSlide {...props} faults={faults.map(({ field }) => LOST[field])} />;
   if (step.show === 'pair') return <PairSlide {...props} />;
   if (step.show === 'question') return <QuestionSlide {...props} />;
   if (step.show === 'words')
@@ -62,6 +62,13 @@ function PictureSlide(props: SlideProps) {
     </>
   );
 }
+
+/** What a room is told; the script tells who made it what is missing. */
+const LOST = {
+  blank: 'The blank of this step is not in this family.',
+  opening: 'The keyway of this step is not in this family.',
+  openings: 'The keyways of this step are not in this family.',
+} as const;
 
 /** What cannot be shown, said in place of it; the words of the step are still there. */
 function LostSlide({ faults, ...props }: SlideProps & { faults: readonly string[] }) {
