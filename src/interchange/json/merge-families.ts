@@ -1,6 +1,7 @@
 import type { FileUnits } from '../../family/family.ts';
 import { toFileLength } from '../../family/file-length.ts';
 import { firstFree } from '../../family/first-free.ts';
+import { outlineKey } from '../../profile/outline-key.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { addProfile, freshId, replaceProfile } from './edit-profiles.ts';
 import { sayLength, toNanometres } from './file-units.ts';
@@ -174,10 +175,25 @@ function differencesOf({ file, family: ours }: FamilyDocument, { family: theirs 
     differences.push(
       `${theirs.name} wants a web of at least ${say(theirs.leastWeb)}, ${ours.name} ${ours.leastWeb === undefined ? 'sets none' : `of ${say(ours.leastWeb)}`}, which then holds for all.`,
     );
+  differences.push(...sectionsThatDiffer(ours.profiles, theirs));
   differences.push(...theirs.profiles.flatMap((profile) => factsThatDiffer(ours.profiles, profile)));
   if (ours.units !== theirs.units)
     differences.push(`${theirs.name} is written in ${theirs.units}; its lengths are converted to ${ours.units}.`);
   return differences;
+}
+
+/** Sections that both families have by name, with keyways or blanks of another shape: names of them mean two things then. */
+function sectionsThatDiffer(ours: readonly Profile[], { name, profiles }: FamilyDocument['family']): string[] {
+  const shapes = (list: readonly Profile[], { section, kind }: Profile) =>
+    new Set(list.filter((p) => p.section === section && p.kind === kind).map(({ ring }) => outlineKey(ring)));
+  const differ = profiles.filter((profile) => {
+    const here = profile.section === undefined ? new Set() : shapes(ours, profile);
+    return here.size > 0 && !here.has(outlineKey(profile.ring));
+  });
+  return [...new Set(differ.map(({ section }) => section))].map(
+    (section) =>
+      `The section ${section} has another shape in ${name}. Where both are kept, names and claims of ${section} mean either; give one of them another section name.`,
+  );
 }
 
 function sayDegrees(radians: number): string {

@@ -245,3 +245,16 @@ test('claims that name sections by their ids follow them to new ids, and stay be
     { blank: 'Nobody', opening: 'snipe-2', enters: false, by: 'Wall chart' },
   ]);
 });
+
+test('a section of another shape under one name is told, once; one of the same shape is not', () => {
+  const section = (id: string, outline: number[][], fields: object = {}) =>
+    blank(id, { section: 'Heron', outline, ...fields });
+  const ours = documentOf([section('heron', BLADE)]);
+  const moved = BLADE.map(([x, y]) => [x + 1, y]);
+  const same = documentOf([section('heron-6', moved)], { name: 'Sedge' });
+  expect(planMerge(ours, same).differences).toEqual([]);
+  const other = documentOf([section('heron-5', THIN), section('heron-6', THIN)], { name: 'Sedge' });
+  expect(planMerge(ours, other).differences).toEqual([
+    expect.stringMatching(/^The section Heron has another shape in Sedge\. Where both are kept, names and claims/),
+  ]);
+});
