@@ -14,13 +14,14 @@ interface Lengths {
 }
 
 /**
- * Names of blanks that differ in length only: those that look like two sections, and those whose numbers run against their
- * lengths.
+ * Names of blanks that differ in length only: those that look like two sections, those whose numbers run against their
+ * lengths, and those of one section that nothing written down sets apart.
  *
  * @check tests/unit/names/misleading.test.ts
  */
 export function findLengths(knowledge: Knowledge, fresh: FreshNames): MisleadingName[] {
-  return groups(knowledge).flatMap((group) => [...lookLikeSections(group, fresh), ...runBackwards(group, fresh)]);
+  const told = groups(knowledge).flatMap((group) => [...lookLikeSections(group, fresh), ...runBackwards(group, fresh)]);
+  return [...told, ...withoutLengths(knowledge)];
 }
 
 function groups({ register }: Knowledge): Lengths[] {
@@ -101,4 +102,32 @@ function runBackwards({ section, senses }: Lengths, fresh: FreshNames): Misleadi
       ),
     },
   ];
+}
+
+/** Names of one list for blanks of one section without a length: nobody can tell what sets them apart. */
+function withoutLengths({ register }: Knowledge): MisleadingName[] {
+  const bySection = new Map<string, Sense[]>();
+  for (const sense of register.senses) {
+    const { kind, section, chambers, supersededBy, scheme, source, profile } = sense;
+    if (kind !== 'blank' || source !== 'register' || section === null || profile !== null) continue;
+    if (chambers !== null || supersededBy !== null) continue;
+    const key = JSON.stringify([scheme, section]);
+    bySection.set(key, [...(bySection.get(key) ?? []), sense]);
+  }
+  return [...bySection.values()].flatMap((senses) => {
+    const own = foldName(senses[0].section ?? '');
+    const texts = [...new Map(senses.map(({ text }) => [foldName(text), text])).values()];
+    if (texts.length < 2 || texts.every((text) => foldName(text).includes(own))) return [];
+    return [sayWithoutLengths(texts, senses[0].section ?? '')];
+  });
+}
+
+function sayWithoutLengths(texts: readonly string[], section: string): MisleadingName {
+  return {
+    kind: 'lengths',
+    texts,
+    words: `${listed(texts)} look like ${texts.length} sections, but they are one, ${section}; what sets them apart is not written down.`,
+    why: 'Who holds one of them asks whether it goes where the other goes. Note in the register for how many chambers each is.',
+    renames: [],
+  };
 }

@@ -4,7 +4,7 @@ import { chambersAt, type Word, wordsOf } from './name-phrase.ts';
 import { classOf } from './question-words.ts';
 import { readBeside, type SchemeSpan } from './read-beside.ts';
 import type { Register, Sense } from './register.ts';
-import { resolveName, sensesWritten } from './resolve.ts';
+import { type Resolution, resolveExactly, resolveName, sensesWritten } from './resolve.ts';
 
 /** The names in a question, in order, and all its words. */
 export interface Mentions {
@@ -22,8 +22,16 @@ interface Span {
 /** Most words that a name is looked for in. */
 const MOST_NAME_WORDS = 40;
 
-/** Most runs of words that are compared with every name of the register. */
-const MOST_COMPARED = 24;
+/** Most runs of words of one question that are compared with every name of the register. */
+const MOST_COMPARED = 40;
+
+/** Most parts of one run of unknown words that are looked up. */
+const MOST_PARTS = 24;
+
+/** How many runs of words may still be compared with every name. */
+interface Budget {
+  left: number;
+}
 
 /**
  * Finds the names in a question: known ones by the longest run of words that is one, then what is left over and no word
@@ -40,9 +48,12 @@ export function findMentions(question: string, register: Register): Mentions {
   const schemes = schemeSpans(question, words, register).filter(
     (scheme) => !grown.some((span) => overlap(span, scheme)),
   );
-  const found = grown.map((span) => toMention(question, words, register, span));
-  const rest = leftOver(question, words, [...grown, ...schemes]).flatMap((s) => guess(question, words, register, s));
-  const ordered = [...found, ...rest.slice(0, MOST_COMPARED)].sort((a, b) => a.from - b.from);
+  const budget = { left: MOST_COMPARED };
+  const found = grown.map((span) => toMention(question, words, register, span, budget));
+  const rest = leftOver(question, words, [...grown, ...schemes]).flatMap((s) =>
+    guess(question, words, register, s, budget),
+  );
+  const ordered = [...found, ...rest].sort((a, b) => a.from - b.from);
   return { words, mentions: readBeside(words, ordered, schemes) };
 }
 
@@ -157,11 +168,11 @@ function withStrayNumber(question: string, words: readonly Word[], spans: readon
   return joins && stray && !chambersAt(words, span.to) ? { ...span, to: span.to + 1 } : span;
 }
 
-function toMention(question: string, words: readonly Word[], register: Register, span: Span): Mention {
+function toMention(question: string, words: readonly Word[], register: Register, span: Span, budget: Budget): Mention {
   const text = sliceOf(question, words, span.from, span.to);
-  const whole = resolveName(register, text);
+  const whole = resolved(register, text, budget);
   const bare = text.replace(/['’]s$/, '');
-  const resolution = whole.kind === 'found' || bare === text ? whole : resolveName(register, bare);
+  const resolution = whole.kind === 'found' || bare === text ? whole : resolved(register, bare, budget);
   const [start, end] = [words[span.from].from, words[span.to - 1].to];
   return {
     text: bare,
@@ -174,6 +185,14 @@ function toMention(question: string, words: readonly Word[], register: Register,
     resolution,
     certain: true,
   };
+}
+
+/** What a name stands for; names that come near only as long as the budget lasts. */
+function resolved(register: Register, text: string, budget: Budget): Resolution {
+  const exact = resolveExactly(register, text);
+  if (exact.kind === 'found' || budget.left <= 0) return exact;
+  budget.left -= 1;
+  return resolveName(register, text);
 }
 
 /** Runs of words that are neither names nor words of questions. */
@@ -195,12 +214,12 @@ function isLength(words: readonly Word[], at: number): boolean {
 }
 
 /** What a run of unknown words may name: as a whole, else the longest part of it that comes near a name. */
-function guess(question: string, words: readonly Word[], register: Register, span: Span): Mention[] {
-  const parts = partsOf(span).slice(0, MOST_COMPARED);
-  const near = parts.map((part) => toMention(question, words, register, part));
-  const best = near.find(({ resolution }) => resolution.kind !== 'unknown');
-  if (best) return [best];
-  const whole = toMention(question, words, register, span);
+function guess(question: string, words: readonly Word[], register: Register, span: Span, budget: Budget): Mention[] {
+  for (const part of partsOf(span)) {
+    const mention = toMention(question, words, register, part, budget);
+    if (mention.resolution.kind !== 'unknown') return [mention];
+  }
+  const whole = toMention(question, words, register, span, { left: 0 });
   return [{ ...whole, certain: looksLikeName(whole.text, span.from) }];
 }
 
@@ -208,7 +227,7 @@ function guess(question: string, words: readonly Word[], register: Register, spa
 function partsOf({ from, to }: Span): Span[] {
   const parts: Span[] = [];
   for (let count = Math.min(to - from, 4); count >= 1; count -= 1)
-    for (let at = from; at + count <= to && parts.length < MOST_COMPARED; at += 1)
+    for (let at = from; at + count <= to && parts.length < MOST_PARTS; at += 1)
       parts.push({ from: at, to: at + count, quoted: false });
   return to - from > 4 ? [{ from, to, quoted: false }, ...parts] : parts;
 }

@@ -31,7 +31,14 @@ export function digitRunsOf(folded: string): string[] {
   return folded.match(/\p{Nd}+/gu) ?? [];
 }
 
-/** A folded name with the signs that are taken for each other made one: O and 0; I, l and 1. */
+/** Small Greek and Cyrillic letters whose capitals look like Latin ones. */
+const LATIN_LOOKS: Readonly<Record<string, string>> = {
+  ...{ а: 'a', в: 'b', е: 'e', к: 'k', м: 'm', н: 'h', о: 'o', р: 'p', с: 'c', т: 't', у: 'y', х: 'x', і: 'i', ѕ: 's' },
+  ...{ α: 'a', β: 'b', ε: 'e', ζ: 'z', η: 'h', ι: 'i', κ: 'k', μ: 'm', ν: 'n', ο: 'o', ρ: 'p', τ: 't', υ: 'y', χ: 'x' },
+};
+
+/** A folded name with the signs that are taken for each other made one: O and 0; I, l and 1; letters of other alphabets. */
 export function lookAlikeForm(folded: string): string {
-  return folded.replace(/o/g, '0').replace(/[il|]/g, '1');
+  const latin = folded.replace(/[\p{Script=Greek}\p{Script=Cyrillic}]/gu, (letter) => LATIN_LOOKS[letter] ?? letter);
+  return latin.replace(/o/g, '0').replace(/[il|]/g, '1');
 }

@@ -45,6 +45,12 @@ export function resolveName(register: Register, text: string, wanted?: Role): Re
   return candidates.length > 0 ? { kind: 'near', candidates } : { kind: 'unknown', candidates: [] };
 }
 
+/** The same without names that come near, which take longer to find. */
+export function resolveExactly(register: Register, text: string): Resolution {
+  const senses = exactSenses(register, text);
+  return senses.length > 0 ? { kind: 'found', senses } : { kind: 'unknown', candidates: [] };
+}
+
 /** Whether a sense can have a part in a pair. */
 export function canBe(sense: Sense, role: Role): boolean {
   return PARTS[role].includes(sense.kind);
@@ -56,12 +62,22 @@ export function preferred(senses: readonly Sense[], wanted?: Role): readonly Sen
   return fitting.length > 0 ? fitting : senses;
 }
 
+/** A name as it is compared with what is typed. */
+interface Compared {
+  readonly form: Form;
+  readonly senses: readonly Sense[];
+}
+
 /** Senses by their folded text, and by what is left of it without the words of their kind. */
 interface Lookup {
   readonly whole: ReadonlyMap<string, readonly Sense[]>;
   readonly cores: ReadonlyMap<string, readonly Sense[]>;
   /** The names of profiles by the ids of these. */
   readonly ids: ReadonlyMap<string, readonly Sense[]>;
+  /** Names whole and without the words of their kind, as they are compared with what is typed: by their digits. */
+  readonly byDigits: ReadonlyMap<string, readonly Compared[]>;
+  /** The same by how they look. */
+  readonly byLook: ReadonlyMap<string, readonly Compared[]>;
 }
 
 const lookups = new WeakMap<Register, Lookup>();
@@ -69,26 +85,31 @@ const lookups = new WeakMap<Register, Lookup>();
 function lookupOf(register: Register): Lookup {
   const known = lookups.get(register);
   if (known) return known;
+  const whole = grouped(register.senses, ({ text }) => foldName(text));
+  const cores = grouped(register.senses, ({ text }) => foldName(readPhrase(text).core));
+  const all = [...whole, ...[...cores].filter(([folded]) => !whole.has(folded))];
+  const compared = all.map(([folded, senses]) => ({ form: formOf(folded), senses }));
   const made = {
-    whole: groupSenses(register, foldName),
-    cores: groupSenses(register, (text) => foldName(readPhrase(text).core)),
-    ids: new Map(
-      register.senses.flatMap((sense) =>
-        sense.source === 'profile' && sense.profile !== null ? [[sense.profile.toLowerCase(), [sense]] as const] : [],
-      ),
-    ),
+    ...{ whole, cores, ids: idsOf(register) },
+    byDigits: grouped(compared, ({ form }) => form.digits),
+    byLook: grouped(compared, ({ form }) => form.lookAlike),
   };
   lookups.set(register, made);
   return made;
 }
 
-function groupSenses({ senses }: Register, keyOf: (text: string) => string): Map<string, Sense[]> {
-  const groups = new Map<string, Sense[]>();
-  for (const sense of senses) {
-    const key = keyOf(sense.text);
+function idsOf({ senses }: Register): Map<string, Sense[]> {
+  const named = senses.filter(({ source }) => source === 'profile');
+  return new Map(named.flatMap((sense) => (sense.profile === null ? [] : [[sense.profile.toLowerCase(), [sense]]])));
+}
+
+function grouped<Value>(values: readonly Value[], keyOf: (value: Value) => string): Map<string, Value[]> {
+  const groups = new Map<string, Value[]>();
+  for (const value of values) {
+    const key = keyOf(value);
     const group = groups.get(key);
-    if (group) group.push(sense);
-    else groups.set(key, [sense]);
+    if (group) group.push(value);
+    else groups.set(key, [value]);
   }
   return groups;
 }
@@ -129,10 +150,12 @@ export function narrowed(senses: readonly Sense[], kind: NameKind | null, chambe
 /** Names that come near, one sense a text, the nearest first. */
 function nearSenses(register: Register, text: string, wanted?: Role): Sense[] {
   if (text.length > LONGEST_NAME) return [];
-  const forms = [...new Set([foldName(text), foldName(readPhrase(text).core)])];
+  const typed = [...new Set([foldName(text), foldName(readPhrase(text).core)])].map(formOf);
   const near: { sense: Sense; distance: number }[] = [];
-  for (const [folded, senses] of allForms(register)) {
-    const distance = Math.min(...forms.map((form) => distanceOf(form, folded)));
+  const { byDigits, byLook } = lookupOf(register);
+  const worth = typed.flatMap((one) => [...(byLook.get(one.lookAlike) ?? []), ...(byDigits.get(one.digits) ?? [])]);
+  for (const { form, senses } of new Set(worth)) {
+    const distance = Math.min(...typed.map((one) => distanceOf(one, form)));
     if (Number.isFinite(distance)) near.push({ sense: preferred(senses, wanted)[0], distance });
   }
   near.sort((a, b) => a.distance - b.distance);
@@ -140,23 +163,31 @@ function nearSenses(register: Register, text: string, wanted?: Role): Sense[] {
   return once.slice(0, MOST_CANDIDATES).map(({ sense }) => sense);
 }
 
-function allForms(register: Register): [string, readonly Sense[]][] {
-  const { whole, cores } = lookupOf(register);
-  return [...whole, ...[...cores].filter(([folded]) => !whole.has(folded))];
+/** A folded name with what is compared of it. */
+interface Form {
+  readonly folded: string;
+  readonly lookAlike: string;
+  /** Its runs of digits, a space between. */
+  readonly digits: string;
+  readonly letters: number;
+}
+
+function formOf(folded: string): Form {
+  const letters = folded.replace(/\p{Nd}/gu, '').length;
+  return { folded, lookAlike: lookAlikeForm(folded), digits: digitRunsOf(folded).join(' '), letters };
 }
 
 /**
- * How far a typed name is from a name, both folded, as a share of its length; infinite where it is not near. Only
- * look-alikes: nearer than any slip of a letter. Only the digits typed: further.
+ * How far a typed name is from a name, as a share of its length; infinite where it is not near. Only look-alikes: nearer
+ * than any slip of a letter. Only the digits typed: further.
  */
-function distanceOf(typed: string, name: string): number {
-  if (lookAlikeForm(typed) === lookAlikeForm(name)) return 0.01;
-  const digits = digitRunsOf(typed);
-  if (digits.join(' ') !== digitRunsOf(name).join(' ')) return Number.POSITIVE_INFINITY;
-  if (digits.length > 0 && digits.join(' ') === typed) return 1;
-  const most = slipsIn(Math.min(lettersOf(typed), lettersOf(name)), digits.length > 0);
-  const distance = textDistance(typed, name, most);
-  return distance > most ? Number.POSITIVE_INFINITY : distance / name.length;
+function distanceOf(typed: Form, name: Form): number {
+  if (typed.lookAlike === name.lookAlike) return 0.01;
+  if (typed.digits !== name.digits) return Number.POSITIVE_INFINITY;
+  if (typed.digits !== '' && typed.digits === typed.folded) return 1;
+  const most = slipsIn(Math.min(typed.letters, name.letters), typed.digits !== '');
+  const distance = textDistance(typed.folded, name.folded, most);
+  return distance > most ? Number.POSITIVE_INFINITY : distance / name.folded.length;
 }
 
 /** Most slips in so many letters for a name still to be taken for another one; digits beside them tell which is meant. */
@@ -164,10 +195,6 @@ function slipsIn(letters: number, digits: boolean): number {
   if (letters < 3) return digits && letters === 2 ? 1 : 0;
   if (letters < 5) return 1;
   return letters < 10 ? 2 : 3;
-}
-
-function lettersOf(folded: string): number {
-  return folded.replace(/\p{Nd}/gu, '').length;
 }
 
 /**

@@ -89,6 +89,14 @@ describe('lengths and their order', () => {
     [[blank('K 10', 5), blank('K 12', 5)]],
   ])('%# is plain', (names) => expect(found(names)).toEqual([]));
 
+  it('two numbers of one section without a length: nothing tells what sets them apart', () => {
+    const bare = (text: string, section = 'Heron'): NameEntry => ({ text, kind: 'blank', section, scheme: 'List' });
+    expect(found([bare('K 55'), bare('K 56')])).toEqual([['lengths', 'K 55', 'K 56']]);
+    expect(found([bare('K 55'), bare('K 56', 'Bittern')])).toEqual([]);
+    expect(found([bare('K 55'), { ...bare('K 56'), supersededBy: 'K 55' }])).toEqual([]);
+    expect(found([bare('K 55'), { ...bare('K 56'), scheme: 'Other list' }])).toEqual([]);
+  });
+
   it('the higher number is the shorter blank', () => {
     const told = misleadingNames(knownAs(familyOf(THREE, [blank('K 11', 5), blank('K 10', 6)])));
     expect(told.map(({ kind }) => kind)).toEqual(['lengths', 'order']);
@@ -135,13 +143,15 @@ describe('look-alikes', () => {
     ['K 10', 'K 1O'],
     ['KI 7', 'Kl 7'],
     ['KS 4', 'K5 4'],
+    // The first begins with a Cyrillic letter.
+    ['\u041a 10', 'K 10'],
     ['Fern', 'Fem'],
   ])('%s and %s', (a, b) =>
     expect(found([blank(a), { ...blank(b), section: 'Smew' }])).toEqual([['look-alike', a, b]]),
   );
 
   it('a letter alone among digits', () => {
-    const told = misleadingNames(knownAs(familyOf(THREE, [blank('K 1O7'), blank('7l')])));
+    const told = misleadingNames(knownAs(familyOf(THREE, [blank('K 1O7'), { ...blank('7l'), section: 'Smew' }])));
     expect(told.map(({ renames }) => renames[0].to)).toEqual(['K 107', '71']);
   });
 
