@@ -2,7 +2,7 @@
 // (2 - 1.6) / 2 = 0.200 mm too deep. All expected figures below follow from that.
 import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
@@ -28,17 +28,26 @@ const FAMILY = {
   ],
 };
 
-beforeEach(async () => {
+// One window for the whole file: a family that is opened forgets what was asked and looked for before.
+beforeAll(async () => {
   app = await openApp();
-  await openFamily(app.page, FAMILY);
-  await judged(app.page);
-  await app.page.getByRole('button', { name: 'Names', exact: true }).click();
 });
 
-afterEach(async () => {
-  expect(app.problems).toEqual([]);
-  await app.close();
+let opened = 0;
+
+beforeEach(async () => {
+  const { page } = app;
+  opened++;
+  await page.getByRole('button', { name: 'Wall', exact: true }).click();
+  await openFamily(page, { ...FAMILY, name: `Plain ${opened}` });
+  await page.getByText(`Plain ${opened}`, { exact: true }).first().waitFor();
+  await judged(page);
+  await page.getByRole('button', { name: 'Names', exact: true }).click();
 });
+
+afterEach(() => expect(app.problems).toEqual([]));
+
+afterAll(() => app.close());
 
 const line = (page: Page): Locator => page.getByRole('combobox', { name: 'Your question' });
 const answer = (page: Page): Locator => page.getByRole('region', { name: 'Answer' });
@@ -90,6 +99,7 @@ test('a question typed by keys, with names offered, is answered by mark, sentenc
 
 test('units and edits reach the answer, and questions asked before come back with Up', async () => {
   const { page } = app;
+  await showSheet(page, 'Ask');
   await ask(page, 'Does Q 77 go into the Heron keyway?');
   await answer(page)
     .getByText(/0\.050 mm/)
@@ -123,6 +133,7 @@ test('units and edits reach the answer, and questions asked before come back wit
 
 test('a name that is nearly right gives names to choose from, and a picked question is the same as a typed one', async () => {
   const { page } = app;
+  await showSheet(page, 'Ask');
   await ask(page, 'does Q 77 go into the Hern keyway');
   await answer(page).getByText('There is no name "Hern" in this family.').waitFor();
   await answer(page)
@@ -191,6 +202,8 @@ test('a table of five thousand names is pasted, faults told by row, walked to it
   await field.fill('name\tkind\tsection\nT 1\tbird\tHeron');
   await page.getByText('"bird" is no kind of thing', { exact: false }).waitFor();
   expect(await page.getByRole('dialog').getByText('row 2').count()).toBe(1);
+  await field.fill('name\tkind\tsection\nT 1\tblank\tHerron');
+  await page.getByText('There is no section "Herron" in this family. Is it Heron?', { exact: false }).waitFor();
   const many = Array.from({ length: 4990 }, (_, i) => `T ${i + 1}\tblank\tSmew\tLong list`);
   const table = Buffer.from(`name\tkind\tsection\tscheme\n${many.join('\n')}`);
   await page.getByLabel('From a file…').setInputFiles({ name: 'long.csv', mimeType: 'text/csv', buffer: table });
@@ -231,12 +244,15 @@ test('a misleading name is told with its reason and renamed, or not to a name th
   await finding.getByRole('button', { name: 'Rename', exact: true }).click();
   await page.getByText(`“Heron Smew” is called “${suggested}” now.`).waitFor();
   await finding.waitFor({ state: 'detached' });
+  // The case went, with the key that was pressed: the next one has the focus.
+  await expect.poll(() => page.evaluate(() => document.activeElement?.textContent)).toMatch(/^(Rename|Undo)/);
   await page.getByTitle('Take it back (Ctrl+Z)').click();
   await finding.waitFor();
 });
 
 test('all sections are named by one rule from the Family menu, as one step that leaves no misleading name', async () => {
   const { page } = app;
+  await showSheet(page, 'Ask');
   await page.getByRole('button', { name: 'Family ▾' }).click();
   await page.getByRole('button', { name: /^Name the sections…/ }).click();
   const sheet = page.getByRole('dialog', { name: 'Name the sections' });

@@ -1,10 +1,10 @@
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { PROJECT_ROOT } from '../kit/install-when-needed.mjs';
-import { type OpenedApp, type OpenOptions, openApp, WINDOW_SIZES } from '../kit/open-app.ts';
+import { type OpenedApp, openApp, WINDOW_SIZES } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
 import { demoFamily, knowledgeOf } from '../unit/teach/known-family.ts';
 import { drawing, openFamily, rectangle, verdict } from './compare-page.ts';
@@ -15,15 +15,40 @@ let app: OpenedApp;
 const SIZES = Object.values(WINDOW_SIZES);
 const SHOTS = join(PROJECT_ROOT, 'tests', 'browser', 'shots');
 
-afterEach(async () => {
-  expect(app.problems).toEqual([]);
-  await app.close();
+// One window for the whole file: a family that is opened takes the place of what the test before left behind.
+beforeAll(async () => {
+  app = await openApp({ address: '#teach' });
 });
 
-async function openTeach(options: OpenOptions = {}): Promise<Page> {
-  app = await openApp({ ...options, address: '#teach' });
-  await app.page.locator('[data-judging="done"]').waitFor({ state: 'attached' });
-  return app.page;
+afterEach(() => expect(app.problems).toEqual([]));
+
+afterAll(() => app.close());
+
+interface TeachOptions {
+  readonly size?: keyof typeof WINDOW_SIZES;
+  readonly colorScheme?: 'light' | 'dark';
+  readonly reducedMotion?: 'reduce' | 'no-preference';
+}
+
+const DEMO = JSON.parse(readFileSync(join(PROJECT_ROOT, 'profiles-demo', 'polderwick.json'), 'utf8'));
+let opened = 0;
+
+/** The window with a family of its own, or the demo, in Teach. */
+async function openTeach(
+  { size = 'large', colorScheme = 'light', reducedMotion = 'reduce' }: TeachOptions = {},
+  family: object = DEMO,
+): Promise<Page> {
+  const { page } = app;
+  opened++;
+  await page.setViewportSize(WINDOW_SIZES[size]);
+  await page.emulateMedia({ colorScheme, reducedMotion });
+  await page.getByRole('button', { name: 'Wall', exact: true }).click();
+  await openFamily(page, { ...family, name: `Taught ${opened}` });
+  await page.getByText(`Taught ${opened}`, { exact: true }).first().waitFor();
+  await page.locator('[data-judging="done"]').waitFor({ state: 'attached' });
+  await page.getByRole('button', { name: 'Teach', exact: true }).click();
+  await page.getByRole('button', { name: 'Lesson', exact: true }).click();
+  return page;
 }
 
 const steps = (page: Page) => page.getByRole('list', { name: 'Steps of the lesson' });
@@ -185,7 +210,6 @@ test('the script is edited by keyboard and pointer, each edit taken back by undo
 });
 
 test('a ready lesson is made from any family; a step whose section is gone says so, in the script and to the room', async () => {
-  const page = await openTeach();
   const plain = {
     name: 'Plain',
     runningClearance: 0.03,
@@ -196,7 +220,7 @@ test('a ready lesson is made from any family; a step whose section is gone says 
       { id: 'bar', kind: 'blank', name: 'Bar blank', outline: rectangle(3, 6) },
     ],
   };
-  await openFamily(page, plain);
+  const page = await openTeach({}, plain);
   await page.getByText('! something is missing').waitFor();
   await page
     .getByRole('alert')
@@ -272,18 +296,20 @@ test('a round of the quiz by keyboard: every answer agrees with the core, the en
 });
 
 test('a family with nothing to ask, or without a lesson, says what is missing', async () => {
-  const page = await openTeach();
   const only = { id: 'bar', kind: 'blank', name: 'Bar blank', outline: rectangle(2, 6) };
-  await openFamily(page, { name: 'One', runningClearance: 0.03, profiles: [only] });
+  const page = await openTeach({}, { runningClearance: 0.03, profiles: [only] });
   await page.getByRole('heading', { name: 'No lesson yet' }).waitFor();
   await page.getByRole('button', { name: 'Begin with one step' }).click();
   await expect.poll(() => titles(page)).toEqual(['A few words']);
+  // The title of the first step is what is typed first, and kept after a rest with the field still open.
+  await page.keyboard.type('Typed at once');
+  await expect.poll(() => titles(page)).toEqual(['Typed at once']);
+  await page.getByRole('button', { name: /^Undo/ }).and(page.locator(':enabled')).waitFor();
   await page.getByRole('button', { name: 'Quiz', exact: true }).click();
   await page.getByRole('heading', { name: 'Nothing to ask' }).waitFor();
 });
 
 test('a large family is shown to the room without a word too small: what has no room is counted', async () => {
-  const page = await openTeach({ size: 'small' });
   const slots = Array.from({ length: 60 }, (_, i) => ({
     id: `k${i}`,
     kind: 'opening',
@@ -293,7 +319,8 @@ test('a large family is shown to the room without a word too small: what has no 
   }));
   const bar = { id: 'bar', kind: 'blank', name: 'Bar blank', outline: rectangle(3, 6) };
   const lesson = { title: 'Many', steps: [{ show: 'wall', title: 'Sixty keyways', blank: 'bar' }] };
-  await openFamily(page, { name: 'Many', runningClearance: 0.03, profiles: [...slots, bar], lesson });
+  const many = { runningClearance: 0.03, profiles: [...slots, bar], lesson };
+  const page = await openTeach({ size: 'small' }, many);
   await page.getByText('Sixty keyways').first().waitFor();
   await page.locator('[data-judging="done"]').waitFor({ state: 'attached' });
   await page.keyboard.press('p');
