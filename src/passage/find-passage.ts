@@ -5,10 +5,10 @@ import { boxOf, type Point, translatePoints } from '../geom/point.ts';
 import { type Region, regionOf } from '../geom/region.ts';
 import { asTrustedRing, type Ring } from '../geom/ring.ts';
 import { measureWeb } from '../profile/measure-web.ts';
-import { alignRegions, sharedBy } from './align-regions.ts';
+import { alignRegions } from './align-regions.ts';
 import { grooveCauses } from './groove-causes.ts';
 import { measureLoss } from './measure-loss.ts';
-import { areaOf, moveRegion } from './overlap-regions.ts';
+import { areaOf, moveRegion, sharedBy } from './overlap-regions.ts';
 import type { Loss, NoBlank, Passage, PassageBlank, PassageEntry, PassageOpening } from './passage.ts';
 import { bladeOf, CRUMB, roomFor } from './widest-blank.ts';
 

@@ -37,6 +37,11 @@ export function shareBoth(a: Shared, b: Shared): Shared {
   return b === null ? a : share(a, b);
 }
 
+/** What all regions share where they were moved to. */
+export function sharedBy(regions: readonly Region[], moves: readonly Point[]): Region {
+  return regions.reduce<Shared>((shared, region, i) => share(shared, moveRegion(region, moves[i])), null) ?? [];
+}
+
 /** The box round a region with area. */
 export function boxOfRegion(region: Region): Box {
   return boxOf(region.flatMap(({ outer }) => outer));

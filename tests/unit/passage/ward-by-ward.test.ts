@@ -127,3 +127,33 @@ test('a ward with an overhang is one ward as deep as it reaches', () => {
   expect(others).toEqual([]);
   expect(ward).toMatchObject({ side: 'left', from: 3.5e6, to: 4.6e6, depth: 1e6 });
 });
+
+test('the spare gap is measured to whatever of the blank comes nearest, a corner in its groove too', () => {
+  // A ward of 0.5 x 2 mm; the blade stands off 0.1 mm, its groove 0.3 mm, but for a spike that ends 0.05 mm short of the ward.
+  const keyway = ringOfMm([
+    [0, 0],
+    [2, 0],
+    [2, 8],
+    [0, 8],
+    [0, 5],
+    [0.5, 5],
+    [0.5, 3],
+    [0, 3],
+  ]);
+  const blade = ringOfMm([
+    [0.1, 0.1],
+    [1.9, 0.1],
+    [1.9, 7.9],
+    [0.1, 7.9],
+    [0.1, 5.3],
+    [0.8, 5.3],
+    [0.8, 4.2],
+    [0.55, 4],
+    [0.8, 3.8],
+    [0.8, 2.7],
+    [0.1, 2.7],
+  ]);
+  const placement = { ...judge(keyway, blade).placement, x: 0, y: 0 };
+  const [{ passing }] = wardByWard(keyway, blade, placement);
+  expect(passing).toMatchObject({ how: 'groove', spare: 0.05e6 });
+});
