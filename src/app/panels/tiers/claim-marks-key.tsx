@@ -5,7 +5,7 @@ import styles from './claim-marks-key.module.css';
 import { useCheckedClaims, useStandings } from './use-claims.ts';
 
 const FAILING = [
-  ['contradicted', 'contradicted'],
+  ['contradicted', 'wrong'],
   ['too close to call', 'too close'],
 ] as const;
 
@@ -23,7 +23,7 @@ export function ClaimMarksKey({ family }: { family: Family }) {
       {failing.map(([standing, words]) => (
         <span key={standing} className={styles.part}>
           <ClaimMark standing={standing} size={16} />
-          {counts[standing]} <span className={styles.words}>{words}</span>
+          {counts[standing]} {words}
         </span>
       ))}
     </label>

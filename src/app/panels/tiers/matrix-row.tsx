@@ -143,7 +143,8 @@ const MatrixCell = memo(function MatrixCell(props: MatrixCellProps) {
       aria-selected={picked && active}
       data-column={column}
       data-verdict={mark ?? 'unknown'}
-      data-margin={measures.margins || undefined}
+      data-margin={measures.margins && fit ? cellMargin(fit, units) : undefined}
+      data-claim={claim ?? undefined}
       data-active={active || undefined}
       tabIndex={active ? 0 : -1}
       style={{ marginLeft: before, width: measures.cellWidth }}
@@ -151,11 +152,6 @@ const MatrixCell = memo(function MatrixCell(props: MatrixCellProps) {
       {claim && (
         <span className={styles.claim}>
           <ClaimMark standing={claim} size={measures.size === 'small' ? 13 : 16} />
-        </span>
-      )}
-      {measures.margins && fit && (
-        <span className={styles.margin} aria-hidden="true">
-          {cellMargin(fit, units)}
         </span>
       )}
     </div>

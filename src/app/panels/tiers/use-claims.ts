@@ -32,10 +32,13 @@ export function useClaimsJudging(family: Family): void {
   useEffect(() => () => checking.follow(null), [checking]);
 }
 
+/** The same value again and again, so that a matrix without claims is not drawn anew with every verdict. */
+const NO_MARKS: ReadonlyMap<string, ClaimMarkOfPair> = new Map();
+
 /** What is claimed of each pair, for the cells of a matrix. */
 export function useClaimMarks(family: Family): ReadonlyMap<string, ClaimMarkOfPair> {
   const checked = useCheckedClaims(family);
-  return useMemo(() => claimMarks(checked), [checked]);
+  return useMemo(() => (checked.length > 0 ? claimMarks(checked) : NO_MARKS), [checked]);
 }
 
 /** The claims that are listed, in the order of the list. */

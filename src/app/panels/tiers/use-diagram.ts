@@ -11,7 +11,7 @@ import { useProfiles, useShownTiers } from './use-tiers.ts';
 const MOST_AT_ONCE = 40;
 
 /** Frames that differ by less are set alike, so that a drag of the splitter does not lay out at every pixel. */
-const ROOM_STEP = 24;
+const ROOM_STEP = 12;
 
 /** What the diagram shows, and of how much. */
 export interface DiagramShown {

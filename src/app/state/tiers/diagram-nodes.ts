@@ -41,7 +41,7 @@ const NARROW_TEXT = 76;
 const UPRIGHT_LENGTH = 180;
 
 /** Least room between nodes. */
-export const GAP = { x: 10, y: 34 } as const;
+export const GAP = { x: 12, y: 34 } as const;
 
 /** Room that a line takes which passes a tier. */
 const PASSING = 12;
@@ -100,7 +100,7 @@ function tierSizes(words: readonly Words[], tier: number, passing: number): Tier
   const row = words.filter((node) => node.tier === tier);
   const sizes = (['broad', 'narrow', 'upright'] as const).map((form) => {
     const boxes = row.map((node) => sizeOf(node, form));
-    const width = boxes.reduce((sum, box) => sum + box.width + GAP.x, passing * PASSING);
+    const width = boxes.reduce((sum, box) => sum + box.width + GAP.x, passing * PASSING - GAP.x);
     return { form, width, height: Math.max(...boxes.map(({ height }) => height)) };
   });
   return { tier, sizes };
@@ -125,7 +125,7 @@ const MOST_GAP = 96;
 export function tierGap(nodes: readonly DiagramNode[], room: PixelSize): number {
   const tiers = [...new Set(nodes.map(({ tier }) => tier))].map((tier) => nodes.filter((node) => node.tier === tier));
   if (tiers.length < 2) return GAP.y;
-  const widest = Math.max(...tiers.map((row) => row.reduce((sum, { width }) => sum + width + GAP.x, 0)));
+  const widest = Math.max(...tiers.map((row) => row.reduce((sum, { width }) => sum + width + GAP.x, -GAP.x)));
   const scale = Math.max(LEAST_READABLE, Math.min(1.5, (room.width - 2 * MARGIN) / widest));
   const boxes = tiers.reduce((sum, row) => sum + Math.max(...row.map(({ height }) => height)), 0);
   const free = (room.height - 2 * MARGIN) / scale - boxes;
@@ -208,7 +208,7 @@ function sizeOf(words: Words, form: NodeForm): { width: number; height: number }
   const text = Math.max(name, detail);
   if (form === 'upright')
     return {
-      width: Math.round(Math.max(PICTURE.width, stack) + 2 * PAD + 2),
+      width: Math.round(Math.max(PICTURE.width, stack) + 2 * PAD),
       height: Math.round(PICTURE.height + 8 + name + 10 + detail + 2 * PAD),
     };
   if (form === 'narrow')
