@@ -33,6 +33,10 @@ describe('a sentence about what a blank enters', () => {
     expect(say('11100')).toContain('it is blocked in Ruff and Plover.');
   });
 
+  test('tells the first four keyways of one part and counts the rest', () => {
+    expect(say('1110000000', () => 'left ward')).toContain('in Ruff, Plover, Knot, Curlew and 3 more by the left ward');
+  });
+
   test('tells the first three parts and counts the rest', () => {
     expect(say('1110000000', (_, opening) => `ward at ${opening}`)).toBe(
       'The Reed group blank enters 3 of 10 keyways: Heron, Smew and Bittern; it is blocked in Ruff by the ward at Ruff, in Plover by the ward at Plover, in Knot by the ward at Knot, and in 4 more.',
