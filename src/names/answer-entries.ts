@@ -89,7 +89,7 @@ type Asked = Pick<Reading, 'asked' | 'excluded' | 'negated' | 'chambers' | 'turn
 export function answerWhatGoesIn(openings: readonly Meaning[], asked: Asked, knowledge: Knowledge): Answer {
   const out = openings.filter(({ mention }) => asked.excluded.includes(mention));
   const [keyways, barred] = [profilesIn(openings.filter((one) => !out.includes(one))), profilesIn(out)];
-  const pool = poolOf(asked, knowledge);
+  const pool = poolOf(asked, knowledge).filter((one) => !isOfGroups(asked) || isGroupBlank(one, knowledge));
   const answers = pool.map((entrant) => enteringAs(entrant, keyways, barred, knowledge));
   const [among, open] = [true, undefined].map((answer) => pool.filter((_, i) => answers[i] === answer));
   const [tightest] = keyways.length === 1 && asked.turned.turns.has('tightest') ? keyways : [];
@@ -116,6 +116,17 @@ export function answerWhatGoesIn(openings: readonly Meaning[], asked: Asked, kno
 export function poolOf({ asked, chambers }: Pick<Asked, 'asked' | 'chambers'>, { family }: Knowledge): Profile[] {
   const entrants = entrantsOf(family).filter((one) => chambers === null || one.chambers === chambers);
   return asked === 'blank' || asked === 'tool' ? entrants.filter(({ kind }) => kind === asked) : entrants;
+}
+
+function isOfGroups({ turned }: Asked): boolean {
+  return /\bgroup (blank|key)s?\b/.test(turned.outline);
+}
+
+/** Whether a blank goes into several keyways but not into all. */
+function isGroupBlank(one: Profile, knowledge: Knowledge): boolean {
+  const openings = openingsOf(knowledge.family);
+  const entered = openings.filter((opening) => goesIn(knowledge, one, opening));
+  return one.kind === 'blank' && entered.length > 1 && entered.length < openings.length;
 }
 
 /** Blanks and tools that go into a keyway, the one with the least room first. */

@@ -32,6 +32,7 @@ const ANSWERS: readonly (readonly [Turn, Answering])[] = [
   ['comparison', answerComparison],
   ['tightest', answerTightest],
   ['most', refuse],
+  ['safety', refuse],
   ['between', answerBetween],
 ];
 

@@ -59,7 +59,7 @@ const CLASSES: Readonly<Record<Exclude<WordClass, 'kind'>, string>> = {
   by: 'by with',
   and: 'and or both plus &',
   between: 'between among',
-  turning: `above below beneath outrank outranks include includes included contain contains upside upsidedown mirror mirrored mirroring mirrorwise backward backwards back inverted invert flip flipped
+  turning: `nowhere top bottom safe secure security protected protect protects above below beneath outrank outranks include includes included contain contains upside upsidedown mirror mirrored mirroring mirrorwise backward backwards back inverted invert flip flipped
     reverse reversed rotate rotated sideways inside opposite side end head tip bow first file files filed filing thinned
     thinning grind grinding ground cut cutting away worn wear force forced forcing hammer hammered hammering sanded
     sanding shave shaved shaving trim trimmed trimming bend bending bent tilt tilted modify modified alter altered

@@ -126,6 +126,9 @@ function shareKinds(words: readonly Word[], mentions: readonly Mention[]): Menti
   const shared = [...mentions];
   for (let i = shared.length - 2; i >= 0; i -= 1) shared[i] = withKindOf(words, shared[i], shared[i + 1], true);
   for (let i = 1; i < shared.length; i += 1)
+    if (shared[i].kind === null && /^ones?$/.test(words[shared[i].to]?.plain ?? ''))
+      shared[i] = withSenses({ ...shared[i], kind: shared[i - 1].kind }, shared[i - 1].kind, shared[i].chambers);
+  for (let i = 1; i < shared.length; i += 1)
     shared[i] = withKindOf(words, shared[i], shared[i - 1], isPlural(words, shared[i - 1]));
   return shared;
 }

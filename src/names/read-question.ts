@@ -215,7 +215,7 @@ function rolesOf(words: readonly Word[], items: readonly Item[], mentions: reado
   }
   const of = (role: Role | null) => mentions.filter((_, i) => roles[i] === role);
   const parts = completed({ entrants: of('entrant'), openings: of('opening'), open: of(null), swapped: false });
-  return turnedRight(withTopic(words, items, parts));
+  return turnedRight(words, withTopic(words, items, parts));
 }
 
 /** "Dunlin: does Polder go in?": a name that stands before the question is what is gone into. */
@@ -260,7 +260,7 @@ function saidToBe(words: readonly Word[], { to }: Mention): Role | null {
 }
 
 /** The word before a name, articles and the like left out. */
-function wordBefore(words: readonly Word[], { from }: Mention): string {
+function wordBefore(words: readonly Word[], { from }: Pick<Mention, 'from'>): string {
   let at = from - 1;
   while (
     /^(a|an|the|this|that|these|those|both|all|of|any|my|our|your|their|some|called|named)$/.test(
@@ -308,7 +308,7 @@ function completed(roles: Roles): Roles {
  * A door "opens with" a blank as a blank "opens" a door: where both parts are taken, or two names have the same one, what
  * the names are decides.
  */
-function turnedRight(roles: Roles): Roles {
+function turnedRight(words: readonly Word[], roles: Roles): Roles {
   const { entrants, openings } = roles;
   if (entrants.length > 0 && openings.length > 0) {
     const crossed = entrants.every(isKeywayOnly) && openings.every(isEntrantOnly);
@@ -316,7 +316,8 @@ function turnedRight(roles: Roles): Roles {
   }
   const all = entrants.length > 0 ? entrants : openings;
   const [keyways, others] = [all.filter(isKeywayOnly), all.filter((mention) => !isKeywayOnly(mention))];
-  const clear = keyways.length > 0 && others.length > 0 && roles.open.length === 0;
+  const barred = others.some(({ from }) => classOf(wordBefore(words, { from })) === 'negation');
+  const clear = keyways.length > 0 && others.length > 0 && roles.open.length === 0 && !barred;
   return clear ? { ...roles, entrants: others, openings: keyways } : roles;
 }
 

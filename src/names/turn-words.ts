@@ -15,6 +15,7 @@ export type Turn =
   | 'length'
   /** Any other comparison: thicker than. */
   | 'comparison'
+  | 'safety'
   | 'tightest'
   /** Any other most: the thinnest. */
   | 'most'
@@ -59,7 +60,8 @@ const PHRASES: Readonly<Record<Turn, readonly string[]>> = {
   length: [
     '(?<!no |any )longer|longest|shorter|shortest|(same|equal|different) lengths?|equally (long|short)|as (long|short) as NAME',
   ],
-  comparison: ['than'],
+  comparison: ['than|(more|fewer|fewest|less) (blank|key|tool)s?'],
+  safety: ['safe|secure|security|protected|protects?'],
   tightest: [
     'tightest|loosest|closest|snuggest|(most|least) (room|clearance|play)|(smallest|largest|greatest) (gap|clearance)',
   ],

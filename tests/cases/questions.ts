@@ -582,6 +582,30 @@ const TWISTS: readonly Question[] = [
   { question: 'how long is PC 105', says: ['six chambers'], saysNot: ['longest'] },
 ];
 
+/** Heard from people who tried it. */
+const TRIED: readonly Question[] = [
+  {
+    question: 'what fits the Dunlin keyway but not the Rail one',
+    names: ['dunlin-blank'],
+    notNames: ['shore-group-blank', 'polder-all-section-blank', 'rail-blank'],
+  },
+  { question: 'which blanks fit the Dunlin keyway but not Rail', names: ['dunlin-blank'], notNames: ['rail-blank'] },
+  {
+    question: 'does the five chamber heron blank fit a six chamber heron cylinder?',
+    verdict: 'enters',
+    says: ['length is no part of the section'],
+  },
+  { question: 'is heron safe against the dyke holders', kind: 'not understood' },
+  { question: 'which blanks go nowhere', kind: 'not understood' },
+  { question: 'what is the top key?', kind: 'not understood' },
+  { question: 'who has more keys, Heron or Smew?', kind: 'not understood' },
+  {
+    question: 'Which group blanks enter Heron?',
+    names: ['reed-group-blank', 'causeway-group-blank'],
+    notNames: ['heron-blank-5', 'polder-all-section-blank'],
+  },
+];
+
 /** The order of blanks: groups, above and below, and what several go into together. */
 const ORDER: readonly Question[] = [
   { question: 'Is Smew in the Reed group?', verdict: 'enters', pair: ['reed-group-blank', 'smew-keyway'] },
@@ -625,5 +649,5 @@ const ORDER: readonly Question[] = [
 /** All of them, by what is asked. */
 export const QUESTIONS = {
   ...{ PAIRS, REASONS, THINGS, REACH, NEGATIONS, DIFFERENCES, CONFUSIONS, STUCK },
-  ...{ TURNS, LENGTHS, LOOSE, TWISTS, ORDER },
+  ...{ TURNS, LENGTHS, LOOSE, TWISTS, ORDER, TRIED },
 } as const;
