@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { beforeEach, expect, test } from 'vitest';
 import { openText } from '../../../src/app/state/document-state.ts';
 import { undo } from '../../../src/app/state/edit-document.ts';
-import { areaText, candidateWords, keywayWords } from '../../../src/app/state/names/identify-words.ts';
+import { areaText, candidateWords, entryWords, keywayWords } from '../../../src/app/state/names/identify-words.ts';
 import {
   addUnknown,
   bringUnknown,
@@ -205,6 +205,19 @@ test('what it would enter, and what the drawing error leaves of that', () => {
     'It goes into Knot keyway, also if it is drawn 0.050 mm wrong. Too close to call within the drawing error of ±0.050 mm: Rail keyway and Ruff keyway. It is blocked in Smew keyway.',
   );
   expect(keywayWords(answers.slice(3), family(), '0.050 mm')).toBe('It is blocked in Smew keyway.');
+});
+
+test('what the section itself goes into, where all of it is judged', () => {
+  const judged = (verdict: 'tight' | 'blocked') => ({ verdict }) as never;
+  const openings = ['knot-keyway', 'rail-keyway'];
+  const known = { id: 'knot-blank', name: 'Knot blank' };
+  const words = (row: readonly unknown[]) =>
+    entryWords({ openings, profiles: ['knot-blank'], fits: [row as never] }, known, family());
+  expect(words([judged('tight'), judged('blocked')])).toBe('Knot blank as the family has it goes into Knot keyway.');
+  expect(words([judged('blocked'), judged('blocked')])).toBe(
+    'Knot blank as the family has it goes into none of the keyways.',
+  );
+  expect(words([judged('tight'), undefined])).toBe('');
 });
 
 test('the place of the greatest distance is in the middle of its window, and large enough to be seen', () => {

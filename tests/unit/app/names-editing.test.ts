@@ -11,6 +11,7 @@ import {
   newAmong,
   removeEntry,
   rename,
+  strangersAmong,
 } from '../../../src/app/state/names/register-editing.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { stepBack } from '../../../src/app/state/step-history.ts';
@@ -69,6 +70,18 @@ test('a table of all names comes back without one name more', () => {
   expect(newAmong(session, [...table.names, ENTRY])).toEqual([ENTRY]);
   addEntries(session, [ENTRY, { ...ENTRY, text: 'Q 902' }]);
   expect(told()).toBe('2 names were added.');
+});
+
+test('a name of a section or a profile that is not there is told before it is taken, with the nearest one', () => {
+  const table: NameFile[] = [
+    ENTRY,
+    { ...ENTRY, text: 'K-2', section: 'Herron' },
+    { text: 'K-3', kind: 'blank', profile: 'gone' },
+  ];
+  expect(strangersAmong(session, table).map(({ path, what, cure }) => `${path}: ${what}. ${cure}`)).toEqual([
+    'K-2: There is no section "Herron" in this family. Is it Heron? Write that, or it is taken as it stands.',
+    'K-3: There is no profile "gone" in this family. The name is taken, but it stands for nothing here.',
+  ]);
 });
 
 test('a renamed section takes its old name along as superseded', () => {
