@@ -3,7 +3,7 @@
 
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test, vi } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { demoProfile } from '../kit/demo-family.ts';
 import { SCAN, scanMarks } from '../kit/demo-scan.ts';
@@ -19,16 +19,16 @@ let app: OpenedApp;
 vi.setConfig({ testTimeout: 180_000 });
 const poll = <Value>(read: () => Value) => expect.poll(read, { timeout: 60_000 });
 
-// One window for the whole file: each test brings an outline of its own.
-beforeAll(async () => {
+beforeEach(async () => {
   app = await openApp();
   app.page.setDefaultTimeout(60_000);
   await judged(app.page);
 });
 
-afterEach(() => expect(app.problems).toEqual([]));
-
-afterAll(() => app.close());
+afterEach(async () => {
+  expect(app.problems).toEqual([]);
+  await app.close();
+});
 
 const button = (page: Page, name: string | RegExp) => page.getByRole('button', { name, exact: true });
 const list = (page: Page) => page.getByRole('listbox', { name: 'Sections by how close they lie' });
@@ -112,7 +112,7 @@ test('a file: one loop of it is ranked, looked at, tried in the keyways and adde
   await inTray(page, 'Drawer find').waitFor({ state: 'detached' });
 });
 
-test('the outline in hand in Draw is compared with all others; among the keyways its own is the closest', async () => {
+test('the outline in hand in Draw is compared with all others, and two names of one outline are one line', async () => {
   const { page } = app;
   await pickEntrant(page, 'Knot blank');
   await button(page, 'Draw').click();
@@ -130,10 +130,8 @@ test('the outline in hand in Draw is compared with all others; among the keyways
   await button(page, 'Open it in Draw').click();
   await sheet(page).waitFor();
   await page.getByRole('heading', { level: 1, name: 'Knot blank' }).waitFor();
-});
 
-test('two names of one outline are one line, almost certain, with nothing apart', async () => {
-  const { page } = app;
+  // Almost certain, with nothing apart.
   await openSheet(page);
   await page.getByLabel('Section to be compared with all others').selectOption({ label: 'Heron blank, six chambers' });
   await button(page, 'Compare it').click();

@@ -1,6 +1,6 @@
 import { mkdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { Page } from 'playwright-core';
+import type { Page, Request } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { PROJECT_ROOT } from '../kit/install-when-needed.mjs';
@@ -250,6 +250,10 @@ test('a round of the quiz by keyboard: every answer agrees with the core, the en
   const idOf = (name: string) => family.profiles.find((profile) => profile.name === name)?.id ?? '';
   await page.getByRole('button', { name: 'Quiz', exact: true }).click();
   await page.getByText('10 questions.', { exact: false }).waitFor();
+  const pending = new Set<Request>();
+  page.on('request', (request) => pending.add(request));
+  page.on('requestfinished', (request) => pending.delete(request));
+  page.on('requestfailed', (request) => pending.delete(request));
   await page.keyboard.press('Enter');
   let right = 0;
   for (let n = 0; n < 10; n++) {
@@ -288,6 +292,8 @@ test('a round of the quiz by keyboard: every answer agrees with the core, the en
   }
   const score = page.locator('dl > div', { hasText: 'Right' }).locator('dd');
   await expect.poll(() => textOf(score)).toBe(`${right} of 10`);
+  // A reload must not break off what is on its way.
+  await expect.poll(() => pending.size).toBe(0);
   await page.reload();
   await page.getByRole('button', { name: 'Quiz', exact: true }).click();
   await expect.poll(() => textOf(score)).toBe(`${right} of 10`);
