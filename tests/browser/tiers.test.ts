@@ -213,8 +213,12 @@ test('matrix and diagram in both schemes and in grey: no grave accessibility fin
 });
 
 test('a family of 200 by 200: only what is seen is on the page, wherever it is scrolled to', async () => {
+  await app.close();
+  app = await openApp();
+  page = app.page;
   await openFamily(page, JSON.parse(largeFamily(200, 200).text));
   await page.getByText('Large invented family').first().waitFor();
+  await openTiers(page);
   await expect.poll(() => grid(page).getAttribute('aria-rowcount')).toBe('201');
   expect(await grid(page).getAttribute('aria-colcount')).toBe('201');
   const scrolled = await page.locator('[data-matrix]').evaluate(async (frame) => {
