@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { asTrustedRing } from '../../../src/geom/ring.ts';
 import { ask, LONGEST_QUESTION } from '../../../src/names/ask.ts';
 import { EXAMPLE_FORMS } from '../../../src/names/example-forms.ts';
 import { registerOf } from '../../../src/names/register.ts';
@@ -77,7 +78,7 @@ describe('the question line', () => {
     const aside = ({ x, y }: { x: number; y: number }) => ({ x: x + 1_000_000, y });
     const profiles = knowledge.family.profiles.map((profile) =>
       profile.id === 'heron-blank-6'
-        ? { ...profile, ring: [...profile.ring.slice(3), ...profile.ring.slice(0, 3)].map(aside) }
+        ? { ...profile, ring: asTrustedRing([...profile.ring.slice(3), ...profile.ring.slice(0, 3)].map(aside)) }
         : profile,
     );
     const family = { ...knowledge.family, profiles };
