@@ -115,20 +115,19 @@ function useGridHands(
     const { entrantId, openingId } = selection.getState();
     if (entrantId !== null && openingId !== null) selection.setState({ view: 'compare' });
   };
-  // A key that scrolls slides cells under a pointer that rests: only one that is moved tells of another pair.
-  const resting = useRef<{ x: number; y: number } | 'anywhere' | null>(null);
   const point = (event: { target: EventTarget }) => {
     const at = placeOf(event.target);
     const named = at && { entrantId: rows[at.row]?.id ?? null, openingId: columns[at.column]?.profile.id ?? null };
     pointAt(tiers, named && (named.entrantId !== null || named.openingId !== null) ? named : null);
   };
+  const { rest, ...pointer } = usePointerThatMoves(point);
   return {
     onKeyDown: (event: KeyboardEvent) => {
       const command = event.ctrlKey || event.metaKey;
       const next = placeAfter(place, { key: event.key, command, alt: event.altKey }, page);
       if (!next && event.key !== 'Enter') return;
       event.preventDefault();
-      if (next) resting.current = 'anywhere';
+      if (next) rest();
       if (next) go(next);
       else compare();
     },
@@ -139,6 +138,20 @@ function useGridHands(
     onDoubleClick: (event: MouseEvent) => {
       const at = placeOf(event.target);
       if (at && at.row >= 0 && at.column >= 0) compare();
+    },
+    ...pointer,
+    onPointerLeave: () => pointAt(tiers, null),
+    onFocus: point,
+    onBlur: () => pointAt(tiers, null),
+  };
+}
+
+/** Tells of what is under the pointer; after a key that slides cells under one that rests, only once it is moved. */
+function usePointerThatMoves(point: (event: PointerEvent) => void) {
+  const resting = useRef<{ x: number; y: number } | 'anywhere' | null>(null);
+  return {
+    rest: () => {
+      resting.current = 'anywhere';
     },
     onPointerOver: (event: PointerEvent) => {
       if (!resting.current) point(event);
@@ -152,9 +165,6 @@ function useGridHands(
       resting.current = null;
       point(event);
     },
-    onPointerLeave: () => pointAt(tiers, null),
-    onFocus: point,
-    onBlur: () => pointAt(tiers, null),
   };
 }
 
