@@ -32,7 +32,7 @@ import type { Diagram, DiagramInput } from '../../../src/jobs/lay-out-tiers.ts';
 import { type PackedOutline, unpackOutline } from '../../../src/jobs/packed-outline.ts';
 import type { DrawingInput, LoopsRead } from '../../../src/jobs/read-drawing.ts';
 import type { TraceInput } from '../../../src/jobs/trace-picture.ts';
-import type { PassageInput } from '../../../src/passage/common-passage.ts';
+import type { PassageInput } from '../../../src/passage/find-passage.ts';
 import type { Passage } from '../../../src/passage/passage.ts';
 import type { PictureTrace } from '../../../src/trace/trace-picture.ts';
 
