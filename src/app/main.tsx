@@ -55,7 +55,7 @@ const doors: Doors = {
     countConcepts: (input) => startJob('countConcepts', input),
   },
   passage: {
-    findPassage: (input, onProgress) => startJob('commonPassage', input, { onProgress, alone: true }),
+    findPassage: (input, onProgress) => startJob('findPassage', input, { onProgress, alone: true }),
   },
   judgeNow,
   toleranceNow,

@@ -27,7 +27,7 @@ export async function runPassage(family: Family, command: PassageCommand, shell:
   const chosen = command.openings ?? ids;
   const { runningClearance } = family;
   const input = { openings: openings.map(({ id, ring }) => ({ id, ring })), chosen, runningClearance };
-  const passage = await catalogue.commonPassage(input, shell.jobs);
+  const passage = await catalogue.findPassage(input, shell.jobs);
   shell.print(command.json ? toJson(passage) : toText(passage, family));
   return EXIT.done;
 }

@@ -5,26 +5,15 @@ import type { Answer } from '../names/answer.ts';
 import { ask } from '../names/ask.ts';
 import { knowFamily } from '../names/know-family.ts';
 import type { Knowledge } from '../names/knowledge.ts';
-import { misleadingNames } from '../names/misleading.ts';
-import type { MisleadingName } from '../names/misleading-name.ts';
-import type { Sense } from '../names/register.ts';
 import { bandIn, lengthIn } from '../names/write-lengths.ts';
 import { type Job, type JobContext, JobRefused, runInSlices } from './job.ts';
 
 /** Judges a family new and upright, and answers a question about it. Refused where a pair cannot be judged. */
 export const askFamily: Job<{ family: Family; question: string }, Answer> = async ({ family, question }, context) =>
-  ask(question, await judged(family, context));
+  ask(question, await judgedKnowledge(family, context));
 
-/** The register of a family, judged new and upright, and the names in it that mislead. */
-export const listNames: Job<
-  { family: Family },
-  { readonly senses: readonly Sense[]; readonly misleading: readonly MisleadingName[] }
-> = async ({ family }, context) => {
-  const knowledge = await judged(family, context);
-  return { senses: knowledge.register.senses, misleading: misleadingNames(knowledge) };
-};
-
-async function judged(family: Family, context: JobContext): Promise<Knowledge> {
+/** What is known of a family judged new and upright; refused where a pair cannot be judged. */
+export async function judgedKnowledge(family: Family, context: JobContext): Promise<Knowledge> {
   try {
     const { profiles, openings, fits } = await runInSlices(entryMatrix(family), context);
     const rows = new Map(profiles.map((id, i) => [id, fits[i]]));

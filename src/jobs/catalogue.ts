@@ -1,10 +1,10 @@
-import { askFamily, listNames } from './ask-family.ts';
+import { askFamily } from './ask-family.ts';
 import { checkFamilyClaims } from './check-family-claims.ts';
 import { countConceptsJob } from './count-concepts.ts';
 import { describeFamily } from './describe-family.ts';
 import { describeTiers } from './describe-tiers.ts';
 import { drawParts } from './draw-parts.ts';
-import { commonPassage } from './find-passage.ts';
+import { findPassage } from './find-passage.ts';
 import { fitFamily } from './fit-family.ts';
 import { guardFamily } from './guard-family.ts';
 import { identifyOutline } from './identify-outline.ts';
@@ -12,6 +12,7 @@ import { judgeDetails } from './judge-details.ts';
 import { judgePairs } from './judge-pairs.ts';
 import { judgeTolerances } from './judge-tolerances.ts';
 import { layOutTiers } from './lay-out-tiers.ts';
+import { listNames } from './list-names.ts';
 import { readDrawing } from './read-drawing.ts';
 import { tracePictureJob } from './trace-picture.ts';
 import { verifyFamily } from './verify-family.ts';
@@ -30,7 +31,7 @@ export const catalogue = {
   askFamily,
   listNames,
   drawParts,
-  commonPassage,
+  findPassage,
   readDrawing,
   tracePicture: tracePictureJob,
   layOutTiers,

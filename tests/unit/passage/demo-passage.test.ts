@@ -5,7 +5,7 @@ import { difference } from '../../../src/geom/clip.ts';
 import { boxOf, translatePoints } from '../../../src/geom/point.ts';
 import { regionOf } from '../../../src/geom/region.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
-import { commonPassage } from '../../../src/jobs/find-passage.ts';
+import { findPassage } from '../../../src/jobs/find-passage.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
 import { areaOf } from '../../../src/passage/overlap-regions.ts';
 import { judge } from '../../kit/judge.ts';
@@ -21,7 +21,7 @@ const context = { progress: () => {}, cancelled: () => false, pause: async () =>
 const input = { openings, chosen: openings.map(({ id }) => id), runningClearance: family.runningClearance };
 
 /** The passage of all ten, found once for all tests. */
-const passageOfAll = commonPassage(input, context);
+const passageOfAll = findPassage(input, context);
 
 /*
  * Polder was given a groove at every ward of the ten keyways, and those gaps of 43 um and more (profiles-demo/README.md). With
@@ -52,7 +52,7 @@ test('what passes all ten keyways of the demonstration is about its all-section 
 
 test('three keyways leave more than ten, and the keyways that also take their blank are told', async () => {
   const three = input.chosen.slice(0, 3);
-  const { blank, entries, members } = await commonPassage({ ...input, chosen: three }, context);
+  const { blank, entries, members } = await findPassage({ ...input, chosen: three }, context);
   const ten = await passageOfAll;
   expect(blank?.area).toBeGreaterThan(ten.blank?.area ?? 0);
   expect(members.map(({ id }) => id)).toEqual([...three].sort());
@@ -67,7 +67,7 @@ test('three keyways leave more than ten, and the keyways that also take their bl
 test('the search tells its progress, which never runs back, and stops when it is cancelled', async () => {
   const told: number[] = [];
   let clock = 0;
-  await commonPassage(
+  await findPassage(
     { ...input, chosen: input.chosen.slice(0, 4) },
     // Time flies: every step is told.
     { ...context, now: () => clock++ * 1_000, progress: (done, total) => told.push(done / total) },
@@ -75,11 +75,11 @@ test('the search tells its progress, which never runs back, and stops when it is
   expect(told.length).toBeGreaterThan(1);
   expect(Math.max(...told)).toBeLessThanOrEqual(1);
   expect(told).toEqual([...told].sort((a, b) => a - b));
-  await expect(commonPassage(input, { ...context, cancelled: () => true })).rejects.toThrow(JobCancelled);
+  await expect(findPassage(input, { ...context, cancelled: () => true })).rejects.toThrow(JobCancelled);
 });
 
 test('nothing chosen, unknown ids and no keyways are answers, not troubles', async () => {
-  expect((await commonPassage({ ...input, chosen: [] }, context)).none).toEqual({ why: 'none-chosen' });
-  expect((await commonPassage({ ...input, chosen: ['nobody'] }, context)).none).toEqual({ why: 'none-chosen' });
-  expect((await commonPassage({ ...input, openings: [] }, context)).none).toEqual({ why: 'none-chosen' });
+  expect((await findPassage({ ...input, chosen: [] }, context)).none).toEqual({ why: 'none-chosen' });
+  expect((await findPassage({ ...input, chosen: ['nobody'] }, context)).none).toEqual({ why: 'none-chosen' });
+  expect((await findPassage({ ...input, openings: [] }, context)).none).toEqual({ why: 'none-chosen' });
 });
