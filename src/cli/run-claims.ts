@@ -7,7 +7,7 @@ import type { ClaimsReport, ToldClaim } from '../jobs/check-family-claims.ts';
 import { JobRefused } from '../jobs/job.ts';
 import { shown } from './fit-table.ts';
 import type { ClaimsCommand } from './parse-command.ts';
-import { EXIT, type Shell } from './shell.ts';
+import { EXIT, readOrWarn, type Shell } from './shell.ts';
 
 /** A sign for each standing, told apart without colour, in the order in which claims are listed. */
 const MARKS: Readonly<Record<ClaimStanding, string>> = {
@@ -43,13 +43,8 @@ export async function runClaims(family: Family, command: ClaimsCommand, shell: S
 
 /** The claims of a table, after saying what is wrong with it; null where none can be read. */
 function readTable(file: string, shell: Shell): { claims: readonly Claim[] | null; leftOut: number } {
-  let text: string;
-  try {
-    text = shell.readText(file);
-  } catch (error) {
-    shell.warn(`${file}: ${error instanceof Error ? error.message : error}\n`);
-    return { claims: null, leftOut: 0 };
-  }
+  const text = readOrWarn(file, shell);
+  if (text === null) return { claims: null, leftOut: 0 };
   const read = readClaims(text);
   for (const { path, what, cure } of read.faults) shell.warn(`${file}: ${path}: ${what}. ${cure}\n`);
   if (!read.ok) return { claims: null, leftOut: 0 };

@@ -11,7 +11,7 @@ import { runIdentify } from './run-identify.ts';
 import { runAsk, runNames } from './run-names.ts';
 import { runPassage } from './run-passage.ts';
 import { runTiers } from './run-tiers.ts';
-import { EXIT, type Shell } from './shell.ts';
+import { EXIT, readOrWarn, type Shell } from './shell.ts';
 
 /** A command that works on a family. */
 type FamilyCommand = Extract<Command, { file: string }>;
@@ -73,13 +73,8 @@ function runOnFamily(document: FamilyDocument, command: FamilyCommand, shell: Sh
 
 /** The family in a file, or null after saying what is wrong. */
 function openFamily(file: string, shell: Shell): FamilyDocument | null {
-  let text: string;
-  try {
-    text = shell.readText(file);
-  } catch (error) {
-    shell.warn(`${file}: ${error instanceof Error ? error.message : error}\n`);
-    return null;
-  }
+  const text = readOrWarn(file, shell);
+  if (text === null) return null;
   const read = readFamily(text);
   if (read.ok) return read.document;
   for (const { path, what, cure } of read.faults) shell.warn(`${file}: ${path}: ${what}. ${cure}\n`);

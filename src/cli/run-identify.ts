@@ -8,7 +8,7 @@ import { catalogue } from '../jobs/catalogue.ts';
 import type { DrawingFormat, DrawingLoops } from '../jobs/read-drawing.ts';
 import { shown } from './fit-table.ts';
 import type { IdentifyCommand } from './parse-command.ts';
-import { EXIT, type Shell } from './shell.ts';
+import { EXIT, readOrWarn, type Shell } from './shell.ts';
 
 /** By how much an outline may be wrong where the command does not say so, micrometres. */
 const USUAL_ERROR_UM = 50;
@@ -45,13 +45,8 @@ export async function runIdentify(family: Family, command: IdentifyCommand, shel
 
 /** The loops of a drawing, or null after saying what is wrong with it. */
 async function openDrawing(file: string, shell: Shell): Promise<DrawingLoops | null> {
-  let text: string;
-  try {
-    text = shell.readText(file);
-  } catch (error) {
-    shell.warn(`${file}: ${error instanceof Error ? error.message : error}\n`);
-    return null;
-  }
+  const text = readOrWarn(file, shell);
+  if (text === null) return null;
   const sniffed = sniffFormat(file, new TextEncoder().encode(text.slice(0, 60_000)));
   if (!sniffed.ok) {
     shell.warn(`${file}: ${sniffed.fault.what}. ${sniffed.fault.cure}\n`);

@@ -19,3 +19,13 @@ export interface Shell {
 
 /** How a command ended, as the exit code of the program. */
 export const EXIT = { done: 0, notConfirmed: 1, badInput: 2, stopped: 130 } as const;
+
+/** The text of a file, or null after saying why it cannot be read. */
+export function readOrWarn(file: string, shell: Shell): string | null {
+  try {
+    return shell.readText(file);
+  } catch (error) {
+    shell.warn(`${file}: ${error instanceof Error ? error.message : error}\n`);
+    return null;
+  }
+}

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import type { Shelf } from '../../../src/app/state/settings-state.ts';
+import type { Shelf } from '../../../src/app/state/kept-store.ts';
 import { answerNow, beginRound, goOn, markedAnswers, questionNow } from '../../../src/app/state/teach/quiz-round.ts';
 import { keepRound, makeQuizScoreStore, NO_SCORE } from '../../../src/app/state/teach/quiz-score.ts';
 import { makeTeachStore } from '../../../src/app/state/teach/teach-state.ts';

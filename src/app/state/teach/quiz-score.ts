@@ -1,5 +1,5 @@
-import type { Shelf } from '../settings-state.ts';
-import { listenTo, makeStore, type Store } from '../store.ts';
+import { makeKeptStore, type Shelf } from '../kept-store.ts';
+import type { Store } from '../store.ts';
 
 /** What was done in the quiz so far on this computer. */
 export interface KeptScore {
@@ -23,13 +23,7 @@ export const NO_SCORE: KeptScore = { rounds: 0, right: 0, of: 0, longest: 0 };
  * @check tests/unit/app/quiz-score.test.ts
  */
 export function makeQuizScoreStore(shelf: Shelf | null): Store<KeptScore> {
-  const store = makeStore(readShelf(shelf));
-  listenTo(
-    store,
-    (s) => s,
-    (now) => writeShelf(shelf, now),
-  );
-  return store;
+  return makeKeptStore(shelf, SHELF_KEY, scoreOf);
 }
 
 /** Adds a round to the score. */
@@ -42,23 +36,8 @@ export function keepRound(store: Store<KeptScore>, round: Omit<KeptScore, 'round
   }));
 }
 
-function readShelf(shelf: Shelf | null): KeptScore {
-  try {
-    const kept: unknown = JSON.parse(shelf?.getItem(SHELF_KEY) ?? 'null');
-    if (typeof kept !== 'object' || kept === null) return NO_SCORE;
-    const { rounds, right, of, longest } = kept as Record<string, unknown>;
-    const sound = [rounds, right, of, longest].every((n) => Number.isSafeInteger(n) && Number(n) >= 0);
-    if (!sound || Number(right) > Number(of)) return NO_SCORE;
-    return { rounds: Number(rounds), right: Number(right), of: Number(of), longest: Number(longest) };
-  } catch {
-    return NO_SCORE;
-  }
-}
-
-function writeShelf(shelf: Shelf | null, score: KeptScore): void {
-  try {
-    shelf?.setItem(SHELF_KEY, JSON.stringify(score));
-  } catch {
-    // A private window or a full disk: the score holds for this visit only.
-  }
+function scoreOf({ rounds, right, of, longest }: Readonly<Record<string, unknown>>): KeptScore {
+  const sound = [rounds, right, of, longest].every((n) => Number.isSafeInteger(n) && Number(n) >= 0);
+  if (!sound || Number(right) > Number(of)) return NO_SCORE;
+  return { rounds: Number(rounds), right: Number(right), of: Number(of), longest: Number(longest) };
 }

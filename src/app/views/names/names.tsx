@@ -1,10 +1,10 @@
 import type { Family } from '../../../family/family.ts';
 import { SheetKeys } from '../../panels/sheet-keys.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
+import styles from '../sheeted-view.module.css';
 import { AskSheet } from './ask-sheet.tsx';
 import { IdentifySheet } from './identify-sheet.tsx';
 import { MisleadingSheet } from './misleading-sheet.tsx';
-import styles from './names.module.css';
 import { RegisterSheet } from './register-sheet.tsx';
 
 const SHEETS = [
@@ -19,7 +19,7 @@ export function Names({ family }: { family: Family }) {
   const { names } = useSession();
   const sheet = useStore(names, (s) => s.sheet);
   return (
-    <div className={styles.names}>
+    <div className={styles.view}>
       <header className={styles.head}>
         <SheetKeys
           label="Sheets of Names"

@@ -1,9 +1,9 @@
 import type { Family } from '../../../family/family.ts';
 import { SheetKeys } from '../../panels/sheet-keys.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
+import styles from '../sheeted-view.module.css';
 import { LessonSheet } from './lesson-sheet.tsx';
 import { QuizSheet } from './quiz-sheet.tsx';
-import styles from './teach.module.css';
 
 const SHEETS = [
   { sheet: 'lesson', label: 'Lesson', title: 'The script, step by step' },
@@ -15,7 +15,7 @@ export function Teach({ family }: { family: Family }) {
   const { teach } = useSession();
   const sheet = useStore(teach, (s) => s.sheet);
   return (
-    <div className={styles.teach}>
+    <div className={styles.view}>
       <header className={styles.head}>
         <SheetKeys
           label="Sheets of Teach"

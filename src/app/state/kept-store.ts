@@ -1,0 +1,45 @@
+import { listenTo, makeStore, type Store } from './store.ts';
+
+/** Where small things are kept between visits; the browser's localStorage in the app. */
+export interface Shelf {
+  getItem(key: string): string | null;
+  setItem(key: string, value: string): void;
+}
+
+/**
+ * A store that starts with what the shelf holds and writes every change back. A shelf that is full, forbidden or holds
+ * nonsense costs the memory and nothing else.
+ *
+ * @param read makes the value of the fields that the shelf holds; of none where it holds nothing sound.
+ * @check tests/unit/app/session.test.ts, tests/unit/app/quiz-score.test.ts
+ */
+export function makeKeptStore<T>(
+  shelf: Shelf | null,
+  key: string,
+  read: (fields: Readonly<Record<string, unknown>>) => T,
+): Store<T> {
+  const store = makeStore(read(fieldsOn(shelf, key)));
+  listenTo(
+    store,
+    (value) => value,
+    (now) => write(shelf, key, now),
+  );
+  return store;
+}
+
+function fieldsOn(shelf: Shelf | null, key: string): Readonly<Record<string, unknown>> {
+  try {
+    const kept: unknown = JSON.parse(shelf?.getItem(key) ?? 'null');
+    return typeof kept === 'object' && kept !== null ? (kept as Record<string, unknown>) : {};
+  } catch {
+    return {};
+  }
+}
+
+function write(shelf: Shelf | null, key: string, value: unknown): void {
+  try {
+    shelf?.setItem(key, JSON.stringify(value));
+  } catch {
+    // A private window or a full disk: the value holds for this visit only.
+  }
+}
