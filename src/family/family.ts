@@ -3,6 +3,7 @@ import type { Profile } from '../profile/profile.ts';
 import type { Claim } from './claim.ts';
 import type { Lesson } from './lesson.ts';
 import type { NameEntry } from './name-entry.ts';
+import type { Plan } from './plan.ts';
 
 /** Units that a family file may be written in. */
 export type FileUnits = 'mm' | 'in';
@@ -25,6 +26,8 @@ export interface Family {
   /** What is said of the family and can be checked. */
   readonly claims?: readonly Claim[];
   readonly lesson?: Lesson;
+  /** What the family is planned from, where it is. */
+  readonly plan?: Plan;
 }
 
 /** The keyways of the family, in chart order. */

@@ -13,6 +13,7 @@ import { Judging } from './judging.ts';
 import type { Shelf } from './kept-store.ts';
 import { type IdentifyState, makeIdentifyStore, NO_UNKNOWN } from './names/identify-state.ts';
 import { makeNamesStore, type NamesState, NOTHING_ASKED } from './names/names-state.ts';
+import { makePlanStore, type PlanState } from './plan/plan-state.ts';
 import { makeResultsStore, type ResultsState } from './results-state.ts';
 import { makeDetailsStore, type RowDetails } from './row-details.ts';
 import { editedProfile, makeSelectionStore, type SelectionState, settleSelection } from './selection-state.ts';
@@ -41,6 +42,7 @@ export interface Session {
   readonly tiers: Store<TiersState>;
   readonly layingOut: LayingOut;
   readonly countingConcepts: CountingConcepts;
+  readonly plan: Store<PlanState>;
   readonly names: Store<NamesState>;
   /** The unknown outline of the Identify sheet. */
   readonly identify: Store<IdentifyState>;
@@ -74,6 +76,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     tiers: makeTiersStore(),
     layingOut: new LayingOut(doors.tiers, doors.pace),
     countingConcepts: new CountingConcepts(doors.tiers),
+    plan: makePlanStore(),
     names: makeNamesStore(),
     identify: makeIdentifyStore(),
     teach: makeTeachStore(),

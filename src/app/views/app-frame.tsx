@@ -10,6 +10,7 @@ import { FaultNotice } from '../panels/fault-notice.tsx';
 import { JudgingNotice } from '../panels/judging-notice.tsx';
 import { NamesViewReadings } from '../panels/names/names-view-readings.tsx';
 import { NoticeList } from '../panels/notice-list.tsx';
+import { PlanViewReadings } from '../panels/plan/plan-view-readings.tsx';
 import { TeachViewReadings } from '../panels/teach/teach-view-readings.tsx';
 import { TiersViewReadings } from '../panels/tiers/tiers-view-readings.tsx';
 import { TopBar } from '../panels/top-bar.tsx';
@@ -24,6 +25,7 @@ import styles from './app-frame.module.css';
 import { Compare } from './compare/compare.tsx';
 import { Draw } from './draw/draw.tsx';
 import { Names } from './names/names.tsx';
+import { Plan } from './plan/plan.tsx';
 import { Presenter } from './teach/presenter.tsx';
 import { Teach } from './teach/teach.tsx';
 import { Tiers } from './tiers/tiers.tsx';
@@ -75,6 +77,7 @@ function Bench({ family }: { family: Family }) {
         {view === 'draw' && <Draw family={family} />}
         {view === 'wall' && <Wall family={family} />}
         {view === 'tiers' && <Tiers family={family} />}
+        {view === 'plan' && <Plan family={family} />}
         {view === 'names' && <Names family={family} />}
         {view === 'teach' && <Teach family={family} />}
       </main>
@@ -84,6 +87,7 @@ function Bench({ family }: { family: Family }) {
           {view === 'draw' && <DrawReadings family={family} />}
           {view === 'wall' && <WallReadings family={family} />}
           {view === 'tiers' && <TiersViewReadings family={family} />}
+          {view === 'plan' && <PlanViewReadings family={family} />}
           {view === 'names' && <NamesViewReadings family={family} />}
           {view === 'teach' && <TeachViewReadings family={family} />}
         </div>

@@ -6,6 +6,7 @@ const FIRST_IN_VIEW = {
   compare: '[data-drawing]',
   draw: '[data-drawing]',
   tiers: '[data-first]',
+  plan: '[data-first]',
   names: '[data-question]',
   teach: '[data-first]',
 } as const;

@@ -1,6 +1,6 @@
 import type { Claim } from '../../family/claim.ts';
 import { type FileFault, sayText } from '../json/file-fault.ts';
-import { MAX_CLAIMS } from '../json/schema.ts';
+import { MAX_CLAIMS } from '../json/record-schema.ts';
 import { looksNumeric } from './cell-number.ts';
 import { type ClaimColumns, claimColumns, claimHeading } from './claim-columns.ts';
 import { claimMark, isClaimMark } from './claim-marks.ts';

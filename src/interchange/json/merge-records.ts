@@ -1,29 +1,34 @@
-import type { ClaimFile, FamilyFile, LessonFile, NameFile } from './schema.ts';
+import type { FileUnits } from '../../family/family.ts';
+import { toFileLength } from '../../family/file-length.ts';
+import { toNanometres } from './file-units.ts';
+import type { ClaimFile, FamilyFile, LessonFile, NameFile, PlanFile } from './schema.ts';
 
-/** The names, claims and lesson of a family file. */
-export type Records = Pick<FamilyFile, 'names' | 'claims' | 'lesson'>;
+/** The names, claims, lesson and plan of a family file. */
+export type Records = Pick<FamilyFile, 'names' | 'claims' | 'lesson' | 'plan'>;
 
 /**
  * The records of a family with those of another one: its names and claims come along, but those that are there already
- * and what speaks of sections that were left out; its lesson only where there is none yet. A claim may name a section by
+ * and what speaks of sections that were left out; its lesson and its plan only where there is none yet. A claim may name a section by
  * its id: it then gets the id that the section has now.
  *
  * @param newIds ids of the sections that came along or were there already, by their id in the other family.
  * @check tests/unit/interchange/merge-families.test.ts
  */
 export function mergeRecords(
-  into: Records,
-  from: Records & Pick<FamilyFile, 'profiles'>,
+  into: Records & Pick<FamilyFile, 'units'>,
+  from: Records & Pick<FamilyFile, 'profiles' | 'units'>,
   newIds: ReadonlyMap<string, string>,
 ): Records {
   const theirIds = new Set(from.profiles.map(({ id }) => id));
   const names = (from.names ?? []).flatMap((entry) => nameOver(entry, newIds));
   const claims = (from.claims ?? []).flatMap((claim) => claimOver(claim, theirIds, newIds));
   const lesson = into.lesson ?? (from.lesson && lessonOver(from.lesson, newIds));
+  const plan = into.plan ?? (from.plan && planOver(from.plan, from.units, into.units));
   return {
     ...fieldOf('names', withNew(into.names, names)),
     ...fieldOf('claims', withNew(into.claims, claims)),
     ...(lesson && { lesson }),
+    ...(plan && { plan }),
   };
 }
 
@@ -36,6 +41,12 @@ export function sayRecords(into: Records, from: Records, ours: string, theirs: s
       into.lesson
         ? `The lesson of ${theirs} is left out: ${ours} has one.`
         : `The lesson of ${theirs} becomes that of ${ours}.`,
+    );
+  if (from.plan)
+    words.push(
+      into.plan
+        ? `The plan of ${theirs} is left out: ${ours} has one.`
+        : `The plan of ${theirs} becomes that of ${ours}.`,
     );
   return words;
 }
@@ -80,4 +91,15 @@ function lessonOver(lesson: LessonFile, newIds: ReadonlyMap<string, string>): Le
       ...(step.openings === undefined ? {} : { openings: step.openings.map(now) }),
     })),
   };
+}
+
+/** A plan with its lengths in other units, to the same whole nanometre. */
+function planOver(plan: PlanFile, from: FileUnits, to: FileUnits): PlanFile {
+  if (from === to) return plan;
+  const converted = Object.entries(plan.blade).map(([field, value]) =>
+    typeof value === 'number' && field !== 'flankDeg'
+      ? [field, toFileLength(toNanometres(value, from), to)]
+      : [field, value],
+  );
+  return { ...plan, blade: Object.fromEntries(converted) };
 }

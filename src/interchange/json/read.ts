@@ -6,13 +6,14 @@ import { MIGRATIONS, type Migration, migrate, type RawFile } from './migrate.ts'
 import { parseText } from './parse-text.ts';
 import { type MilledRead, readMilled } from './read-milled.ts';
 import { type OutlineRead, readOutline } from './read-outline.ts';
+import { planFaults, planOnce } from './read-plan.ts';
+import { MAX_PROFILES } from './record-schema.ts';
 import {
   DEFAULT_TILT_DEG,
   type FamilyFile,
   FORMAT,
   frameFaults,
   MAX_OUTLINE_POINTS,
-  MAX_PROFILES,
   type ProfileFile,
   profileFaults,
   RECORD_NAMES,
@@ -91,6 +92,7 @@ export function readPresentVersion(raw: RawFile): FamilyRead {
   // Without a fault, frame and every profile have the shape of the format.
   const file = raw as FamilyFile;
   faults.push(...clearanceFaults(file), ...toleranceFaults(file.tolerance, units, ['tolerance']));
+  if (file.plan) faults.push(...planFaults(file.plan, units));
   if (faults.length > 0) return refuse(faults);
   return { ok: true, document: { file, family: toFamily(file, profiles) } };
 }
@@ -112,8 +114,9 @@ function toFamily({ name, units, ...file }: FamilyFile, profiles: Profile[]): Fa
   const tolerance = toNanometres(file.tolerance ?? 0, units);
   const tiltLimit = ((file.tiltLimitDeg ?? DEFAULT_TILT_DEG) * Math.PI) / 180;
   const leastWeb = file.leastWeb === undefined ? {} : { leastWeb: toNanometres(file.leastWeb, units) };
-  const { names, claims, lesson } = file;
-  const records = { ...(names && { names }), ...(claims && { claims }), ...(lesson && { lesson }) };
+  const { names, claims, lesson, plan } = file;
+  const words = { ...(names && { names }), ...(claims && { claims }), ...(lesson && { lesson }) };
+  const records = { ...words, ...(plan && { plan: planOnce(plan, units) }) };
   return { name, units, runningClearance, tolerance, tiltLimit, ...leastWeb, profiles, ...records };
 }
 

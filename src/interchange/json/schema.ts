@@ -1,18 +1,24 @@
-import { z } from 'zod';
 import { MAX_BULGE } from '../../geom/vertex.ts';
 import type { FilePath } from './file-fault.ts';
-
-// The page forbids compiling code from text, which the library would otherwise try.
-z.config({ jitless: true });
+import {
+  chambers,
+  claim,
+  lengthAbove0,
+  lesson,
+  MAX_CLAIMS,
+  MAX_NAMES,
+  MAX_PROFILES,
+  nameEntry,
+  plan,
+  shownText,
+} from './record-schema.ts';
+import { z } from './shape-library.ts';
 
 /** Name of the format, the same in every version. */
 export const FORMAT = 'sectionary-family';
 
 /** The version of the format that is written, and the newest that is read. */
 export const VERSION = 1;
-
-/** Most profiles in one family. */
-export const MAX_PROFILES = 2_000;
 
 /** Most points in one outline, a repeated closing point not counted. */
 export const MAX_OUTLINE_POINTS = 10_000;
@@ -22,15 +28,6 @@ export const MAX_GROOVES = 200;
 
 /** Most characters of a kept picture, about six megabytes of file. */
 export const MAX_PICTURE_TEXT = 8_000_000;
-
-/** Most names in the register. */
-export const MAX_NAMES = 5_000;
-
-/** Most claims in one family: a whole matrix of 200 by 200 and as many again. */
-export const MAX_CLAIMS = 80_000;
-
-/** Most steps of one lesson. */
-export const MAX_LESSON_STEPS = 500;
 
 /** Greatest tilt limit, in degrees: no plug lets a blade lean further, and a larger figure is a slip. */
 export const MAX_TILT_DEG = 15;
@@ -43,13 +40,7 @@ const RESERVED_IDS = Object.getOwnPropertyNames(Object.prototype)
   .filter((name) => !name.startsWith('_'))
   .sort();
 
-const shownText = z.string().min(1).max(200).regex(/\S/);
-
-const lengthAbove0 = z.number().gt(0);
-
 const tolerance = z.number().min(0).optional();
-
-const chambers = z.int().min(1).max(12);
 
 const point = z.tuple([z.number(), z.number(), z.number().min(-MAX_BULGE).max(MAX_BULGE).optional()]).meta({
   id: 'point',
@@ -182,6 +173,9 @@ const profile = z
           'A simple polygon, in order, either way round; the first point may be repeated at the end. Edges may not cross or touch each other. Exactly one of outline and milled is given.',
       }),
     milled: milled.optional(),
+    planned: z.boolean().optional().meta({
+      description: 'true: made from the plan of the family, and made anew when that is taken again.',
+    }),
     picture: picture.optional(),
   })
   .meta({
@@ -189,71 +183,6 @@ const profile = z
     description: 'One section, drawn by its outline or described as it is milled. Fields not named here are kept.',
     oneOf: [{ required: ['outline'] }, { required: ['milled'] }],
   });
-
-const nameEntry = z
-  .looseObject({
-    text: shownText.meta({ description: 'The name as it is written, digits and signs included.' }),
-    kind: z.enum(['keyway', 'section', 'blank', 'tool', 'series']).meta({
-      description:
-        'What kind of thing it names. series: several blanks under one name that differ in something else, their length for example.',
-    }),
-    section: shownText.optional().meta({ description: 'The section that it stands for, as profiles name it.' }),
-    profile: z
-      .string()
-      .min(1)
-      .max(100)
-      .optional()
-      .meta({ description: 'Id of the one profile that it stands for, where the section does not say it.' }),
-    scheme: shownText.optional().meta({ description: 'The naming scheme, list or catalogue that uses the name.' }),
-    chambers: chambers
-      .optional()
-      .meta({ description: 'Number of pin positions that the named blank is long enough for.' }),
-    supersededBy: shownText.optional().meta({ description: 'The name that is used instead now.' }),
-    note: z.string().optional().meta({ description: 'A remark for people.' }),
-  })
-  .meta({
-    id: 'name',
-    description: 'One name of the register. No influence on fit. Fields not named here are kept.',
-  });
-
-const claim = z
-  .looseObject({
-    blank: shownText.meta({ description: 'The blank or tool, by whatever name the source uses.' }),
-    opening: shownText.meta({ description: 'The keyway, by whatever name the source uses.' }),
-    enters: z.boolean().meta({ description: 'What is said: that it goes in, or that it does not.' }),
-    by: shownText.optional().meta({ description: 'Who says so: a chart, a catalogue, a colleague.' }),
-    note: z.string().optional().meta({ description: 'A remark for people.' }),
-  })
-  .meta({
-    id: 'claim',
-    description: 'What somebody says of a blank and a keyway, to be checked against the outlines. No influence on fit.',
-  });
-
-const lessonStep = z
-  .looseObject({
-    show: z.enum(['words', 'pair', 'wall', 'tiers', 'passage', 'question']).meta({
-      description:
-        'words: title and words alone. pair: one blank in one keyway. wall: one blank in every keyway. tiers: the tiers up to a blank. passage: what several keyways have in common. question: one blank and one keyway, the answer hidden at first.',
-    }),
-    title: shownText.meta({ description: 'What stands large over the picture.' }),
-    words: z.string().max(2_000).optional().meta({ description: 'What is said of it, a sentence or two.' }),
-    blank: z.string().min(1).max(100).optional().meta({ description: 'Id of the blank or tool.' }),
-    opening: z.string().min(1).max(100).optional().meta({ description: 'Id of the keyway.' }),
-    openings: z
-      .array(z.string().min(1).max(100))
-      .max(MAX_PROFILES)
-      .optional()
-      .meta({ description: 'Ids of the keyways, where several are shown; all where not given.' }),
-    push: z.boolean().optional().meta({ description: 'true: the blank is pushed in from the front before the eyes.' }),
-  })
-  .meta({ id: 'lessonStep', description: 'One step of the lesson. Fields not named here are kept.' });
-
-const lesson = z
-  .looseObject({
-    title: shownText.meta({ description: 'Title of the lesson.' }),
-    steps: z.array(lessonStep).max(MAX_LESSON_STEPS).meta({ description: 'The steps, in order.' }),
-  })
-  .meta({ id: 'lesson', description: 'A script to show a room, step by step. No influence on fit.' });
 
 const family = z
   .looseObject({
@@ -281,7 +210,7 @@ const family = z
       description:
         "The thinnest web that a blade of the family should have, in the file's units: milling warns below it. No influence on fit.",
     }),
-    profiles: z.array(profile).min(1).max(MAX_PROFILES).meta({
+    profiles: z.array(profile).max(MAX_PROFILES).meta({
       description: 'The sections in chart order. Ids must be unique, which this schema cannot say.',
     }),
     names: z
@@ -295,6 +224,7 @@ const family = z
       .optional()
       .meta({ description: 'What charts, catalogues and colleagues say of the family. In any order.' }),
     lesson: lesson.optional(),
+    plan: plan.optional(),
   })
   .meta({
     $id: 'urn:sectionary:family:1',
@@ -304,14 +234,15 @@ const family = z
   });
 
 /** The parts of a family file that say something of it in words. */
-const records = family.pick({ names: true, claims: true, lesson: true });
+const records = family.pick({ names: true, claims: true, lesson: true, plan: true });
 
 /** The family file without a look into its profiles and its records. */
 const frame = family.extend({
-  profiles: z.array(z.unknown()).min(1).max(MAX_PROFILES),
+  profiles: z.array(z.unknown()).max(MAX_PROFILES),
   names: z.unknown().optional(),
   claims: z.unknown().optional(),
   lesson: z.unknown().optional(),
+  plan: z.unknown().optional(),
 });
 
 /** The records of a family file by name. */
@@ -340,6 +271,9 @@ export type ClaimFile = NonNullable<FamilyFile['claims']>[number];
 
 /** The lesson of a file. */
 export type LessonFile = NonNullable<FamilyFile['lesson']>;
+
+/** The plan of a file. */
+export type PlanFile = NonNullable<FamilyFile['plan']>;
 
 /** A place where a value does not have the shape of the format. */
 export interface ShapeFault {

@@ -9,7 +9,7 @@ const CURES: ReadonlyMap<string | number | undefined, string> = new Map([
   ['runningClearance', "Write a gap of 0 or more in the file's units, such as 0.04 for mm."],
   ['tolerance', "Write a deviation of 0 or more in the file's units, such as 0.02 for mm, or leave the field out."],
   ['tiltLimitDeg', 'Write an angle from 0 to 15 degrees, or leave the field out.'],
-  ['profiles', 'Write a list of at least one profile, "profiles": [ { … } ].'],
+  ['profiles', 'Write a list of profiles, "profiles": [ { … } ].'],
   ['id', 'Write an id of letters, digits and . _ : - (the first a letter or digit, 100 at most).'],
   ['kind', 'Write "opening" for a keyway, "blank" for an uncut key, "tool" for anything else that goes in.'],
   ['section', 'Write the name of the section in quotes, or leave the field out.'],
@@ -28,6 +28,9 @@ const CURES: ReadonlyMap<string | number | undefined, string> = new Map([
   ['rootRadius', "Write a radius of 0 or more in the file's units, or leave the field out."],
 ]);
 
+/** What to write in the limits of a planned blade. */
+const BLADE_CURE = "Write a length in the file's units, such as 2 mm.";
+
 /** What to write in the fields of the register, the claims and the lesson. */
 const RECORD_CURES: ReadonlyMap<string | number | undefined, string> = new Map([
   ['names', 'Write a list of names, or leave the field out.'],
@@ -42,6 +45,17 @@ const RECORD_CURES: ReadonlyMap<string | number | undefined, string> = new Map([
   ['show', 'Write "words", "pair", "wall", "tiers", "passage" or "question".'],
   ['steps', 'Write a list of steps, [{ "show": "words", "title": "…" }].'],
   ['push', 'Write true or false, or leave the field out.'],
+  ['plan', 'Write "plan": { "areas": [], "holders": [], "blade": { … } }, or leave the field out.'],
+  ['areas', 'Write a list of areas, [{ "id": "…", "name": "…" }].'],
+  ['holders', 'Write a list of holders, [{ "id": "…", "name": "…", "enters": [] }].'],
+  ['free', 'Write a list of ids of areas, or leave the field out.'],
+  ['baseBlanks', 'Write true or false, or leave the field out.'],
+  ['allSection', 'Write true or false, or leave the field out.'],
+  ['reserve', 'Write a whole number of sections, 0 to 1,000, or leave the field out.'],
+  ['stops', 'Write 1, 2 or 3, or leave the field out.'],
+  ['depths', 'Write 1, 2, 3 or 4, or leave the field out.'],
+  ['flankDeg', 'Write an angle from 0 to less than 90 degrees, or leave the field out.'],
+  ['sides', 'Write "left", "right" or "both", or leave the field out.'],
 ]);
 
 /**
@@ -76,6 +90,8 @@ function cureFor(path: FilePath, missing: boolean): string {
   if ((field === 'profiles' || field === 'grooves') && inside > 0)
     return `Write each of the ${field} as an object { … }.`;
   const cures = isRecord ? RECORD_CURES : CURES;
+  if (path.includes('blade') && field !== 'flankDeg' && field !== 'sides') return BLADE_CURE;
+  if (path[0] === 'plan' && field === 'enters') return 'Write a list of ids of areas, "enters": [].';
   const cure =
     cures.get(field) ?? (isRecord ? 'Write a text of 1 to 200 characters.' : undefined) ?? 'Write what is asked for.';
   return missing ? `Add the field ${sayText(String(field))}. ${cure}` : cure;

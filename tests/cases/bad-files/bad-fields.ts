@@ -149,13 +149,6 @@ export const TOP: BadFile[] = [
     words: /15\.5, must be at most 15/,
     byShape: true,
   },
-  {
-    name: 'an empty family',
-    text: family({ profiles: [] }),
-    path: 'profiles',
-    words: /0 entries, must have at least 1 entry/,
-    byShape: true,
-  },
   { name: 'no profiles', text: without('profiles'), path: 'profiles', words: /missing.*list/, byShape: true },
   {
     name: 'profiles by name',

@@ -138,13 +138,13 @@ describe('kept work', () => {
     };
     for (const nonsense of [undefined, null, 7, 'text', [], {}, { ...work, version: 9 }, { ...work, past: 'x' }])
       expect(why(nonsense)).toBe('It is not in a form that this program knows.');
-    expect(why({ ...work, file: { ...work.file, profiles: [] } })).toBe(
-      'profiles is a list with 0 entries, must have at least 1 entry.',
+    expect(why({ ...work, file: { ...work.file, profiles: 'none' } })).toBe(
+      'profiles is the text "none", must be a list [ … ].',
     );
     expect(why({ ...work, file: { ...work.file, runningClearance: Number.NaN } })).toBe('It is cut off.');
     const wrong = { ...work, past: [[{ kind: 'set', path: ['nowhere', 0], before: 1, after: 2 }]] };
     expect(reopened(wrong as KeptWork)).toMatchObject({ historyLost: true });
-    const empty = { ...work, past: [[{ kind: 'set', path: ['profiles'], before: [], after: [] }]] };
+    const empty = { ...work, past: [[{ kind: 'set', path: ['profiles'], before: 'none', after: [] }]] };
     expect(reopened(empty as KeptWork).other.getState()).toMatchObject({ past: [], future: [] });
     expect(reopened({ ...work, past: [7] } as unknown as KeptWork)).toMatchObject({ historyLost: true });
   });

@@ -47,7 +47,7 @@ describe('a family made from the value of another', () => {
     const [first] = file.profiles;
     const bad = changeFamily(replaceProfile(file, first.id, { ...first, name: ' ' }));
     expect(bad).toMatchObject({ ok: false, faults: [{ path: 'profiles[0].name' }] });
-    expect(changeFamily({ ...file, profiles: [] })).toMatchObject({ ok: false });
+    expect(changeFamily({ ...file, profiles: {} as never })).toMatchObject({ ok: false });
     expect(writeFamily(file)).toBe(before);
   });
 

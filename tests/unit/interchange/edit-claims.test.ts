@@ -10,7 +10,8 @@ import {
   renameInClaims,
   replaceClaim,
 } from '../../../src/interchange/json/edit-claims.ts';
-import { type FamilyFile, MAX_CLAIMS } from '../../../src/interchange/json/schema.ts';
+import { MAX_CLAIMS } from '../../../src/interchange/json/record-schema.ts';
+import type { FamilyFile } from '../../../src/interchange/json/schema.ts';
 
 const { claims: _claims, ...LESSON } = JSON.parse(
   readFileSync('profiles-demo/first-lesson.json', 'utf8'),
