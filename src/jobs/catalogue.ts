@@ -1,5 +1,6 @@
 import { askFamily } from './ask-family.ts';
 import { checkFamilyClaims } from './check-family-claims.ts';
+import { countCapacity } from './count-capacity.ts';
 import { countConceptsJob } from './count-concepts.ts';
 import { describeFamily } from './describe-family.ts';
 import { describeTiers } from './describe-tiers.ts';
@@ -14,6 +15,7 @@ import { judgeTolerances } from './judge-tolerances.ts';
 import { layOutTiers } from './lay-out-tiers.ts';
 import { listNames } from './list-names.ts';
 import { readDrawing } from './read-drawing.ts';
+import { solvePlan } from './solve-plan.ts';
 import { tracePictureJob } from './trace-picture.ts';
 import { verifyFamily } from './verify-family.ts';
 
@@ -37,6 +39,8 @@ export const catalogue = {
   layOutTiers,
   describeTiers,
   countConcepts: countConceptsJob,
+  solvePlan,
+  countCapacity,
 };
 
 /** The name of an operation. */
