@@ -1,6 +1,6 @@
 import type { Holder } from '../family/plan.ts';
-import type { PlannedSection } from './access.ts';
 import type { AreaTree } from './area-tree.ts';
+import type { PlannedSection } from './planned-access.ts';
 
 /** What a blank is named by. */
 interface Named {

@@ -1,7 +1,7 @@
 import type { Area, Plan } from '../family/plan.ts';
-import type { AccessFault, PlannedSection } from './access.ts';
 import type { AccessTable } from './access-table.ts';
 import { type AreaTree, areaPath, FREE, MUST, NOT } from './area-tree.ts';
+import type { AccessFault, PlannedSection } from './planned-access.ts';
 
 /** What contradictions are looked for in. */
 export interface PlanGround {

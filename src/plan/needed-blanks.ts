@@ -1,7 +1,7 @@
 import type { Holder, Plan } from '../family/plan.ts';
-import type { AccessFault, PlannedBlank, PlannedSection } from './access.ts';
 import { type AreaTree, FREE, MUST } from './area-tree.ts';
 import { blankNames } from './blank-name.ts';
+import type { AccessFault, PlannedBlank, PlannedSection } from './planned-access.ts';
 
 /** A set of sections that somebody must be able to enter with one blank. */
 interface Wanted {
