@@ -1,0 +1,145 @@
+import type { AccessTable } from './access-table.ts';
+
+/**
+ * A table as the solver takes it: what must go in and what must be stopped, by row and by column, without the rows and
+ * columns that others speak for. All lists ascend.
+ */
+export interface Kernel {
+  readonly rows: number;
+  readonly columns: number;
+  /** By row: the columns that must enter it, and those that must be stopped. */
+  readonly ones: readonly (readonly number[])[];
+  readonly zeros: readonly (readonly number[])[];
+  /** By column: the rows that it must enter, and those that must stop it. */
+  readonly onesOf: readonly (readonly number[])[];
+  readonly zerosOf: readonly (readonly number[])[];
+  /** By row and column of the kernel: its place in the table. */
+  readonly rowPlaces: readonly number[];
+  readonly columnPlaces: readonly number[];
+  /** By row of the table: the row of the kernel whose wards it takes; -1: it needs none. */
+  readonly speaker: readonly number[];
+}
+
+interface Line {
+  readonly ones: Set<number>;
+  readonly zeros: Set<number>;
+}
+
+/**
+ * Leaves out what cannot change the number of sites. A row that stops and admits no more than another one does takes
+ * that row's wards; a column whose wishes another column has too, and more, is kept when that one is; a row that stops
+ * nothing needs no ward, a column that is stopped nowhere no look. Free cells ask for nothing.
+ *
+ * @check tests/laws/ward-plans.test.ts, against plans of whole tables by brute force
+ */
+export function reduceTable(table: AccessTable): Kernel {
+  const columns = table[0]?.length ?? 0;
+  let rowLines = linesOf(table.length, columns, (i, j) => table[i][j]);
+  let columnLines = linesOf(columns, table.length, (j, i) => table[i][j]);
+  const speakers = table.map((_, i) => i);
+  for (;;) {
+    const keptRows = withoutSpokenFor(rowLines, speakers);
+    columnLines = onlyWith(columnLines, keptRows);
+    const keptColumns = withoutSpokenFor(columnLines);
+    const before = rowLines.size + columnLines.size;
+    rowLines = onlyWith(keptRows, keptColumns);
+    columnLines = onlyWith(keptColumns, rowLines);
+    if (rowLines.size + columnLines.size === before && keptRows.size === rowLines.size) break;
+  }
+  return kernelOf(rowLines, columnLines, speakers);
+}
+
+type Lines = Map<number, Line>;
+
+function linesOf(count: number, across: number, cell: (line: number, place: number) => 0 | 1 | null): Lines {
+  const lines: Lines = new Map();
+  for (let line = 0; line < count; line++) {
+    const [ones, zeros] = [new Set<number>(), new Set<number>()];
+    for (let place = 0; place < across; place++) {
+      const value = cell(line, place);
+      if (value === 1) ones.add(place);
+      if (value === 0) zeros.add(place);
+    }
+    lines.set(line, { ones, zeros });
+  }
+  return lines;
+}
+
+/** The lines that no other one speaks for; who speaks for the rest is noted, -1 for nobody. */
+function withoutSpokenFor(lines: Lines, speakers?: number[]): Lines {
+  const kept: Lines = new Map(lines);
+  for (const [at, line] of lines) {
+    if (line.zeros.size === 0) {
+      kept.delete(at);
+      if (speakers) speakers[at] = -1;
+      continue;
+    }
+    for (const [other, wider] of kept) {
+      if (other === at || !isWithin(line.zeros, wider.zeros) || !isWithin(line.ones, wider.ones)) continue;
+      kept.delete(at);
+      if (speakers) speakers[at] = other;
+      break;
+    }
+  }
+  return kept;
+}
+
+function isWithin(part: Set<number>, whole: Set<number>): boolean {
+  if (part.size > whole.size) return false;
+  for (const member of part) if (!whole.has(member)) return false;
+  return true;
+}
+
+/** The lines with only those places that are left across. */
+function onlyWith(lines: Lines, across: Lines): Lines {
+  const keep = (places: Set<number>) => new Set([...places].filter((place) => across.has(place)));
+  return new Map([...lines].map(([at, { ones, zeros }]) => [at, { ones: keep(ones), zeros: keep(zeros) }]));
+}
+
+function kernelOf(rowLines: Lines, columnLines: Lines, speakers: readonly number[]): Kernel {
+  const rowPlaces = [...rowLines.keys()];
+  const columnPlaces = [...columnLines.keys()];
+  const rowAt = new Map(rowPlaces.map((place, i) => [place, i]));
+  const columnAt = new Map(columnPlaces.map((place, j) => [place, j]));
+  const listed = (places: Set<number>, at: Map<number, number>) =>
+    [...places].flatMap((place) => at.get(place) ?? []).sort((a, b) => a - b);
+  const lastSpeaker = (place: number): number => {
+    let at = place;
+    while (at >= 0 && speakers[at] !== at) at = speakers[at];
+    return at < 0 ? -1 : (rowAt.get(at) ?? -1);
+  };
+  return {
+    rows: rowPlaces.length,
+    columns: columnPlaces.length,
+    ones: [...rowLines.values()].map(({ ones }) => listed(ones, columnAt)),
+    zeros: [...rowLines.values()].map(({ zeros }) => listed(zeros, columnAt)),
+    onesOf: [...columnLines.values()].map(({ ones }) => listed(ones, rowAt)),
+    zerosOf: [...columnLines.values()].map(({ zeros }) => listed(zeros, rowAt)),
+    rowPlaces,
+    columnPlaces,
+    speaker: speakers.map((_, place) => lastSpeaker(place)),
+  };
+}
+
+/**
+ * Wards of the kernel's rows as wards and least grooves of the whole table.
+ *
+ * @param wards by row of the kernel, `sites` depths each.
+ */
+export function expandWards(
+  table: AccessTable,
+  kernel: Kernel,
+  wards: readonly (readonly number[])[],
+  sites: number,
+): { wards: number[][]; grooves: number[][] } {
+  const whole = table.map((_, i) => {
+    const speaker = kernel.speaker[i];
+    return speaker < 0 ? new Array<number>(sites).fill(0) : [...wards[speaker]];
+  });
+  const grooves = Array.from({ length: table[0]?.length ?? 0 }, (_, j) =>
+    Array.from({ length: sites }, (_, s) =>
+      table.reduce((deepest, row, i) => (row[j] === 1 ? Math.max(deepest, whole[i][s]) : deepest), 0),
+    ),
+  );
+  return { wards: whole, grooves };
+}
