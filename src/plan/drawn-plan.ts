@@ -1,0 +1,82 @@
+import type { Plan } from '../family/plan.ts';
+import type { Milled, ProfileKind } from '../profile/profile.ts';
+import type { LimitWord } from './limit-word.ts';
+import type { PlanGap } from './plan-gap.ts';
+import type { Access } from './planned-access.ts';
+import type { SightLine } from './sight-line.ts';
+import type { WardPlan } from './ward-plan.ts';
+import type { WardSite } from './ward-sites.ts';
+
+/** What a plan is drawn from. */
+export interface DrawPlanInput {
+  readonly plan: Plan;
+  readonly access: Access;
+  /** Rows and columns of the access first; those kept in reserve behind them are given room and not drawn. */
+  readonly wardPlan: WardPlan;
+  readonly gap: PlanGap;
+  /** Names for the sections in their order, where they are not to be those of the access. */
+  readonly names?: readonly (string | undefined)[];
+}
+
+/** A section made from a plan. */
+export interface PlannedProfile {
+  /** The same for the same section or set of sections. */
+  readonly id: string;
+  readonly kind: ProfileKind;
+  readonly name: string;
+  readonly section?: string;
+  readonly milled: Milled;
+}
+
+/** A pair by the ids of its two parts, and the length that it sets, nanometres. */
+export interface PlanPair {
+  readonly blank: string;
+  readonly opening: string;
+  readonly length: number;
+}
+
+/** A pair that did not come out as it must: by how much, in words. */
+export interface PairFault {
+  readonly blank: string;
+  readonly opening: string;
+  readonly kind: 'stays-out' | 'too-tight' | 'goes-in';
+  readonly words: string;
+}
+
+/** The web of a blank. */
+export interface PlanWeb {
+  readonly id: string;
+  /** The thinnest, in any direction; nanometres. */
+  readonly thickness: number;
+}
+
+/** What was found when a drawn plan was judged. Lengths in nanometres. */
+export interface PlanReport {
+  /** The real site of each site of the ward plan, and the best that placing them could find, in words. */
+  readonly sites: readonly WardSite[];
+  readonly placed: string;
+  /** The gap all round that keyways were drawn with. */
+  readonly gap: number;
+  readonly pairs: { readonly wanted: number; readonly forbidden: number; readonly free: number };
+  /** The smallest clearance over pairs that must enter; null where there is none. */
+  readonly clearance: PlanPair | null;
+  /** The least wear of both parts at which a forbidden pair goes in; null where none does, or there is none. */
+  readonly guard: PlanPair | null;
+  /** The blanks, in order. */
+  readonly webs: readonly PlanWeb[];
+  /** The openings, in order. */
+  readonly sights: readonly SightLine[];
+}
+
+/** A plan drawn and confirmed, or why there is none. */
+export type DrawnPlan =
+  | { readonly ok: true; readonly profiles: readonly PlannedProfile[]; readonly report: PlanReport }
+  | {
+      readonly ok: false;
+      /** What binds, the most helpful first. */
+      readonly why: readonly LimitWord[];
+      /** Pairs that were not confirmed, the first ones; empty where none was judged. */
+      readonly pairs: readonly PairFault[];
+      /** What would do, in words. */
+      readonly nearest?: string;
+    };
