@@ -6,6 +6,7 @@ import { describeFamily } from './describe-family.ts';
 import { describeTiers } from './describe-tiers.ts';
 import { drawParts } from './draw-parts.ts';
 import { findPassage } from './find-passage.ts';
+import { findStrength } from './find-strength.ts';
 import { fitFamily } from './fit-family.ts';
 import { guardFamily } from './guard-family.ts';
 import { identifyOutline } from './identify-outline.ts';
@@ -34,6 +35,7 @@ export const catalogue = {
   listNames,
   drawParts,
   findPassage,
+  findStrength,
   readDrawing,
   tracePicture: tracePictureJob,
   layOutTiers,
