@@ -4,8 +4,8 @@ import { MAX_CLAIMS } from '../json/record-schema.ts';
 import { looksNumeric } from './cell-number.ts';
 import { type ClaimColumns, claimColumns, claimHeading } from './claim-columns.ts';
 import { claimMark, isClaimMark } from './claim-marks.ts';
+import { type WordCells as Row, splitTable } from './split-table.ts';
 import { isHeader } from './table-columns.ts';
-import { parseTable } from './table-text.ts';
 
 /** list: one claim a row. matrix: keyways along the first row, blanks down the first column, a mark in each cell. */
 export type ClaimsForm = 'list' | 'matrix';
@@ -31,20 +31,11 @@ export type ClaimsRead =
     }
   | { readonly ok: false; readonly faults: readonly FileFault[] };
 
-/** Longest text that is read, in characters: a list of as many claims as a family may have. */
-export const MOST_CLAIM_CHARACTERS = 8_000_000;
-
 /** Most faults that are told. */
 export const MOST_FAULTS = 20;
 
 /** Longest name, as in the family file. */
 const LONGEST_NAME = 200;
-
-/** A row that is not empty, with its number in the text from 1. */
-interface Row {
-  readonly number: number;
-  readonly cells: readonly string[];
-}
 
 interface Found {
   readonly claims: Claim[];
@@ -100,50 +91,6 @@ export function looksLikeClaims(text: string): boolean {
 
 function refuse(what: string, cure: string, path = 'table'): ClaimsRead {
   return { ok: false, faults: [{ path, what, cure }] };
-}
-
-function splitTable(text: string): { readonly rows: readonly Row[] } | { readonly fault: FileFault } {
-  const fault = (path: string, what: string, cure: string) => ({ fault: { path, what, cure } });
-  if (text.length > MOST_CLAIM_CHARACTERS)
-    return fault(
-      'table',
-      `is longer than ${MOST_CLAIM_CHARACTERS / 1e6} million characters`,
-      'Take it in several parts.',
-    );
-  const clean = text.replace(/^\uFEFF/, '').replace(/\r\n|\r/g, '\n');
-  const stray = clean.indexOf('\0');
-  if (stray >= 0) {
-    const row = clean.slice(0, stray).split('\n').length;
-    return fault(`row ${row}`, 'has characters that no table has', 'Save the table as CSV in UTF-8 and take that.');
-  }
-  const stated = /^sep=(.)\n/.exec(clean)?.[1];
-  const { rows, badQuote } = parseTable(clean, stated ?? findSeparator(clean));
-  if (badQuote !== null) {
-    const cure = 'Close it before the end of its cell, or double it where it stands for itself.';
-    return fault(`row ${badQuote + 1}`, 'has a stray quotation mark', cure);
-  }
-  const all = rows.map((cells, i) => ({ number: i + 1, cells: cells.map(plainCell) }));
-  const filled = all.filter(({ cells }) => cells.some((cell) => cell !== ''));
-  return { rows: stated ? filled.slice(1) : filled };
-}
-
-/** What parts the cells of most of the first lines: tabs, semicolons, bars, else commas. */
-function findSeparator(text: string): string {
-  const lines = text
-    .split('\n', 60)
-    .map((line) => line.slice(0, 4_000).replace(/"[^"]*"/g, ''))
-    .filter((line) => line.trim() !== '');
-  const parts = (mark: string) => 2 * lines.filter((line) => line.includes(mark)).length > lines.length;
-  return ['\t', ';', '|'].find(parts) ?? ',';
-}
-
-/** A cell without what is round it, and without the apostrophe that keeps a spreadsheet from taking it for a formula. */
-function plainCell(cell: string): string {
-  if (cell === '') return '';
-  return cell
-    .replace(/[\p{Cc}\s]+/gu, ' ')
-    .trim()
-    .replace(/^'(?=\s*[=+\-@＝＋－＠])/, '');
 }
 
 /** So many rows are looked at to know the form. */
