@@ -23,7 +23,10 @@ export interface Capacity {
   readonly bittings: bigint;
   /** Bittings without any rule: depths to the power of chambers. */
   readonly without: bigint;
-  readonly sections: ExclusiveSections;
+  /** Which sections exclude each other; null without a family. */
+  readonly sections: ExclusiveSections | null;
+  /** How many sections are counted. */
+  readonly count: number;
   /** Bittings times sections that exclude each other. */
   readonly keys: bigint;
   /** One of the bittings, to be shown in every section; null where no bitting keeps the rules. */
@@ -37,8 +40,10 @@ export interface Capacity {
 /** What is counted. */
 export interface CapacityInput {
   readonly rules: BittingRules;
-  /** `goesIn[blank][keyway]`; empty where there is no family: then one section is counted. */
-  readonly goesIn: readonly (readonly boolean[])[];
+  /** `goesIn[blank][keyway]`; null where there is no family. */
+  readonly goesIn: readonly (readonly boolean[])[] | null;
+  /** Without a family: so many sections are taken to exclude each other; 1 where not given. */
+  readonly sections?: number;
   /** Which bitting is the example, from 0; taken round where there are fewer. The middle one where not given. */
   readonly example?: bigint;
 }
@@ -54,8 +59,8 @@ export interface CapacityInput {
  */
 export function* countingCapacity(input: CapacityInput): Generator<CountProgress, Capacity, void> {
   const { rules, goesIn } = input;
-  const sections = goesIn.length > 0 ? yield* findingExclusiveSections(goesIn) : ONE_SECTION;
-  const count = goesIn.length > 0 ? sections.pairs.length : 1;
+  const sections = goesIn && (yield* findingExclusiveSections(goesIn));
+  const count = sections?.pairs.length ?? input.sections ?? 1;
   const counted = yield* countingBittings(rules);
   const { bittings } = counted;
   const variants: Variant[] = [];
@@ -78,13 +83,12 @@ export function* countingCapacity(input: CapacityInput): Generator<CountProgress
     bittings,
     without: BigInt(rules.depths) ** BigInt(rules.chambers),
     sections,
+    count,
     keys: bittings * BigInt(count),
     ...exampleOf(counted, input.example),
     variants,
   };
 }
-
-const ONE_SECTION: ExclusiveSections = { pairs: [], atMost: 1 };
 
 function exampleOf({ bittings, nth }: BittingCount, wanted: bigint | undefined) {
   if (bittings === 0n) return { example: null, exampleNumber: 0n };

@@ -18,8 +18,8 @@ export interface SearchProgress {
   readonly total: number;
 }
 
-/** Looks at a line between two nodes after which the search ends with a bound: about two seconds. */
-const MOST_LOOKS = 20_000_000;
+/** Looks at a line between two nodes after which the search ends with a bound: about a second. */
+const MOST_LOOKS = 10_000_000;
 /** Looks between two looks of whoever runs the search. */
 const STRIDE = 200_000;
 

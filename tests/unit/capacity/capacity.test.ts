@@ -3,7 +3,7 @@ import { USUAL_RULES } from '../../../src/capacity/bitting-rules.ts';
 import { type Capacity, type CapacityInput, countingCapacity } from '../../../src/capacity/capacity.ts';
 
 function capacity(input: Partial<CapacityInput>): Capacity {
-  const steps = countingCapacity({ rules: USUAL_RULES, goesIn: [], ...input });
+  const steps = countingCapacity({ rules: USUAL_RULES, goesIn: null, ...input });
   for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
@@ -21,8 +21,10 @@ test('bittings times the sections that exclude each other', () => {
   const { bittings, without, keys, sections } = capacity({ goesIn: threeSections });
   // Ten depths, six chambers, at most 7 apart: the row of tests/outside/key-changes.test.ts.
   expect([bittings, without, keys]).toEqual([753_754n, 1_000_000n, 2_261_262n]);
-  expect(sections.pairs.length).toBe(3);
+  expect(sections?.pairs.length).toBe(3);
   expect(capacity({}).keys).toBe(753_754n);
+  expect(capacity({ sections: 12 }).keys).toBe(9_045_048n);
+  expect(capacity({ goesIn: [] }).keys).toBe(0n);
 });
 
 test('a family whose only blank enters all has one section', () => {

@@ -1,0 +1,102 @@
+import { allowedDepths } from '../capacity/bitting-rules.ts';
+import type { Capacity, Variant } from '../capacity/capacity.ts';
+import { cautionLine } from '../family/cautions.ts';
+import type { EntryTable } from '../family/entry-table.ts';
+import { type Family, openingsOf } from '../family/family.ts';
+import { judgeEntryTable } from '../family/judge-entry-table.ts';
+import { catalogue } from '../jobs/catalogue.ts';
+import { runInSlices } from '../jobs/job.ts';
+import { shown } from './fit-table.ts';
+import type { CapacityCommand } from './parse-capacity.ts';
+import { EXIT, type Shell } from './shell.ts';
+
+/**
+ * Counts the keys of a system, with a family those of all sections that exclude each other; returns the exit code.
+ *
+ * @check tests/unit/cli/run-capacity.test.ts
+ */
+export async function runCapacity(family: Family | null, command: CapacityCommand, shell: Shell): Promise<number> {
+  if (family && openingsOf(family).length === 0) {
+    shell.warn(`${command.file}: has no openings, so it has no sections to count. Leave the file out.\n`);
+    return EXIT.badInput;
+  }
+  const table = family && (await judgedBlanks(family, shell));
+  const { rules, sections } = command;
+  const goesIn = table?.goesIn.map((row) => row.map((cell) => cell !== false)) ?? null;
+  const capacity = await catalogue.countCapacity({ rules, goesIn, sections }, shell.jobs);
+  shell.print(command.json ? toJson(capacity, table, command) : toText(capacity, table, family, command));
+  return EXIT.done;
+}
+
+/** What goes into what, blanks only. */
+function judgedBlanks(family: Family, shell: Shell): Promise<EntryTable> {
+  const profiles = family.profiles.filter(({ kind }) => kind !== 'tool');
+  return runInSlices(judgeEntryTable({ ...family, profiles }), shell.jobs);
+}
+
+function pairsOf({ sections }: Capacity, table: EntryTable | null) {
+  if (!sections || !table) return [];
+  return sections.pairs.map(({ keyway, blank }) => ({
+    opening: table.openings[keyway],
+    blank: table.entrants[blank],
+  }));
+}
+
+function toJson(capacity: Capacity, table: EntryTable | null, { rules, firstDepth }: CapacityCommand): string {
+  const { bittings, without, keys, count, sections, example, variants } = capacity;
+  const written = (depths: readonly number[]) => depths.map((depth) => depth + firstDepth);
+  const value = {
+    chambers: rules.chambers,
+    depths: rules.depths,
+    macs: rules.maximumAdjacent,
+    allowed: allowedDepths(rules).map(written),
+    bittings: String(bittings),
+    withoutRules: String(without),
+    sections: count,
+    sectionsAtMost: sections?.atMost ?? count,
+    exclusive: pairsOf(capacity, table),
+    keyChanges: String(keys),
+    example: example && written(example),
+    variants: variants.map(({ of, count: its, bittings: b, keys: k, now }) => ({
+      of,
+      count: its,
+      bittings: String(b),
+      keyChanges: String(k),
+      now,
+    })),
+    caution: cautionLine('capacity'),
+  };
+  return `${JSON.stringify(value, null, 2)}\n`;
+}
+
+function toText(capacity: Capacity, table: EntryTable | null, family: Family | null, command: CapacityCommand): string {
+  const { bittings, without, keys, count, sections, example } = capacity;
+  const { rules, firstDepth } = command;
+  const nameOf = (id: string) => shown(family?.profiles.find((profile) => profile.id === id)?.name ?? id);
+  const macs = rules.maximumAdjacent === null ? 'no maximum adjacent cut' : `MACS ${rules.maximumAdjacent}`;
+  const proved = !sections || sections.atMost === count;
+  const lines = [
+    `${rules.chambers} chambers, ${rules.depths} depths (${firstDepth} to ${firstDepth + rules.depths - 1}), ${macs}`,
+    `  ${digits(bittings)} bittings keep the rules, of ${digits(without)}`,
+    `  ${count} ${count === 1 ? 'section' : 'sections'}${family ? ' that exclude each other' : ''}${proved ? '' : `; no more than ${sections.atMost}`}`,
+    `  ${digits(keys)} key changes`,
+    ...pairsOf(capacity, table).map(({ opening, blank }) => `    ${nameOf(opening)}: keys on ${nameOf(blank)}`),
+    ...(example
+      ? [`An example: ${example.map((depth) => depth + firstDepth).join(' ')}, the same in every section`]
+      : []),
+    'One more, one less',
+    ...capacity.variants.filter(({ now }) => !now).map((variant) => `  ${variantLine(variant, keys)}`),
+    cautionLine('capacity'),
+  ];
+  return `${lines.join('\n')}\n`;
+}
+
+function variantLine({ of, count, keys }: Variant, now: bigint): string {
+  const factor = now === 0n ? '' : `  x ${(Number((keys * 1000n) / now) / 1000).toFixed(2)}`;
+  return `${String(count).padStart(5)} ${of.padEnd(8)}  ${digits(keys).padStart(26)}${factor}`;
+}
+
+/** Digits in groups of three, parted so that no language reads a fraction. */
+function digits(value: bigint): string {
+  return String(value).replace(/\B(?=(\d{3})+$)/g, ' ');
+}

@@ -1,0 +1,85 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { runCommand } from '../../../src/cli/run-command.ts';
+import type { Shell } from '../../../src/cli/shell.ts';
+
+const COLLEGE = readFileSync('profiles-demo/polderwick.json', 'utf8');
+
+async function run(line: string, text = COLLEGE) {
+  const said = { out: '', err: '' };
+  const shell: Shell = {
+    readText: () => text,
+    writeText: () => {
+      throw new Error('nothing is written here');
+    },
+    isSameFile: (a, b) => a === b,
+    print: (words) => {
+      said.out += words;
+    },
+    warn: (words) => {
+      said.err += words;
+    },
+    width: 120,
+    jobs: { progress: () => {}, cancelled: () => false, pause: () => Promise.resolve(), now: () => 0 },
+  };
+  const code = await runCommand(line.split(' '), shell);
+  return { code, ...said };
+}
+
+test('without a family the bittings of a system are counted', async () => {
+  const { code, out } = await run('capacity --chambers 6 --depths 10 --macs 7');
+  expect(code).toBe(0);
+  expect(out).toContain('6 chambers, 10 depths (0 to 9), MACS 7');
+  // OEIS-like row of tests/outside/key-changes.test.ts.
+  expect(out).toContain('753 754 bittings keep the rules, of 1 000 000');
+  expect(out).toMatch(/ 7 chambers +7 131 596 {2}x 9\.46/);
+  expect(out).toContain('no security boundary');
+});
+
+test('with a family they are times the sections that exclude each other', async () => {
+  const { code, out } = await run('capacity family.json --json');
+  const told = JSON.parse(out);
+  expect(code).toBe(0);
+  expect([told.sections, told.sectionsAtMost, told.bittings, told.keyChanges]).toEqual([10, 10, '753754', '7537540']);
+  expect(told.exclusive).toContainEqual({ opening: 'heron-keyway', blank: 'heron-blank-5' });
+  expect(told.example).toHaveLength(6);
+});
+
+test('rules come by their options; depths are written from 1 where it is said so', async () => {
+  const line =
+    'capacity --two-step --macs none --first-depth 1 --master 6,3,8,5,2,9 --exclude 1 --exclude 2:5,7 --alike 2 --different 3 --sections 4 --json';
+  const told = JSON.parse((await run(line)).out);
+  expect(told.macs).toBeNull();
+  expect(told.allowed).toEqual([[2, 4, 8, 10], [9], [2, 4, 6, 10], [3, 7, 9], [4, 6, 8, 10], [3, 5, 7]]);
+  expect(told.sections).toBe(4);
+  expect(BigInt(told.keyChanges)).toBe(4n * BigInt(told.bittings));
+});
+
+test.each([
+  ['capacity --chambers 13', '--chambers: number of chambers: 13; give a whole number from 1 to 12'],
+  ['capacity --macs seven', '--macs is "seven", must be a whole number from 0 to 99'],
+  [
+    'capacity --depths 8 --master 1,2,3,4,5,8',
+    '--master: cut 6 of the top master is no depth of this system; there are 8 depths',
+  ],
+  ['capacity --parity eoeoeo', '--parity goes with --two-step: give both'],
+  ['capacity --two-step --parity eo', '--parity is "eo", must be 6 letters e (even) or o (odd)'],
+  ['capacity --exclude 9:1', '--exclude names chamber 9 of 6'],
+  ['capacity --exclude x', '--exclude is "x", must be depths parted by commas'],
+  ['capacity --macs 2 --macs 3', '--macs is given 2 times, give it once'],
+  ['capacity family.json --sections 3', '--sections is for a count without a family: leave out one of the two'],
+  ['capacity --tilt 3', '"capacity" takes no --tilt'],
+  ['capacity a.json b.json', '"capacity" takes no "b.json"'],
+])('%s is refused by its option', async (line, words) => {
+  const { code, out, err } = await run(line);
+  expect([code, out, err]).toEqual([2, '', `${words}. Use --help to see the commands.\n`]);
+});
+
+test('a family without keyways has nothing to count', async () => {
+  const family = JSON.parse(COLLEGE);
+  const tools = { ...family, profiles: family.profiles.filter(({ kind }: { kind: string }) => kind === 'tool') };
+  const text = JSON.stringify({ ...tools, claims: undefined, names: undefined, lesson: undefined, plan: undefined });
+  const { code, err } = await run('capacity family.json', text);
+  expect(code).toBe(2);
+  expect(err).toBe('family.json: has no openings, so it has no sections to count. Leave the file out.\n');
+});
