@@ -3,7 +3,7 @@ import {
   type KeyboardEvent,
   type MouseEvent,
   type RefObject,
-  useEffect,
+  useLayoutEffect,
   useMemo,
   useRef,
   useState,
@@ -99,7 +99,8 @@ function planeStyle({ layout: { width, height } }: LaidOut, { x, y, scale }: Dia
 function useDiagramHands(frame: RefObject<HTMLElement | null>, drawn: LaidOut | null, sheet: DiagramSheet) {
   const { selection, tiers: store } = useSession();
   const wantsFocus = useRef(false);
-  useEffect(() => {
+  // In the same commit as the new pick: a later effect of the commit before would take the wish for its own.
+  useLayoutEffect(() => {
     if (!wantsFocus.current) return;
     wantsFocus.current = false;
     frame.current?.querySelector<HTMLElement>('[data-relation="picked"]')?.focus({ preventScroll: true });

@@ -218,7 +218,8 @@ function useGoing({ selection }: Session, matrix: MatrixLayout, grid: RefObject<
     if (row >= 0) reveal.current.rowWindow.reveal(row);
     if (column >= 0) reveal.current.columnWindow.reveal(column);
   }, [entrantId, openingId, rowOrder, columnOrder]);
-  useEffect(() => {
+  // In the same commit as the new place: a later effect of the commit before would take the wish for its own.
+  useLayoutEffect(() => {
     if (!wantsFocus.current) return;
     wantsFocus.current = false;
     grid.current?.querySelector<HTMLElement>('[data-active]')?.focus({ preventScroll: true });
