@@ -1,10 +1,14 @@
 import type { Random } from '../fit/monte-carlo.ts';
+import { choose } from './choose.ts';
 import { type Code, nestedCodes } from './nested-codes.ts';
-import { levelsOf, rowTree } from './row-tree.ts';
+import { levelsOf, type RowGroup, rowTree } from './row-tree.ts';
 import { type SearchSetting, searchFrom, type WardSearch } from './ward-search.ts';
 
-/** Most sites that a construction tries for the tree. */
-const MOST_SITES = 40;
+/** So many sites above the fewest thinkable, for each stop, codes for the tree are tried on. */
+const FURTHER_SITES = 8;
+
+/** Most levels of groups that codes are made for; a longer chain of groups has better ways. */
+const MOST_LEVELS = 3;
 
 /**
  * Wards at once: codes for the tree of groups on as few sites as they go on, then further sites, one after another, for
@@ -13,48 +17,71 @@ const MOST_SITES = 40;
  * @param fewest sites that the codes are tried on first.
  */
 export function constructWards(setting: SearchSetting, fewest: number, random: Random): WardSearch {
-  const ways = [coverRest(searchFrom(setting, 0, []), random)];
   const tree = rowTree(setting.kernel);
-  const levels = levelsOf(tree);
-  const size = setting.kernel.rows * setting.kernel.columns;
-  for (let sites = Math.max(1, fewest); sites < Math.min(MOST_SITES, ways[0].sites); sites++) {
-    const codes = codesOn(sites, levels, tree, setting, random);
+  const most = levelsOf(tree) > MOST_LEVELS ? 0 : fewest + FURTHER_SITES * setting.stops;
+  let best: WardSearch | null = null;
+  for (let sites = Math.max(1, fewest); sites <= most; sites++) {
+    const codes = codesOn(sites, tree, setting, random);
     if (!codes) continue;
-    const searched = coverRest(searchFrom(setting, sites, codes), random);
-    ways.push(searched);
-    if (searched.sites <= sites || size > 2_000) break;
+    best = coverRest(searchFrom(setting, sites, codes), random);
+    break;
   }
-  return ways.reduce((best, way) => (way.sites < best.sites ? way : best));
+  if (best && best.sites <= fewest + 1) return best;
+  const plain = coverRest(searchFrom(setting, 0, []), random);
+  return best && best.sites <= plain.sites ? best : plain;
 }
 
-function codesOn(
-  sites: number,
-  levels: number,
-  tree: ReturnType<typeof rowTree>,
-  { depths, stops }: SearchSetting,
-  random: Random,
-): Code[] | null {
-  for (const ranks of rankings(sites * depths, levels)) {
-    const codes = nestedCodes(tree, { sites, depths, stops, random, ranks });
-    if (codes) return codes;
+/** The first codes for a tree that go on some sites, over all rankings that are worth trying. */
+function codesOn(sites: number, tree: RowGroup, setting: SearchSetting, random: Random): readonly Code[] | null {
+  const { depths, stops } = setting;
+  for (const ranks of rankings(sites, tree, setting)) {
+    const { codes, missing } = nestedCodes(tree, { sites, depths, stops, random, ranks });
+    if (missing === 0) return codes;
   }
   return null;
 }
 
-/** Ranks of rows and of each level of groups that are worth trying, the likeliest first. */
-function rankings(top: number, levels: number): number[][] {
-  const middle = Math.floor(top / 2);
-  const found: number[][] = [];
-  for (const row of [middle, middle - 1, middle + 1, middle - 2]) {
-    if (row < 1 || row > top) continue;
-    if (levels === 0) found.push([row]);
-    for (let above = top - 1; levels > 0 && above > row; above--)
-      found.push([
-        row,
-        ...Array.from({ length: levels }, (_, l) => row + Math.ceil(((above - row) * (l + 1)) / levels)),
-      ]);
-  }
-  return found;
+/** Codes of some ranking, taken by chance; where room ran out rows have codes that others have too. */
+export function someCodes(setting: SearchSetting, sites: number, random: Random): readonly Code[] | null {
+  const { depths, stops, kernel } = setting;
+  const tree = rowTree(kernel);
+  if (levelsOf(tree) > MOST_LEVELS) return null;
+  const choices = rankings(sites, tree, setting);
+  const ranks = choices[Math.floor(random() ** 2 * choices.length)];
+  return ranks ? nestedCodes(tree, { sites, depths, stops, random, ranks }).codes : null;
+}
+
+/** Most rankings that are tried on one number of sites. */
+const MOST_RANKINGS = 5;
+
+/**
+ * Ranks of rows and of each level of groups that are worth trying on some sites, the likeliest first: rows within a
+ * group, and all of them, must have room among the sets of their rank (the LYM inequality), and those come first whose
+ * rows and groups take the least share of all chains of sets.
+ */
+function rankings(sites: number, tree: RowGroup, { depths, stops }: SearchSetting): number[][] {
+  const [top, levels] = [sites * depths, levelsOf(tree)];
+  const size = largestHome(tree);
+  const taken = (wards: number, within: number) => choose(wards, stops - 1) / choose(within, wards - stops + 1);
+  const found: { ranks: number[]; share: number }[] = [];
+  for (let row = stops; row <= top; row++)
+    for (let above = levels > 0 ? row + 1 : top; above <= (levels > 0 ? top - 1 : top); above++) {
+      const crowded = depths === 1 && Math.max(size * taken(row, above), tree.rows.length * taken(row, top)) > 1 + 1e-9;
+      if (crowded) continue;
+      const groups = levels > 0 ? (tree.rows.length / size) * (1 - size * taken(row, above)) : 0;
+      const share = tree.rows.length * taken(row, top) + groups / choose(top, above);
+      const between = (level: number) => row + Math.ceil(((above - row) * level) / levels);
+      found.push({ ranks: [row, ...Array.from({ length: levels }, (_, level) => between(level + 1))], share });
+    }
+  return found
+    .sort((a, b) => a.share - b.share)
+    .slice(0, MOST_RANKINGS)
+    .map(({ ranks }) => ranks);
+}
+
+/** The most rows that lie directly in one group. */
+function largestHome({ single, groups }: RowGroup): number {
+  return Math.max(single.length, ...groups.map(largestHome));
 }
 
 /** Adds sites until nothing lacks, each with wards that stop as many of the open pairs as a climb finds. */

@@ -1,4 +1,5 @@
 import type { Random } from '../fit/monte-carlo.ts';
+import { someCodes } from './construct-wards.ts';
 import { searchFrom, type WardSearch } from './ward-search.ts';
 
 /** A search for the same table on one site less, in small steps. */
@@ -25,17 +26,17 @@ export function fewerSites(found: WardSearch, random: Random): FewerSites {
       sites - 1,
       rows.map((row) => row.filter((_, s) => s !== site)),
     );
-  const starts = Array.from({ length: sites }, (_, site) => site).sort(
-    (a, b) => without(a).lacking - without(b).lacking,
-  );
+  const lacking = found.lackingWithout();
+  const starts = Array.from({ length: sites }, (_, site) => site).sort((a, b) => lacking[a] - lacking[b]);
   let [turn, idle] = [0, 0];
   const state = { search: without(starts[0]) };
   let least = state.search.lacking;
   const cost = 2 * Math.max(1, (setting.kernel.rows + setting.kernel.columns) * sites);
   const renew = () => {
     turn++;
-    state.search = without(starts[turn % sites]);
-    const shaken = Math.floor(turn / sites) * 0.02;
+    const codes = turn % 2 === 1 ? someCodes(setting, sites - 1, random) : null;
+    state.search = codes ? searchFrom(setting, sites - 1, codes) : without(starts[(turn >> 1) % sites]);
+    const shaken = codes ? 0 : Math.floor(turn / (2 * sites)) * 0.02;
     for (let row = 0; row < setting.kernel.rows; row++)
       for (let site = 0; site < sites - 1; site++)
         if (random() < Math.min(0.3, shaken)) state.search.set(row, site, Math.floor(random() * (setting.depths + 1)));

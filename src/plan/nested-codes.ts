@@ -1,11 +1,12 @@
 import type { Random } from '../fit/monte-carlo.ts';
+import { choose } from './choose.ts';
 import { levelsOf, type RowGroup } from './row-tree.ts';
 
 /** Depths at the sites. */
 export type Code = readonly number[];
 
 /** What codes are looked for. */
-interface Search {
+export interface CodeSearch {
   readonly sites: number;
   readonly depths: number;
   readonly stops: number;
@@ -14,79 +15,135 @@ interface Search {
   readonly ranks: readonly number[];
 }
 
-/** Most codes that are looked through for one choice. */
+/** Most codes that are looked through for the rows of one group. */
 const MOST_CODES = 600;
 
-/** Looked at for one group's grooves. */
-const MOST_GROUP_CODES = 160;
+/** Most codes that are looked through for the grooves of neighbouring groups. */
+const MOST_GROUP_CODES = 220;
+
+/** Rounds in which each of neighbouring groups chooses anew. */
+const ROUNDS = 6;
+
+/** Codes for rows, and how many of them are not as they should be. */
+export interface NestedCodes {
+  readonly codes: readonly Code[];
+  readonly missing: number;
+}
+
+/** Rows in one group, what their wards lie within, and the groups around them. */
+interface Home {
+  readonly rows: readonly number[];
+  readonly upper: Code;
+  readonly path: ReadonlySet<RowGroup>;
+}
 
 /**
  * Wards for a tree of rows on some sites: Sperner's middle rank on every level. Each group gets grooves within those of
  * the group around it; each row wards of one rank within its group's grooves that every other group's grooves lack, and
  * such that rows of one group differ. With stops above 1 they differ so often.
  *
- * @returns codes by row; null where the chosen ranks, taken greedily, do not have room.
- * @source Sperner 1928 for one level; the split into a part of the group and a part of the row, and the rest, our own.
+ * @source Sperner 1928 for one level; grooves of neighbouring groups that share as little as they can, our own.
+ * @check tests/outside/ward-sites.test.ts
  */
-export function nestedCodes(tree: RowGroup, search: Search): Code[] | null {
+export function nestedCodes(tree: RowGroup, search: CodeSearch): NestedCodes {
   const full = new Array<number>(search.sites).fill(search.depths);
-  const homes: { rows: readonly number[]; upper: Code; path: ReadonlySet<RowGroup> }[] = [];
   const grooves = new Map<RowGroup, Code>();
-  const descend = (group: RowGroup, upper: Code, path: ReadonlySet<RowGroup>): boolean => {
+  const homes: Home[] = [];
+  const queue: [RowGroup, Code, ReadonlySet<RowGroup>][] = [[tree, full, new Set()]];
+  for (const [group, upper, path] of queue) {
     if (group.single.length > 0) homes.push({ rows: group.single, upper, path });
-    return group.groups.every((inner) => {
-      const code = groupCode(
-        upper,
-        levelsOf(inner),
-        [...grooves].filter(([other]) => !path.has(other)),
-        search,
-      );
-      if (!code) return false;
-      grooves.set(inner, code);
-      return descend(inner, code, new Set([...path, inner]));
-    });
-  };
-  if (!descend(tree, full, new Set())) return null;
+    const beside = [...grooves].flatMap(([other, code]) => (path.has(other) ? [] : [code]));
+    const chosen = groupCodes(group.groups, upper, beside, search);
+    for (const [at, inner] of group.groups.entries()) {
+      grooves.set(inner, chosen[at]);
+      queue.push([inner, chosen[at], new Set([...path, inner])]);
+    }
+  }
   const codes: Code[] = [];
+  let missing = 0;
   for (const { rows, upper, path } of homes) {
     const others = [...grooves].flatMap(([group, code]) => (path.has(group) ? [] : [code]));
     const found = rowCodes(rows.length, upper, others, search);
-    if (!found) return null;
-    for (const [at, row] of rows.entries()) codes[row] = found[at];
+    missing += rows.length - found.sound;
+    for (const [at, row] of rows.entries()) codes[row] = found.codes[at];
   }
-  return codes;
+  return { codes, missing };
 }
 
-/** Grooves for a group that overlap least with those taken. */
-function groupCode(
-  upper: Code,
-  level: number,
-  taken: readonly (readonly [RowGroup, Code])[],
-  { ranks, random, stops }: Search,
-): Code | null {
-  const rank = ranks[level + 1] ?? ranks[ranks.length - 1];
-  let [best, least] = [null as Code | null, Number.POSITIVE_INFINITY];
-  for (const code of codesWithin(upper, rank, MOST_GROUP_CODES, random)) {
-    let cost = 0;
-    for (const [, other] of taken) {
-      const shared = sharedRank(code, other);
-      cost += 3 ** Math.max(0, shared - (ranks[0] - stops));
-    }
-    if (cost < least) [best, least] = [code, cost];
-  }
-  return best;
-}
-
-function rowCodes(count: number, upper: Code, others: readonly Code[], search: Search): Code[] | null {
-  const { ranks, stops, random } = search;
+/** Grooves for neighbouring groups within `upper`: greedily, then each anew, so that little is lost by what they share. */
+function groupCodes(groups: readonly RowGroup[], upper: Code, beside: readonly Code[], search: CodeSearch): Code[] {
+  if (groups.length === 0) return [];
+  const { ranks, random } = search;
+  const byLevel = new Map<number, readonly Code[]>();
+  const choices = groups.map((group) => {
+    const level = levelsOf(group) + 1;
+    const rank = Math.min(ranks[level] ?? ranks[ranks.length - 1], rankOf(upper));
+    const known = byLevel.get(rank) ?? codesWithin(upper, rank, MOST_GROUP_CODES, random);
+    byLevel.set(rank, known);
+    return known;
+  });
+  const lost = lossTable(search);
+  const loss = (a: Code, b: Code) => lost[sharedRank(a, b)];
+  const fixed = new Map([...byLevel.values()].flat().map((code) => [code, sumOf(beside, (b) => loss(code, b))]));
   const chosen: Code[] = [];
-  for (const code of codesWithin(upper, ranks[0], MOST_CODES, random)) {
-    if (others.some((other) => excess(code, other) < stops)) continue;
-    if (chosen.some((other) => excess(code, other) < stops || excess(other, code) < stops)) continue;
-    chosen.push(code);
-    if (chosen.length === count) return chosen;
+  for (let round = 0; round < ROUNDS; round++) {
+    let changed = false;
+    for (const [at, codes] of choices.entries()) {
+      const others = chosen.filter((_, k) => k !== at);
+      const cost = (code: Code) => (fixed.get(code) ?? 0) + sumOf(others, (other) => loss(code, other));
+      const now = chosen[at];
+      const best = codes.reduce(
+        (least, code) => {
+          const costs = cost(code);
+          return costs < least.costs ? { code, costs } : least;
+        },
+        now ? { code: now, costs: cost(now) } : { code: codes[0] ?? upper, costs: Number.POSITIVE_INFINITY },
+      );
+      changed ||= best.code !== now;
+      chosen[at] = best.code;
+    }
+    if (!changed) break;
   }
-  return null;
+  return chosen;
+}
+
+function sumOf(codes: readonly Code[], value: (code: Code) => number): number {
+  let sum = 0;
+  for (const code of codes) sum += value(code);
+  return sum;
+}
+
+/** By the rank that two groups share: about how many wards of one are let by into the other. */
+function lossTable({ sites, depths, stops, ranks }: CodeSearch): number[] {
+  const [rank, whole] = [ranks[0], ranks[1] ?? sites * depths];
+  return Array.from({ length: sites * depths + 1 }, (_, shared) => {
+    if (depths > 1) return 3 ** Math.max(0, shared - rank + stops) - 1;
+    let lost = 0;
+    for (let inside = Math.max(0, rank - stops + 1); inside <= rank; inside++)
+      lost += choose(shared, inside) * choose(Math.max(0, whole - shared), rank - inside);
+    return lost;
+  });
+}
+
+/** Wards for the rows of one group; those after the sound ones repeat what the search came across. */
+function rowCodes(count: number, upper: Code, others: readonly Code[], search: CodeSearch) {
+  const { ranks, stops, random } = search;
+  const [chosen, spare]: [Code[], Code[]] = [[], []];
+  for (const code of codesWithin(upper, Math.min(ranks[0], rankOf(upper)), MOST_CODES, random)) {
+    const sound =
+      others.every((other) => excess(code, other) >= stops) &&
+      chosen.every((other) => excess(code, other) >= stops && excess(other, code) >= stops);
+    if (sound) chosen.push(code);
+    else if (spare.length < count) spare.push(code);
+    if (chosen.length === count) break;
+  }
+  const sound = chosen.length;
+  while (chosen.length < count) chosen.push(spare[chosen.length % Math.max(1, spare.length)] ?? upper);
+  return { codes: chosen, sound };
+}
+
+function rankOf(code: Code): number {
+  return code.reduce((sum, depth) => sum + depth, 0);
 }
 
 /** At how many sites `a` is above `b`. */

@@ -1,3 +1,13 @@
+import {
+  addTo,
+  type BitSet,
+  countMembers,
+  emptySet,
+  intersection,
+  isSubset,
+  membersOf,
+  setOf,
+} from '../order/bit-set.ts';
 import type { AccessTable } from './access-table.ts';
 
 /**
@@ -20,9 +30,10 @@ export interface Kernel {
   readonly speaker: readonly number[];
 }
 
+/** A row or a column as two sets of places across. */
 interface Line {
-  readonly ones: Set<number>;
-  readonly zeros: Set<number>;
+  readonly ones: BitSet;
+  readonly zeros: BitSet;
 }
 
 /**
@@ -39,14 +50,13 @@ export function reduceTable(table: AccessTable): Kernel {
   const speakers = table.map((_, i) => i);
   for (;;) {
     const keptRows = withoutSpokenFor(rowLines, speakers);
-    columnLines = onlyWith(columnLines, keptRows);
+    columnLines = onlyWith(columnLines, keptRows, table.length);
     const keptColumns = withoutSpokenFor(columnLines);
-    const before = rowLines.size + columnLines.size;
-    rowLines = onlyWith(keptRows, keptColumns);
-    columnLines = onlyWith(keptColumns, rowLines);
-    if (rowLines.size + columnLines.size === before && keptRows.size === rowLines.size) break;
+    const settled = keptRows.size === rowLines.size && keptColumns.size === columnLines.size;
+    rowLines = onlyWith(keptRows, keptColumns, columns);
+    columnLines = keptColumns;
+    if (settled) return kernelOf(rowLines, columnLines, speakers);
   }
-  return kernelOf(rowLines, columnLines, speakers);
 }
 
 type Lines = Map<number, Line>;
@@ -54,11 +64,11 @@ type Lines = Map<number, Line>;
 function linesOf(count: number, across: number, cell: (line: number, place: number) => 0 | 1 | null): Lines {
   const lines: Lines = new Map();
   for (let line = 0; line < count; line++) {
-    const [ones, zeros] = [new Set<number>(), new Set<number>()];
+    const [ones, zeros] = [emptySet(across), emptySet(across)];
     for (let place = 0; place < across; place++) {
       const value = cell(line, place);
-      if (value === 1) ones.add(place);
-      if (value === 0) zeros.add(place);
+      if (value === 1) addTo(ones, place);
+      if (value === 0) addTo(zeros, place);
     }
     lines.set(line, { ones, zeros });
   }
@@ -69,31 +79,29 @@ function linesOf(count: number, across: number, cell: (line: number, place: numb
 function withoutSpokenFor(lines: Lines, speakers?: number[]): Lines {
   const kept: Lines = new Map(lines);
   for (const [at, line] of lines) {
-    if (line.zeros.size === 0) {
-      kept.delete(at);
-      if (speakers) speakers[at] = -1;
-      continue;
-    }
-    for (const [other, wider] of kept) {
-      if (other === at || !isWithin(line.zeros, wider.zeros) || !isWithin(line.ones, wider.ones)) continue;
-      kept.delete(at);
-      if (speakers) speakers[at] = other;
-      break;
-    }
+    const speaker = countMembers(line.zeros) === 0 ? -1 : speakerFor(at, line, kept);
+    if (speaker === undefined) continue;
+    kept.delete(at);
+    if (speakers) speakers[at] = speaker;
   }
   return kept;
 }
 
-function isWithin(part: Set<number>, whole: Set<number>): boolean {
-  if (part.size > whole.size) return false;
-  for (const member of part) if (!whole.has(member)) return false;
-  return true;
+function speakerFor(at: number, line: Line, among: Lines): number | undefined {
+  for (const [other, wider] of among)
+    if (other !== at && isSubset(line.zeros, wider.zeros) && isSubset(line.ones, wider.ones)) return other;
+  return undefined;
 }
 
 /** The lines with only those places that are left across. */
-function onlyWith(lines: Lines, across: Lines): Lines {
-  const keep = (places: Set<number>) => new Set([...places].filter((place) => across.has(place)));
-  return new Map([...lines].map(([at, { ones, zeros }]) => [at, { ones: keep(ones), zeros: keep(zeros) }]));
+function onlyWith(lines: Lines, across: Lines, size: number): Lines {
+  const left = setOf(size, across.keys());
+  return new Map(
+    [...lines].map(([at, { ones, zeros }]) => [
+      at,
+      { ones: intersection(ones, left), zeros: intersection(zeros, left) },
+    ]),
+  );
 }
 
 function kernelOf(rowLines: Lines, columnLines: Lines, speakers: readonly number[]): Kernel {
@@ -101,8 +109,7 @@ function kernelOf(rowLines: Lines, columnLines: Lines, speakers: readonly number
   const columnPlaces = [...columnLines.keys()];
   const rowAt = new Map(rowPlaces.map((place, i) => [place, i]));
   const columnAt = new Map(columnPlaces.map((place, j) => [place, j]));
-  const listed = (places: Set<number>, at: Map<number, number>) =>
-    [...places].flatMap((place) => at.get(place) ?? []).sort((a, b) => a - b);
+  const listed = (places: BitSet, at: Map<number, number>) => membersOf(places).flatMap((place) => at.get(place) ?? []);
   const lastSpeaker = (place: number): number => {
     let at = place;
     while (at >= 0 && speakers[at] !== at) at = speakers[at];

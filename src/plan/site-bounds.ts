@@ -1,3 +1,5 @@
+import { choose } from './choose.ts';
+import { largeClique } from './large-clique.ts';
 import type { SiteBound } from './ward-plan.ts';
 import type { SearchSetting } from './ward-search.ts';
 
@@ -9,14 +11,6 @@ export interface LowerBound {
 
 /** Most sites that are thought of. */
 const MOST = 60;
-
-/** C(n, k), as a number; 0 outside the triangle. */
-export function choose(n: number, k: number): number {
-  if (k < 0 || k > n) return 0;
-  let value = 1;
-  for (let i = 1; i <= Math.min(k, n - k); i++) value = (value * (n - i + 1)) / i;
-  return Math.round(value);
-}
 
 /**
  * How many sections on `sites` sites can all keep each other's blanks out: the largest antichain in a product of
@@ -124,9 +118,10 @@ function sitesForGroups({ kernel, depths, stops }: SearchSetting, apart: readonl
     groups.push(rows.length);
   }
   if (groups.length < 2 && free.size === 0) return 0;
+  const numberOf = new Map(groups.map((size) => [size, groups.filter((other) => other === size).length]));
   for (let sites = 1; sites < MOST; sites++) {
     const alone = free.size / choose(sites, Math.floor(sites / 2));
-    const shares = groups.reduce((sum, size) => sum + leastShare(sites, size), alone);
+    const shares = [...numberOf].reduce((sum, [size, number]) => sum + number * leastShare(sites, size), alone);
     if (shares <= 1 + 1e-9) return sites;
   }
   return 0;
@@ -166,57 +161,23 @@ function leastMix([roomA, shareA]: [number, number], [roomB, shareB]: [number, n
  */
 function sitesForFooling(setting: SearchSetting): number {
   const { kernel, depths, stops } = setting;
-  const enters = kernel.ones.map((columns) => new Set(columns));
-  const pairs = kernel.zeros.flatMap((columns, i) => columns.map((j) => [i, j] as const));
-  const chosen = pairs.length > 3000 ? pairs.filter((_, p) => p % Math.ceil(pairs.length / 3000) === 0) : pairs;
-  const oneWay = (a: number, b: number) => enters[chosen[a][0]].has(chosen[b][1]);
+  const enters = kernel.ones.map((columns) => {
+    const row = new Uint8Array(kernel.columns);
+    for (const j of columns) row[j] = 1;
+    return row;
+  });
+  // Where there are too many, those whose section and blank have most to do with others come first.
+  const ties = ([i, j]: readonly [number, number]) => kernel.ones[i].length + kernel.onesOf[j].length;
+  const chosen = kernel.zeros
+    .flatMap((columns, i) => columns.map((j) => [i, j] as const))
+    .sort((a, b) => ties(b) - ties(a))
+    .slice(0, MOST_FOOLING);
+  const oneWay = (a: number, b: number) => enters[chosen[a][0]][chosen[b][1]] === 1;
   const some = largeClique(chosen.length, (a, b) => oneWay(a, b) || oneWay(b, a));
   const weak = Math.ceil((stops * some.length) / depths);
   if (depths === 1) return weak;
   return Math.max(weak, stops * largeClique(chosen.length, (a, b) => oneWay(a, b) && oneWay(b, a)).length);
 }
 
-/** Steps that looking for a clique may take. */
-const CLIQUE_STEPS = 20_000;
-
-/** A clique of numbers below `count` that can be long: greedily from several starts, then exactly while steps are left. */
-export function largeClique(count: number, joined: (a: number, b: number) => boolean): number[] {
-  let best: number[] = [];
-  const budget = { left: count > 800 ? 0 : CLIQUE_STEPS };
-  const starts = Math.min(count, count > 800 ? 6 : 24);
-  for (let start = 0; start < starts; start++) {
-    const first = Math.floor((start * count) / starts);
-    const clique = greedyClique(first, count, joined);
-    if (clique.length > best.length) best = clique;
-  }
-  const grow = (clique: number[], candidates: number[]) => {
-    if (clique.length > best.length) best = [...clique];
-    for (let at = 0; at < candidates.length; at++) {
-      if (clique.length + candidates.length - at <= best.length || budget.left-- <= 0) return;
-      const next = candidates[at];
-      grow(
-        [...clique, next],
-        candidates.slice(at + 1).filter((other) => joined(next, other)),
-      );
-    }
-  };
-  if (budget.left > 0)
-    grow(
-      [],
-      Array.from({ length: count }, (_, i) => i),
-    );
-  return best.sort((a, b) => a - b);
-}
-
-function greedyClique(first: number, count: number, joined: (a: number, b: number) => boolean): number[] {
-  const clique = [first];
-  let candidates = Array.from({ length: count }, (_, i) => i).filter((i) => i !== first && joined(first, i));
-  while (candidates.length > 0) {
-    const tried = candidates.length > 48 ? candidates.slice(0, 48) : candidates;
-    const degree = (a: number) => candidates.reduce((sum, b) => sum + (b !== a && joined(a, b) ? 1 : 0), 0);
-    const next = tried.map((a) => [degree(a), a]).sort((a, b) => b[0] - a[0])[0][1];
-    clique.push(next);
-    candidates = candidates.filter((b) => b !== next && joined(next, b));
-  }
-  return clique;
-}
+/** Most forbidden pairs among which a fooling set is looked for. */
+const MOST_FOOLING = 400;

@@ -5,7 +5,7 @@ import { fewerSites } from './fewer-sites.ts';
 import { expandWards, type Kernel, reduceTable } from './reduce-table.ts';
 import { type LowerBound, siteBound } from './site-bounds.ts';
 import { checkWardPlan, type SolveOptions, type WardPlan } from './ward-plan.ts';
-import { type SearchSetting, WardSearch } from './ward-search.ts';
+import { type SearchSetting, settingOf, WardSearch } from './ward-search.ts';
 
 export type { SolveOptions, WardPlan };
 export { checkWardPlan };
@@ -14,7 +14,7 @@ export { checkWardPlan };
 const SEED = 7;
 
 /** What the search at once may cost, in looks at pairs. */
-const WORK_AT_ONCE = 4_000_000;
+const WORK_AT_ONCE = 1_500_000;
 
 /** A table ready to be solved: what is left of it, the bound that needs no search, and wards for it. */
 export interface SolveStart {
@@ -40,7 +40,7 @@ export function solveAtOnce(table: AccessTable, options: SolveOptions): WardPlan
 export function startSolving(table: AccessTable, { stops, depths }: SolveOptions): SolveStart | null {
   if (!isTable(table)) return null;
   const kernel = reduceTable(table);
-  const setting = { kernel, stops, depths };
+  const setting = settingOf(kernel, stops, depths);
   const bound = siteBound(setting);
   if (kernel.rows === 0) return { setting, kernel, bound, found: new WardSearch(setting, 0) };
   const random = randomFrom(SEED);

@@ -6,6 +6,29 @@ export interface SearchSetting {
   readonly kernel: Kernel;
   readonly stops: number;
   readonly depths: number;
+  readonly pairs: ForbiddenPairs;
+}
+
+/** The forbidden pairs of a kernel, numbered, with their numbers by row and by column. */
+interface ForbiddenPairs {
+  readonly row: Int32Array;
+  readonly column: Int32Array;
+  readonly ofRow: readonly Int32Array[];
+  readonly ofColumn: readonly Int32Array[];
+}
+
+/** What a search for wards of a kernel needs. */
+export function settingOf(kernel: Kernel, stops: number, depths: number): SearchSetting {
+  const row = Int32Array.from(kernel.zeros.flatMap((columns, i) => columns.map(() => i)));
+  const column = Int32Array.from(kernel.zeros.flat());
+  const ofRow = kernel.ones.map(() => [] as number[]);
+  const ofColumn = kernel.onesOf.map(() => [] as number[]);
+  for (let p = 0; p < row.length; p++) {
+    ofRow[row[p]].push(p);
+    ofColumn[column[p]].push(p);
+  }
+  const packed = (lists: number[][]) => lists.map((list) => Int32Array.from(list));
+  return { kernel, stops, depths, pairs: { row, column, ofRow: packed(ofRow), ofColumn: packed(ofColumn) } };
 }
 
 /**
@@ -23,8 +46,8 @@ export class WardSearch {
   grooved = 0;
   private readonly pairRow: Int32Array;
   private readonly pairColumn: Int32Array;
-  private readonly pairsOfRow: readonly (readonly number[])[];
-  private readonly pairsOfColumn: readonly (readonly number[])[];
+  private readonly pairsOfRow: readonly Int32Array[];
+  private readonly pairsOfColumn: readonly Int32Array[];
   private readonly stopped: Uint8Array;
   /** How many of a column's rows have a ward of a depth: `(column * sites + site) * (depths + 1) + depth`. */
   private readonly having: Uint16Array;
@@ -39,30 +62,25 @@ export class WardSearch {
     readonly setting: SearchSetting,
     readonly sites: number,
   ) {
-    const { kernel, depths, stops } = setting;
-    const pairs = kernel.zeros.flatMap((columns, i) => columns.map((j) => [i, j] as const));
-    this.pairRow = Int32Array.from(pairs, ([i]) => i);
-    this.pairColumn = Int32Array.from(pairs, ([, j]) => j);
-    const [ofRow, ofColumn] = [kernel.ones.map(() => [] as number[]), kernel.onesOf.map(() => [] as number[])];
-    for (const [p, [i, j]] of pairs.entries()) {
-      ofRow[i].push(p);
-      ofColumn[j].push(p);
-    }
-    this.pairsOfRow = ofRow;
-    this.pairsOfColumn = ofColumn;
+    const { kernel, depths, stops, pairs } = setting;
+    const count = pairs.row.length;
+    this.pairRow = pairs.row;
+    this.pairColumn = pairs.column;
+    this.pairsOfRow = pairs.ofRow;
+    this.pairsOfColumn = pairs.ofColumn;
     this.wards = new Uint8Array(kernel.rows * sites);
     this.grooves = new Uint8Array(kernel.columns * sites);
     this.resting = new Int32Array(kernel.rows * sites);
-    this.stopped = new Uint8Array(pairs.length);
+    this.stopped = new Uint8Array(count);
     this.having = new Uint16Array(kernel.columns * sites * (depths + 1));
     for (let j = 0; j < kernel.columns; j++)
       for (let s = 0; s < sites; s++) this.having[(j * sites + s) * (depths + 1)] = kernel.onesOf[j].length;
-    this.openAt = new Int32Array(pairs.length);
-    for (let p = 0; p < pairs.length; p++) {
+    this.openAt = new Int32Array(count);
+    for (let p = 0; p < count; p++) {
       this.openAt[p] = p;
       this.open.push(p);
     }
-    this.lacking = pairs.length * stops;
+    this.lacking = count * stops;
   }
 
   /** Puts a ward of a depth, 0 for none, at a site of a row. */
@@ -192,6 +210,20 @@ export class WardSearch {
       if (blockers.length <= 2 || random() < 0.1) moves.push([blocker, site, ward - 1]);
     }
     return moves;
+  }
+
+  /** By site: how many stops would be lacking without it. */
+  lackingWithout(): number[] {
+    const { stops } = this.setting;
+    const lacking = new Array<number>(this.sites).fill(0);
+    for (let p = 0; p < this.stopped.length; p++) {
+      if (this.stopped[p] > stops) continue;
+      for (let site = 0; site < this.sites; site++) {
+        const ward = this.wards[this.pairRow[p] * this.sites + site];
+        if (ward > this.grooves[this.pairColumn[p] * this.sites + site]) lacking[site]++;
+      }
+    }
+    return lacking;
   }
 
   /** Lowers every ward as far as all pairs stay stopped, those first that nothing needs. Only where nothing is lacking. */
