@@ -16,6 +16,7 @@ import type { PairsPart } from '../jobs/judge-pairs.ts';
 import type { TolerancesPart } from '../jobs/judge-tolerances.ts';
 import { packOutline } from '../jobs/packed-outline.ts';
 import { startJob, threadCount } from '../workers/start-job.ts';
+import { accessDoors } from './access-doors.ts';
 import { browserPace } from './browser-pace.ts';
 import { claimsDoors } from './claims-doors.ts';
 import './fonts.ts';
@@ -31,12 +32,14 @@ import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from './
 import { mayReplace } from './panels/exchange/may-replace.ts';
 import { downloadText, saveFamily } from './panels/exchange/save-file.ts';
 import { SessionContext } from './panels/use-store.ts';
+import { sectionsDoors } from './sections-doors.ts';
 import type { Doors } from './state/doors.ts';
 import { removeNotice, showNotice } from './state/notices-state.ts';
 import { makeSession } from './state/session.ts';
 import './styles/tokens.css';
 import './styles/base.css';
 import './styles/controls.css';
+import './styles/print.css';
 import { AppFrame } from './views/app-frame.tsx';
 
 const doors: Doors = {
@@ -50,12 +53,18 @@ const doors: Doors = {
     startJob('judgeTolerances', input, { onPart: (part) => onPart(part as TolerancesPart) }),
   ),
   lesson,
+  access: accessDoors,
+  sections: sectionsDoors,
   tiers: {
     layOut: (input) => startJob('layOutTiers', input),
     countConcepts: (input) => startJob('countConcepts', input),
   },
   passage: {
     findPassage: (input, onProgress) => startJob('findPassage', input, { onProgress, alone: true }),
+  },
+  strength: { findStrength: (question) => startJob('findStrength', question, { alone: true }) },
+  capacity: {
+    countCapacity: (input, onProgress) => startJob('countCapacity', input, { onProgress, alone: true }),
   },
   judgeNow,
   toleranceNow,

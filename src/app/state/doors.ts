@@ -28,6 +28,10 @@ import type { JobOnItsWay } from './job-on-its-way.ts';
 import type { IdentifyDoors } from './names/identify-doors.ts';
 import type { NamesDoors } from './names/names-doors.ts';
 import type { Pace } from './pace.ts';
+import type { AccessDoors } from './plan/access-doors.ts';
+import type { SectionsDoors } from './plan/sections-doors.ts';
+import type { CapacityDoors } from './plan/capacity-doors.ts';
+import type { StrengthDoors } from './plan/strength-doors.ts';
 import type { LessonDoors } from './teach/lesson-doors.ts';
 import type { ClaimsDoors } from './tiers/claims-doors.ts';
 import type { PassageDoors } from './tiers/passage-doors.ts';
@@ -65,8 +69,14 @@ export interface Doors {
   /** What is claimed: tables, edits, tolerances. */
   readonly claims: ClaimsDoors;
   readonly lesson: LessonDoors;
+  /** Areas and holders of a plan. */
+  readonly access: AccessDoors;
+  /** Wards of a plan, drawn, taken. */
+  readonly sections: SectionsDoors;
   readonly tiers: TiersDoors;
   readonly passage: PassageDoors;
+  readonly strength: StrengthDoors;
+  readonly capacity: CapacityDoors;
   /** How many jobs run side by side. */
   threadCount(): number;
   /** Judges pairs in another thread; answers come in parts. Throws where the browser allows no threads. */

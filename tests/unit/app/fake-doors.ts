@@ -1,9 +1,11 @@
+import { accessDoors } from '../../../src/app/access-doors.ts';
 import { claimsDoors } from '../../../src/app/claims-doors.ts';
 import { interchangeDoors } from '../../../src/app/interchange-doors.ts';
 import { namesDoors } from '../../../src/app/names-doors.ts';
 import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/pair-now.ts';
 import type { Doors } from '../../../src/app/state/doors.ts';
 import type { Pace } from '../../../src/app/state/pace.ts';
+import type { Capacity, CapacityInput } from '../../../src/capacity/capacity.ts';
 import type { EntryMatrix } from '../../../src/family/entry-matrix.ts';
 import type { EntryTable } from '../../../src/family/entry-table.ts';
 import type { Family } from '../../../src/family/family.ts';
@@ -34,6 +36,8 @@ import type { DrawingInput, LoopsRead } from '../../../src/jobs/read-drawing.ts'
 import type { TraceInput } from '../../../src/jobs/trace-picture.ts';
 import type { PassageInput } from '../../../src/passage/find-passage.ts';
 import type { Passage } from '../../../src/passage/passage.ts';
+import type { StrengthQuestion } from '../../../src/strength/find-strength.ts';
+import type { SectionStrength } from '../../../src/strength/strength.ts';
 import type { PictureTrace } from '../../../src/trace/trace-picture.ts';
 
 /** A job that ends when the test says so. */
@@ -96,6 +100,8 @@ export function fakeDoors() {
   const layouts = holder<DiagramInput, never, Diagram>();
   const counts = holder<{ table: EntryTable; limit: number }, never, ConceptCount>();
   const passages = holder<PassageInput, never, Passage>();
+  const strengths = holder<StrengthQuestion, never, SectionStrength>();
+  const capacities = holder<CapacityInput, never, Capacity>();
   const held = heldPace();
   const doors: Doors = {
     readFamily,
@@ -110,11 +116,14 @@ export function fakeDoors() {
     mill: { putMilled, putLeastWeb },
     claims: claimsDoors(tolerances.start),
     lesson,
+    access: accessDoors,
     tiers: {
       layOut: (input) => layouts.start(input, () => {}),
       countConcepts: (input) => counts.start(input, () => {}),
     },
     passage: { findPassage: (input, onProgress) => passages.start(input, () => onProgress(1, 2)) },
+    strength: { findStrength: (question) => strengths.start(question, () => {}) },
+    capacity: { countCapacity: (input, onProgress) => capacities.start(input, () => onProgress(1, 2)) },
     judgeNow,
     toleranceNow,
     bandShapes,
@@ -145,6 +154,8 @@ export function fakeDoors() {
     layouts: layouts.jobs,
     counts: counts.jobs,
     passages: passages.jobs,
+    strengths: strengths.jobs,
+    capacities: capacities.jobs,
     ...held,
   };
 }

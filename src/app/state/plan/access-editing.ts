@@ -1,0 +1,203 @@
+import type { PlanOptions } from '../../../interchange/json/edit-plan.ts';
+import type { FileFault } from '../../../interchange/json/file-fault.ts';
+import type { FamilyFile, PlanFile } from '../../../interchange/json/schema.ts';
+import type { HoldersTable } from '../../../interchange/json/take-holders.ts';
+import { areaTree, type Tick } from '../../../plan/area-tree.ts';
+import { commitFamily } from '../edit-document.ts';
+import type { Session } from '../session.ts';
+import { type AccessTyping, accessLookOf, fold, goTo } from './access-state.ts';
+
+/** Why something was not done; null where it was. */
+export type Refusal = readonly FileFault[] | null;
+
+/** One edit of the plan, a step of undo. */
+function edit({ documents, doors }: Session, change: (file: FamilyFile) => FamilyFile): Refusal {
+  const file = documents.getState().document?.file;
+  return file ? commitFamily(documents, doors, change(file)) : null;
+}
+
+function say(session: Session, refusal: Refusal, done: string): Refusal {
+  const [fault] = refusal ?? [];
+  accessLookOf(session).setState({ said: fault ? `${fault.path}: ${fault.what}. ${fault.cure}` : done });
+  return refusal;
+}
+
+function planNow({ documents }: Session) {
+  return documents.getState().document?.family.plan;
+}
+
+function areaName(session: Session, id: string): string {
+  return planNow(session)?.areas.find((area) => area.id === id)?.name ?? '';
+}
+
+/** Lets a name be typed: of a new area or holder, or another one of what is there. */
+export function typeName(session: Session, typing: AccessTyping | null): void {
+  if (typing?.what === 'new area' && typing.place.inside !== undefined) fold(session, typing.place.inside, false);
+  accessLookOf(session).setState({ typing });
+}
+
+/** Leaves what is typed; the focus goes back to the cell. */
+export function leaveTyping(session: Session): void {
+  accessLookOf(session).setState((s) => ({ typing: null, grasp: s.grasp + 1 }));
+}
+
+/**
+ * Takes a name that was typed. A new area or holder is followed by the place for the next one, so that a list is typed
+ * line by line; an empty name ends it.
+ */
+export function takeName(session: Session, typing: AccessTyping, typed: string): void {
+  const name = typed.trim().replace(/\s+/g, ' ');
+  if (name === '') leaveTyping(session);
+  else if (typing.what === 'new area') takeNewArea(session, typing.place, name);
+  else if (typing.what === 'new holder') takeNewHolder(session, typing.after, name);
+  else {
+    const { renameArea, renameHolder } = session.doors.access;
+    const rename = typing.what === 'area' ? renameArea : renameHolder;
+    const refusal = edit(session, (file) => rename(file, typing.id, name));
+    leaveTyping(session);
+    say(session, refusal, '');
+  }
+}
+
+function takeNewArea(session: Session, place: { after?: string; inside?: string }, name: string): void {
+  let id = '';
+  const refusal = edit(session, (file) => {
+    const added = session.doors.access.addArea(file, { name }, place);
+    id = added.id;
+    return added.file;
+  });
+  if (refusal) leaveTyping(session);
+  else
+    accessLookOf(session).setState({ areaId: id, holderId: null, typing: { what: 'new area', place: { after: id } } });
+  say(session, refusal, `${name} is added.`);
+}
+
+function takeNewHolder(session: Session, after: string | undefined, name: string): void {
+  let id = '';
+  const refusal = edit(session, (file) => {
+    const added = session.doors.access.addHolder(file, { name }, after);
+    id = added.id;
+    return added.file;
+  });
+  if (refusal) leaveTyping(session);
+  else accessLookOf(session).setState({ holderId: id, typing: { what: 'new holder', after: id } });
+  say(session, refusal, `${name} is added.`);
+}
+
+/** Ticks an area or a whole group for a holder. */
+export function tick(session: Session, holderId: string, areaId: string, wanted: Tick): Refusal {
+  const refusal = edit(session, (file) => session.doors.access.tickArea(file, holderId, areaId, wanted));
+  return refusal ? say(session, refusal, '') : null;
+}
+
+/** Moves an area among its own, into the one before it, or out of its group. */
+export function shiftArea(session: Session, id: string, how: 'up' | 'down' | 'in' | 'out'): Refusal {
+  const { moveArea, indentArea, outdentArea } = session.doors.access;
+  const before = planNow(session)?.areas;
+  const refusal = edit(session, (file) => {
+    if (how === 'in') return indentArea(file, id);
+    return how === 'out' ? outdentArea(file, id) : moveArea(file, id, how === 'up' ? -1 : 1);
+  });
+  const parent = planNow(session)?.areas.find((area) => area.id === id)?.parent;
+  if (how === 'in' && parent !== undefined) fold(session, parent, false);
+  accessLookOf(session).setState((s) => ({ grasp: s.grasp + 1 }));
+  const isMoved = planNow(session)?.areas !== before;
+  return say(session, refusal, isMoved ? '' : NOT_MOVED[how]);
+}
+
+const NOT_MOVED = {
+  up: 'It is the first of its group.',
+  down: 'It is the last of its group.',
+  in: 'There is no area before it to go into.',
+  out: 'It lies in no group.',
+} as const;
+
+/** Deletes an area with all that lies in it; the next one is picked. */
+export function removeArea(session: Session, id: string): Refusal {
+  const tree = areaTree(planNow(session)?.areas ?? []);
+  const at = tree.rows.findIndex(({ area }) => area.id === id);
+  if (at < 0) return null;
+  const row = tree.rows[at];
+  const behind = tree.rows.slice(at + 1).find(({ depth }) => depth <= row.depth);
+  const next = behind ?? tree.rows[at - 1];
+  const name = areaName(session, id);
+  const refusal = edit(session, (file) => session.doors.access.deleteArea(file, id));
+  if (!refusal) goTo(session, next?.area.id ?? null, accessLookOf(session).getState().holderId);
+  const with_ = row.isGroup ? ' with all in it' : '';
+  return say(session, refusal, `${name} is deleted${with_}. Ctrl+Z brings it back.`);
+}
+
+/** Deletes a holder; the next one is picked. */
+export function removeHolder(session: Session, id: string): Refusal {
+  const holders = planNow(session)?.holders ?? [];
+  const at = holders.findIndex((holder) => holder.id === id);
+  if (at < 0) return null;
+  const next = holders[at + 1] ?? holders[at - 1];
+  const refusal = edit(session, (file) => session.doors.access.deleteHolders(file, [id]));
+  if (!refusal) goTo(session, accessLookOf(session).getState().areaId, next?.id ?? null);
+  return say(session, refusal, `${holders[at].name} is deleted. Ctrl+Z brings it back.`);
+}
+
+/** Moves a holder to the left or to the right. */
+export function shiftHolder(session: Session, id: string, steps: number): Refusal {
+  const refusal = edit(session, (file) => session.doors.access.moveHolder(file, id, steps));
+  accessLookOf(session).setState((s) => ({ grasp: s.grasp + 1 }));
+  return say(session, refusal, '');
+}
+
+/** Adds a holder with the ticks of another one, and lets it be named. */
+export function copyHolder(session: Session, id: string): Refusal {
+  let added = '';
+  const refusal = edit(session, (file) => {
+    const holder = file.plan?.holders.find((other) => other.id === id);
+    if (!holder) return file;
+    const { name, enters, free } = holder;
+    const answer = session.doors.access.addHolder(file, { name: `${name}, copy`, enters, free }, id);
+    added = answer.id;
+    return answer.file;
+  });
+  if (!refusal) accessLookOf(session).setState({ holderId: added, typing: { what: 'holder', id: added } });
+  return say(session, refusal, '');
+}
+
+/** Says which section an area has; empty: the one of its own name. */
+export function nameSection(session: Session, id: string, typed: string): Refusal {
+  const section = typed.trim().replace(/\s+/g, ' ');
+  const isOwn = section === '' || section === areaName(session, id);
+  const refusal = edit(session, (file) => session.doors.access.setAreaSection(file, id, isOwn ? null : section));
+  return say(session, refusal, '');
+}
+
+/** Changes what the plan asks for besides areas and holders. */
+export function changeOptions(session: Session, options: Partial<PlanOptions>): Refusal {
+  return say(
+    session,
+    edit(session, (file) => session.doors.access.setPlanOptions(file, options)),
+    '',
+  );
+}
+
+/** Takes a table of holders as one step. */
+export function takeTable(session: Session, table: HoldersTable, addAreas: boolean): Refusal {
+  const before = planNow(session);
+  const refusal = edit(session, (file) => session.doors.access.takeHolders(file, table, addAreas));
+  if (refusal) return refusal;
+  const after = planNow(session);
+  const more = (list: 'areas' | 'holders') => (after?.[list].length ?? 0) - (before?.[list].length ?? 0);
+  goTo(session, after?.areas[0]?.id ?? null, null);
+  accessLookOf(session).setState({ pasting: false });
+  say(session, null, `${counted(more('areas'), 'area')} and ${counted(more('holders'), 'holder')} added.`);
+  return null;
+}
+
+/** Puts a whole plan in place of the one that is there. */
+export function takePlan(session: Session, plan: PlanFile, done: string): Refusal {
+  const refusal = edit(session, (file) => session.doors.access.putPlan(file, plan));
+  if (!refusal) goTo(session, plan.areas[0]?.id ?? null, null);
+  return say(session, refusal, done);
+}
+
+/** "1 area", "12 areas". */
+export function counted(count: number, thing: string): string {
+  return `${count.toLocaleString('en')} ${thing}${count === 1 ? '' : 's'}`;
+}
