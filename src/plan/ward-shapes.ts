@@ -33,9 +33,9 @@ export function bladeOf(blade: BladeLimits, sites: readonly WardSite[], depths: 
   return { ok: false, what: `its outline ${made.fault.message}`, cure: 'Leave more room between the grooves.' };
 }
 
-/** What the chords of a root may take of the gap of a ward that is not as deep as its groove, nanometres. */
-function chordsOf({ rootRadius }: BladeLimits, sites: readonly WardSite[]): number {
-  return rootRadius > 0 && sites.some(({ depths }) => depths.length > 1) ? CHORD_ERROR : 0;
+/** What the chords of rounded roots may take of the gap, most where a groove is deeper than its ward; nanometres. */
+function chordsOf({ rootRadius }: BladeLimits): number {
+  return rootRadius > 0 ? CHORD_ERROR : 0;
 }
 
 /**
@@ -53,7 +53,7 @@ export function keywayOf(
   const cut = bladeOf(blade, sites, depths);
   if (!cut.ok) return cut;
   const source = { name: 'blank', ring: cut.ring, milled: cut.milled };
-  const made = openingFromBlank(source, gapAllRound(gap) + chordsOf(blade, sites));
+  const made = openingFromBlank(source, gapAllRound(gap) + chordsOf(blade));
   if (!made.ok) return made;
   const { milled, ring } = made.made;
   if (!milled || milled.grooves.length < cut.milled.grooves.length)

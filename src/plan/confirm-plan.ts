@@ -1,0 +1,176 @@
+import type { Fit } from '../fit/fit.ts';
+import { goesIn, judgeEntry, judgeFit } from '../fit/judge-fit.ts';
+import { EASIEST_PARTS, type EasiestParts, judgeTolerance } from '../fit/judge-tolerance.ts';
+import { measureWear, WEAR_ACCURACY } from '../fit/measure-wear.ts';
+import { growOpening, shrinkBlank } from '../fit/offset-shapes.ts';
+import { type Blank, prepareBlank } from '../fit/prepare-blank.ts';
+import { type Opening, prepareOpening } from '../fit/prepare-opening.ts';
+import type { Ring } from '../geom/ring.ts';
+import { type SayLength, sayMillimetres } from '../profile/check-milled.ts';
+import type { AccessTable } from './access-table.ts';
+import type { PairFault, PlanPair } from './drawn-plan.ts';
+import type { PlanGap } from './plan-gap.ts';
+
+/** A part to be judged. */
+export interface PlannedPart {
+  readonly id: string;
+  readonly name: string;
+  readonly ring: Ring;
+}
+
+/** What the fit core says of a drawn plan. */
+export interface Confirmation {
+  readonly faults: readonly PairFault[];
+  readonly counts: { readonly wanted: number; readonly forbidden: number; readonly free: number };
+  readonly clearance: PlanPair | null;
+  readonly guard: PlanPair | null;
+}
+
+/** So many faults are told; the search for more ends. */
+const MOST_FAULTS = 12;
+
+/**
+ * Judges every pair of a drawn plan by the fit core: a pair that must enter does so with the running clearance, and as the
+ * fullest blank in the narrowest keyway; a forbidden one stays out as the leanest blank in the widest keyway.
+ *
+ * @param table rows are openings, columns blanks.
+ * @yields how many looks are done, of how many.
+ * @accuracy of the guard margin 0.5 um.
+ * @check tests/laws/draw-plan.test.ts against an independent judge
+ */
+export function* confirmPlan(
+  openings: readonly PlannedPart[],
+  blanks: readonly PlannedPart[],
+  table: AccessTable,
+  gap: PlanGap,
+  say: SayLength = sayMillimetres,
+): Generator<{ done: number; total: number }, Confirmation, void> {
+  const judge = new PairJudge(openings, blanks, gap, say);
+  const cells = table.flatMap((row, i) => row.map((cell, j) => ({ i, j, cell })));
+  const of = (kind: 0 | 1 | null) => cells.filter(({ cell }) => cell === kind);
+  const [wanted, forbidden] = [of(1), of(0)];
+  const counts = { wanted: wanted.length, forbidden: forbidden.length, free: of(null).length };
+  const faults: PairFault[] = [];
+  let clearance: PlanPair | null = null;
+  const pairs = counts.wanted + counts.forbidden;
+  for (const [n, { i, j, cell }] of [...wanted, ...forbidden].entries()) {
+    const { fit, fault } = cell === 1 ? judge.wanted(i, j) : judge.forbidden(i, j);
+    if (fault) faults.push(fault);
+    if (faults.length >= MOST_FAULTS) break;
+    if (cell === 1 && fit.clearance < (clearance?.length ?? Number.POSITIVE_INFINITY))
+      clearance = judge.pair(i, j, fit.clearance);
+    yield { done: n + 1, total: 2 * pairs };
+  }
+  const guard = faults.length > 0 ? null : yield* guardOf(judge, forbidden, pairs);
+  return { faults, counts, clearance, guard };
+}
+
+/** The forbidden pair that goes in with the least wear. Each better figure is looked for with parts worn just short of it. */
+function* guardOf(
+  judge: PairJudge,
+  forbidden: readonly { readonly i: number; readonly j: number }[],
+  pairs: number,
+): Generator<{ done: number; total: number }, PlanPair | null, void> {
+  let best: PlanPair | null = null;
+  let worn: WornParts | null = null;
+  for (const [n, { i, j }] of forbidden.entries()) {
+    if (!worn || worn.goesIn(i, j)) {
+      const length = measureWear(judge.openings[i], judge.blanks[j].rings[0] as Ring, 'both');
+      if (length < (best?.length ?? Number.POSITIVE_INFINITY)) {
+        best = judge.pair(i, j, length);
+        worn = new WornParts(judge, length - WEAR_ACCURACY);
+      }
+    }
+    yield { done: pairs + Math.round(((n + 1) * pairs) / forbidden.length), total: 2 * pairs };
+  }
+  return best;
+}
+
+/** All parts worn by one amount, made when first needed. */
+class WornParts {
+  private readonly wide = new Map<number, Opening | null>();
+  private readonly lean = new Map<number, Blank | null>();
+
+  constructor(
+    private readonly judge: PairJudge,
+    private readonly wear: number,
+  ) {}
+
+  goesIn(i: number, j: number): boolean {
+    const wide = once(this.wide, i, () => growOpening(this.judge.openings[i].region, this.wear));
+    const lean = once(this.lean, j, () => shrinkBlank(this.judge.blanks[j].rings[0] as Ring, this.wear));
+    return Boolean(wide && lean && goesIn(wide, lean));
+  }
+}
+
+/** Judges the pairs of a plan; prepared parts and those at the ends of their bands are made once. */
+class PairJudge {
+  readonly openings: readonly Opening[];
+  readonly blanks: readonly Blank[];
+  private readonly wide = new Map<Opening, Opening | null>();
+  private readonly lean = new Map<readonly Ring[], readonly Ring[]>();
+  private readonly easiest: EasiestParts = {
+    leanest: (blank, band) => once(this.lean, blank, () => EASIEST_PARTS.leanest(blank, band)),
+    widest: (opening, band) => once(this.wide, opening, () => EASIEST_PARTS.widest(opening, band)),
+  };
+
+  constructor(
+    private readonly openingParts: readonly PlannedPart[],
+    private readonly blankParts: readonly PlannedPart[],
+    private readonly gap: PlanGap,
+    private readonly say: SayLength,
+  ) {
+    this.openings = openingParts.map(({ ring }) => prepareOpening(ring));
+    this.blanks = blankParts.map(({ ring }) => prepareBlank(ring));
+  }
+
+  pair(i: number, j: number, length: number): PlanPair {
+    return { blank: this.blankParts[j].id, opening: this.openingParts[i].id, length };
+  }
+
+  wanted(i: number, j: number): { fit: Fit; fault: PairFault | null } {
+    const { runningClearance, tolerance } = this.gap;
+    const fit = judgeEntry(this.openings[i], this.blanks[j], runningClearance);
+    const short = Math.max(runningClearance, 2 * tolerance) - fit.clearance - fit.accuracy;
+    if (fit.verdict === 'enters' && short <= 0) return { fit, fault: null };
+    if (fit.verdict !== 'blocked')
+      return { fit, fault: this.fault(i, j, 'too-tight', `has ${this.um(short)} less clearance than it needs`) };
+    const { clearance } = judgeFit(this.openings[i], this.blanks[j], runningClearance);
+    return { fit, fault: this.fault(i, j, 'stays-out', `must enter and collides by ${this.um(-clearance)}`) };
+  }
+
+  forbidden(i: number, j: number): { fit: Fit; fault: PairFault | null } {
+    const { runningClearance, tolerance } = this.gap;
+    const [opening, blank] = [this.openings[i], this.blanks[j]];
+    const fit = judgeEntry(opening, blank, runningClearance);
+    if (fit.verdict !== 'blocked')
+      return { fit, fault: this.fault(i, j, 'goes-in', `must not enter and does, with ${this.um(fit.clearance)}`) };
+    const bands = { blank: tolerance, opening: tolerance };
+    if (judgeTolerance(opening, blank.rings, fit, bands, 0, this.easiest) === 'never') return { fit, fault: null };
+    const wear = measureWear(opening, blank.rings[0] as Ring, 'both');
+    const words = `goes in as soon as both parts are ${this.um(wear)} off, within the tolerance of ${this.um(tolerance)}`;
+    return { fit, fault: this.fault(i, j, 'goes-in', words) };
+  }
+
+  private um(nm: number): string {
+    return this.say(Math.round(nm / 100) * 100);
+  }
+
+  private fault(i: number, j: number, kind: PairFault['kind'], words: string): PairFault {
+    const [blank, opening] = [this.blankParts[j], this.openingParts[i]];
+    return {
+      blank: blank.id,
+      opening: opening.id,
+      kind,
+      words: `“${blank.name}” in “${opening.name}” ${words}`,
+    };
+  }
+}
+
+function once<K, V>(kept: Map<K, V>, key: K, make: () => V): V {
+  const known = kept.get(key);
+  if (known !== undefined) return known;
+  const made = make();
+  kept.set(key, made);
+  return made;
+}

@@ -1,0 +1,136 @@
+import { describe, expect, test } from 'vitest';
+import type { Plan } from '../../../src/family/plan.ts';
+import { accessOf } from '../../../src/plan/access.ts';
+import { drawWardPlan } from '../../../src/plan/draw-plan.ts';
+import type { DrawPlanInput } from '../../../src/plan/drawn-plan.ts';
+import { solveAtOnce } from '../../../src/plan/solve.ts';
+import { BLADE, GAP, mm } from './sample-blade.ts';
+
+const UM = 1_000;
+const BIRDS = ['Heron', 'Smew', 'Bittern', 'Ruff', 'Plover', 'Knot'];
+
+const PLAN: Plan = {
+  areas: BIRDS.map((name) => ({ id: name.toLowerCase(), name })),
+  holders: [{ id: 'warden', name: 'Warden', enters: ['heron', 'smew', 'bittern'] }],
+  baseBlanks: true,
+  allSection: true,
+  reserve: 0,
+  stops: 1,
+  depths: 1,
+  blade: BLADE,
+};
+
+function input(change: Partial<Plan> = {}, gap = GAP): DrawPlanInput {
+  const plan = { ...PLAN, ...change };
+  const access = accessOf(plan);
+  const options = { stops: 1, depths: plan.depths as 1 | 2, mostSites: 10, seconds: 1 } as const;
+  const wardPlan = solveAtOnce(access.table, options);
+  if (!wardPlan) throw new Error('no wards');
+  return { plan, access, wardPlan, gap };
+}
+
+function draw(asked: DrawPlanInput) {
+  const steps = drawWardPlan(asked);
+  let step = steps.next();
+  while (!step.done) {
+    expect(step.value.done).toBeLessThanOrEqual(step.value.total);
+    step = steps.next();
+  }
+  return step.value;
+}
+
+describe('a plan that can be drawn', () => {
+  const drawn = draw(input());
+  if (!drawn.ok) throw new Error(drawn.why.map(({ words }) => words).join());
+  const { report, profiles } = drawn;
+
+  test('gives a keyway for each section and a blank for each set', () => {
+    expect(profiles.filter(({ kind }) => kind === 'opening').map(({ name }) => name)).toEqual(
+      BIRDS.map((name) => `${name} keyway`),
+    );
+    expect(profiles.filter(({ kind }) => kind === 'blank')).toHaveLength(8);
+    expect(new Set(profiles.map(({ id }) => id)).size).toBe(14);
+    expect(profiles.find(({ name }) => name === 'Heron blank')?.section).toBe('Heron');
+  });
+
+  test('counts its pairs and finds the gap that it was drawn with', () => {
+    expect(report.pairs).toEqual({ wanted: 15, forbidden: 33, free: 0 });
+    expect(report.clearance?.length).toBeGreaterThan(79 * UM);
+    expect(report.clearance?.length).toBeLessThan(82 * UM);
+  });
+
+  test('tells a guard margin of at least a ward less the play, shared by four surfaces', () => {
+    // (0.6 - 2 x 0.08) / 4 = 0.11 mm.
+    expect(report.guard?.length).toBeGreaterThan(109 * UM);
+    expect(report.guard?.length).toBeLessThan(270 * UM);
+  });
+
+  test('keeps the least web and sees through every keyway', () => {
+    for (const { thickness } of report.webs) expect(thickness).toBeGreaterThanOrEqual(GAP.leastWeb);
+    expect(report.webs).toHaveLength(8);
+    expect(report.sights).toHaveLength(6);
+    for (const { paracentric, strip } of report.sights) {
+      expect(paracentric).toBe(false);
+      expect(strip).toBeGreaterThanOrEqual(mm(2.16 - 1.2));
+    }
+  });
+});
+
+test('deep wards of both faces make paracentric keyways that are confirmed too', () => {
+  const blade = { ...BLADE, grooveDepth: mm(1.2), heightStep: mm(1.4), cutZone: mm(1) };
+  const drawn = draw(input({ blade }));
+  if (!drawn.ok) throw new Error(drawn.why.map(({ words }) => words).join());
+  expect(drawn.report.sights.some(({ paracentric }) => paracentric)).toBe(true);
+});
+
+test('two depths', () => {
+  const drawn = draw(input({ depths: 2 }));
+  expect(drawn.ok).toBe(true);
+});
+
+test('a blade that cannot be made says which limit', () => {
+  const drawn = draw(input({ blade: { ...BLADE, grooveDepth: mm(0.2) } }));
+  expect(drawn.ok).toBe(false);
+  if (!drawn.ok) expect(drawn.why[0]).toMatchObject({ field: 'grooveDepth', kind: 'fault' });
+});
+
+test('too few sites say how many are wanting', () => {
+  const drawn = draw(input({ blade: { ...BLADE, cutZone: mm(6.5) } }));
+  expect(drawn.ok).toBe(false);
+  if (!drawn.ok) {
+    expect(drawn.why[0].words).toMatch(/takes 4 ward sites and the blade has room for 2/);
+    expect(drawn.nearest).toMatch(/2 more sites/);
+  }
+});
+
+test('wards of another plan are not drawn', () => {
+  const asked = input();
+  const drawn = draw({ ...asked, wardPlan: { ...asked.wardPlan, wards: asked.wardPlan.wards.slice(1) } });
+  expect(drawn.ok).toBe(false);
+});
+
+test('wards that let a forbidden blank in are not offered: the pair is told', () => {
+  const asked = input();
+  const grooves = asked.wardPlan.grooves.with(
+    0,
+    asked.wardPlan.grooves[0].map(() => 1),
+  );
+  const drawn = draw({ ...asked, wardPlan: { ...asked.wardPlan, grooves } });
+  expect(drawn.ok).toBe(false);
+  if (!drawn.ok) {
+    expect(drawn.pairs).toHaveLength(5);
+    expect(drawn.pairs[0].kind).toBe('goes-in');
+    expect(drawn.pairs[0].words).toMatch(/“Heron blank” in “Smew keyway” must not enter and does, with 0.08/);
+  }
+});
+
+test('a wanted blank that is stopped is told with what it collides by', () => {
+  const asked = input();
+  const grooves = asked.wardPlan.grooves.with(
+    0,
+    asked.wardPlan.grooves[0].map(() => 0),
+  );
+  const drawn = draw({ ...asked, wardPlan: { ...asked.wardPlan, grooves } });
+  expect(drawn.ok).toBe(false);
+  if (!drawn.ok) expect(drawn.pairs[0]).toMatchObject({ kind: 'stays-out', opening: 'heron-keyway' });
+});
