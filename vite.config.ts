@@ -97,6 +97,22 @@ function offline(): Plugin {
 /** Where the list of files goes in the worker. */
 const OFFLINE_BUILD = '__OFFLINE_BUILD__';
 
+/**
+ * Only the single-threaded build of the exact solver is shipped: the other one needs shared memory, which a page that
+ * is served without further headers does not have, and is as large again.
+ */
+function oneSolver(): Plugin {
+  return {
+    name: 'one-solver',
+    apply: 'build',
+    enforce: 'pre',
+    resolveId(source, importer, options) {
+      if (source !== './clingo-mt.js' || !importer?.includes('clingo-wasm')) return null;
+      return this.resolve('./clingo.js', importer, { ...options, skipSelf: true });
+    },
+  };
+}
+
 const testFolder = (name: string) => ({
   extends: true as const,
   // A busy machine must not fail a correct answer.
@@ -106,8 +122,10 @@ const testFolder = (name: string) => ({
 export default defineConfig({
   // Relative addresses: the built folder works under any path of any server.
   base: './',
-  plugins: [react(), contentSecurityPolicy(), offline()],
-  worker: { format: 'es' },
+  plugins: [react(), contentSecurityPolicy(), offline(), oneSolver()],
+  worker: { format: 'es', plugins: () => [oneSolver()] },
+  // Its thread and its wasm are found beside its own file, also by the dev server.
+  optimizeDeps: { exclude: ['clingo-wasm'] },
   build: {
     target: 'es2023',
     // Nothing becomes a data: address: fonts and workers must come from 'self'.
