@@ -5,9 +5,11 @@ import { countConceptsJob } from './count-concepts.ts';
 import { describeFamily } from './describe-family.ts';
 import { describeTiers } from './describe-tiers.ts';
 import { drawParts } from './draw-parts.ts';
+import { drawPlan } from './draw-plan.ts';
 import { findPassage } from './find-passage.ts';
 import { findStrength } from './find-strength.ts';
 import { fitFamily } from './fit-family.ts';
+import { growFamily } from './grow-family.ts';
 import { guardFamily } from './guard-family.ts';
 import { identifyOutline } from './identify-outline.ts';
 import { judgeDetails } from './judge-details.ts';
@@ -24,6 +26,7 @@ import { verifyFamily } from './verify-family.ts';
 export const catalogue = {
   fitFamily,
   verifyFamily,
+  growFamily,
   guardFamily,
   identifyOutline,
   judgePairs,
@@ -34,6 +37,7 @@ export const catalogue = {
   askFamily,
   listNames,
   drawParts,
+  drawPlan,
   findPassage,
   findStrength,
   readDrawing,
