@@ -44,7 +44,7 @@ export interface CapacityInput {
   readonly goesIn: readonly (readonly boolean[])[] | null;
   /** Without a family: so many sections are taken to exclude each other; 1 where not given. */
   readonly sections?: number;
-  /** Which bitting is the example, from 0; taken round where there are fewer. The middle one where not given. */
+  /** Which bitting is the example, from 0; taken round where there are fewer. One on the way where not given. */
   readonly example?: bigint;
 }
 
@@ -90,9 +90,12 @@ export function* countingCapacity(input: CapacityInput): Generator<CountProgress
   };
 }
 
+/** Part of all bittings, in millionths, at which the first example stands: far from round numbers, so it looks like a key. */
+const GOLDEN = 381_966n;
+
 function exampleOf({ bittings, nth }: BittingCount, wanted: bigint | undefined) {
   if (bittings === 0n) return { example: null, exampleNumber: 0n };
-  const number = wanted === undefined ? bittings / 2n : ((wanted % bittings) + bittings) % bittings;
+  const number = wanted === undefined ? (bittings * GOLDEN) / 1_000_000n : ((wanted % bittings) + bittings) % bittings;
   return { example: nth(number), exampleNumber: number };
 }
 

@@ -7,6 +7,9 @@ export const HELP = `Which blank enters which keyway, and with what margin.
   claims FAMILY.json [options]  check what charts and colleagues say of it: who enters what
   tiers FAMILY.json [options]   order blanks by the keyways that they enter: who enters all that another does
   passage FAMILY.json [options] find the widest blank that passes several openings, and what it loses in each
+  grow FAMILY.json [options]    say how many sections more there is room for, and propose the next ones, drawn and judged
+  strength FAMILY.json [options] say what each blade bears in torsion and bending, and which materials will do
+  capacity [FAMILY.json] [opts] count key changes, with a family those of all sections that exclude each other
   identify FAMILY.json DRAWING  say which section an unknown outline (SVG, DXF, CSV) is, the closest first
   ask FAMILY.json "QUESTION"    answer in plain words: does X go into Y, what is X, what goes into Y, what differs
   names FAMILY.json [--json]    list every name with what it stands for, and the names that mislead
@@ -45,6 +48,34 @@ Options of passage
   --openings ID,ID   the openings with these ids; all of the file where not given
   --json             print sizes, moves, losses and the outline of the blank as JSON instead of text
   Each opening is moved, never turned, to where the blank with the family's running clearance has the greatest area.
+
+Options of grow
+  --between ID,ID    two openings that the next sections are to lie between
+  --allow ID,ID      group blanks that may enter new openings; none where not given
+  --passage          let the widest blank that passes all openings stand for an all-section blank
+  --json             print sites, counts and the proposals with their outlines as JSON instead of text
+  A further section leaves everything as it is, is entered by the all-section blanks and its own blank only, and its blank
+  enters no other opening, for all parts within their tolerance; further sections exclude each other.
+
+Options of strength
+  --material ID      the material of the blades, nickel silver C77000 H02 where not given; a wrong id lists all
+  --torque NM        compare with NM newton metres in place of the 2.5 of the use test, which is second-hand
+  --json             print all figures with their bounds as JSON instead of a table
+  J is told with half the distance of its bounds; yielding by von Mises; estimates for ideal outlines without cuts.
+
+Options of capacity
+  --chambers N       1 to 12; 6 where not given
+  --depths N         2 to 12; 10 where not given
+  --macs N           greatest difference of neighbouring cuts, or none; 7 where not given
+  --exclude 0,9      depths that are not used; 2:0,9 for chamber 2 alone; may be given several times
+  --alike N          at most N equal cuts in a row
+  --different N      at least N different depths in a bitting
+  --two-step         keep one parity in each position: the master's, else --parity eoeoeo, else even
+  --master 5,2,7     the top master; no change key equals it in any position
+  --first-depth N    number of the shallowest depth as it is written, 0 or 1; 0 where not given
+  --sections N       without a family: take N sections to exclude each other
+  --json             print all figures as JSON, counts as text of any length
+  Sections exclude each other where each has a blank that enters it and none of the others.
 
 Options of identify
   --json             print the figures of every section as JSON instead of a table

@@ -2,6 +2,9 @@ import { parseArgs } from 'node:util';
 import { EXPORT_FORMATS, type ExportFormat } from '../interchange/export-profiles.ts';
 import { MAX_TOLERANCE } from '../interchange/json/file-units.ts';
 import { MAX_TILT_DEG } from '../interchange/json/schema.ts';
+import { CAPACITY_OPTIONS, type CapacityCommand, toCapacityCommand } from './parse-capacity.ts';
+import { GROW_OPTIONS, type GrowCommand, toGrowCommand } from './parse-grow.ts';
+import { STRENGTH_OPTIONS, type StrengthCommand, toStrengthCommand } from './parse-strength.ts';
 
 /** What `fit` is asked for. */
 export interface FitCommand {
@@ -91,12 +94,15 @@ export interface AskCommand {
 /** What a command line asks for. */
 export type Command =
   | AskCommand
+  | CapacityCommand
+  | StrengthCommand
   | NamesCommand
   | FitCommand
   | ExportCommand
   | IdentifyCommand
   | TiersCommand
   | PassageCommand
+  | GrowCommand
   | ClaimsCommand
   | { readonly name: 'check'; readonly file: string }
   | { readonly name: 'schema' }
@@ -128,28 +134,36 @@ type NumberOption = keyof typeof NUMBERS;
 const NUMBER_OPTIONS = ['tilt', 'tolerance-um', 'wear-um', 'draws'] as const;
 
 /** How many files and which options each command takes. */
-const GRAMMAR: Readonly<Record<Command['name'], { files: number; options: readonly string[] }>> = {
+const GRAMMAR: Readonly<Record<Command['name'], { files: number; least?: number; options: readonly string[] }>> = {
   fit: { files: 1, options: ['json', 'verify', 'margins', ...NUMBER_OPTIONS] },
   check: { files: 1, options: [] },
   export: { files: 1, options: ['only', 'as', 'output'] },
   claims: { files: 1, options: ['json', 'table'] },
   tiers: { files: 1, options: ['json', 'blanks'] },
   passage: { files: 1, options: ['json', 'openings'] },
+  grow: { files: 1, options: ['json', 'passage', ...GROW_OPTIONS] },
   identify: { files: 2, options: ['json', 'among', 'error-um', 'loop'] },
   ask: { files: 2, options: [] },
   names: { files: 1, options: ['json'] },
+  strength: { files: 1, options: ['json', ...STRENGTH_OPTIONS] },
+  capacity: { files: 1, least: 0, options: ['json', 'two-step', ...CAPACITY_OPTIONS] },
   schema: { files: 0, options: [] },
   help: { files: 0, options: [] },
 };
 
 /** What the options were given as. */
-type Values = { json?: boolean; verify?: boolean; margins?: boolean; blanks?: boolean } & {
+type Values = { json?: boolean; verify?: boolean; margins?: boolean; blanks?: boolean; 'two-step'?: boolean } & {
   readonly only?: string[];
   readonly as?: string[];
   readonly output?: string[];
   readonly among?: string[];
   readonly table?: string[];
   readonly openings?: string[];
+} & {
+  readonly [option in
+    | (typeof CAPACITY_OPTIONS)[number]
+    | (typeof STRENGTH_OPTIONS)[number]
+    | (typeof GROW_OPTIONS)[number]]?: string[];
 } & {
   readonly [option in NumberOption]?: string[];
 };
@@ -189,12 +203,19 @@ function splitWords(words: readonly string[]) {
         draws: { type: 'string', multiple: true },
         only: { type: 'string', multiple: true },
         openings: { type: 'string', multiple: true },
+        passage: { type: 'boolean' },
         as: { type: 'string', multiple: true },
         output: { type: 'string', short: 'o', multiple: true },
         among: { type: 'string', multiple: true },
         'error-um': { type: 'string', multiple: true },
         loop: { type: 'string', multiple: true },
         table: { type: 'string', multiple: true },
+        'two-step': { type: 'boolean' },
+        ...Object.fromEntries(
+          [...CAPACITY_OPTIONS, ...STRENGTH_OPTIONS, ...GROW_OPTIONS].map(
+            (option) => [option, { type: 'string', multiple: true }] as const,
+          ),
+        ),
         help: { type: 'boolean', short: 'h' },
       },
     });
@@ -207,10 +228,16 @@ function splitWords(words: readonly string[]) {
 const TEXT_VALUES: Readonly<Record<string, string>> = {
   only: 'ids of profiles parted by commas',
   openings: 'ids of openings parted by commas',
+  between: 'the ids of two openings parted by a comma',
+  allow: 'ids of group blanks parted by commas',
   as: 'svg, dxf or csv',
   output: 'the name of a file',
   among: 'blanks, keyways or all',
   table: 'the name of a table of claims (CSV)',
+  material: 'the id of a material',
+  exclude: 'depths parted by commas, or chamber:depths',
+  master: 'the depths of the top master parted by commas',
+  parity: 'one letter for each chamber, e (even) or o (odd)',
 };
 
 /** The library's message in one line; it calls a missing value by two names. */
@@ -230,23 +257,47 @@ function toCommand(name: Command['name'], files: string[], values: Values): Pars
   const grammar = GRAMMAR[name];
   const stray = Object.keys(values).find((option) => !grammar.options.includes(option));
   if (stray) return { ok: false, fault: `"${name}" takes no --${stray}` };
-  if (files.length < grammar.files)
+  if (files.length < (grammar.least ?? grammar.files))
     return {
       ok: false,
       fault: `"${name}" needs ${files.length === 0 ? 'the name of a family file' : SECOND_WORDS[name]}`,
     };
   if (files.length > grammar.files) return { ok: false, fault: `"${name}" takes no "${files[grammar.files]}"` };
-  if (name === 'fit') return toFitCommand(files[0], values);
-  if (name === 'export') return toExportCommand(files[0], values);
-  if (name === 'claims') return toClaimsCommand(files[0], values);
-  if (name === 'tiers')
-    return { ok: true, command: { name, file: files[0], json: values.json ?? false, blanks: values.blanks ?? false } };
-  if (name === 'passage') return toPassageCommand(files[0], values);
-  if (name === 'identify') return toIdentifyCommand(files, values);
-  if (name === 'ask') return { ok: true, command: { name, file: files[0], question: files[1] } };
-  if (name === 'names') return { ok: true, command: { name, file: files[0], json: values.json ?? false } };
-  if (name === 'check') return { ok: true, command: { name, file: files[0] } };
-  return { ok: true, command: { name } };
+  return readCommand(name, files, values);
+}
+
+/** The command whose words are in order. */
+function readCommand(name: Command['name'], files: string[], values: Values): ParsedCommand {
+  const [file] = files;
+  const { json = false, blanks = false } = values;
+  switch (name) {
+    case 'fit':
+      return toFitCommand(file, values);
+    case 'export':
+      return toExportCommand(file, values);
+    case 'claims':
+      return toClaimsCommand(file, values);
+    case 'tiers':
+      return { ok: true, command: { name, file, json, blanks } };
+    case 'passage':
+      return toPassageCommand(file, values);
+    case 'grow':
+      return toGrowCommand(file, values);
+    case 'identify':
+      return toIdentifyCommand(files, values);
+    case 'ask':
+      return { ok: true, command: { name, file, question: files[1] } };
+    case 'names':
+      return { ok: true, command: { name, file, json } };
+    case 'strength':
+      return toStrengthCommand(file, values);
+    case 'capacity':
+      return toCapacityCommand(file, values);
+    case 'check':
+      return { ok: true, command: { name, file } };
+    default:
+      return { ok: true, command: { name } };
+  }
 }
 
 function toFitCommand(file: string, values: Values): ParsedCommand {

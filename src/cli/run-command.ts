@@ -3,13 +3,17 @@ import { type FamilyDocument, readFamily } from '../interchange/json/read.ts';
 import { familyJsonSchema } from '../interchange/json/schema.ts';
 import { JobCancelled } from '../jobs/job.ts';
 import { HELP } from './help-text.ts';
+import type { CapacityCommand } from './parse-capacity.ts';
 import { type Command, parseCommand } from './parse-command.ts';
+import { runCapacity } from './run-capacity.ts';
 import { runClaims } from './run-claims.ts';
 import { runExport } from './run-export.ts';
 import { runFit } from './run-fit.ts';
+import { runGrow } from './run-grow.ts';
 import { runIdentify } from './run-identify.ts';
 import { runAsk, runNames } from './run-names.ts';
 import { runPassage } from './run-passage.ts';
+import { runStrength } from './run-strength.ts';
 import { runTiers } from './run-tiers.ts';
 import { EXIT, readOrWarn, type Shell } from './shell.ts';
 
@@ -41,9 +45,17 @@ export async function runCommand(words: readonly string[], shell: Shell): Promis
 async function run(command: Command, shell: Shell): Promise<number> {
   if (command.name === 'help') shell.print(HELP);
   if (command.name === 'schema') shell.print(`${JSON.stringify(familyJsonSchema(), null, 2)}\n`);
+  if (command.name === 'capacity') return runCapacityOf(command, shell);
   if (!('file' in command)) return EXIT.done;
   const document = openFamily(command.file, shell);
   return document ? runOnFamily(document, command, shell) : EXIT.badInput;
+}
+
+/** Keys of a family, or of a system without one. */
+async function runCapacityOf(command: CapacityCommand, shell: Shell): Promise<number> {
+  if (command.file === undefined) return runCapacity(null, command, shell);
+  const document = openFamily(command.file, shell);
+  return document ? runCapacity(document.family, command, shell) : EXIT.badInput;
 }
 
 function runOnFamily(document: FamilyDocument, command: FamilyCommand, shell: Shell): number | Promise<number> {
@@ -59,10 +71,14 @@ function runOnFamily(document: FamilyDocument, command: FamilyCommand, shell: Sh
       return runClaims(family, command, shell);
     case 'passage':
       return runPassage(family, command, shell);
+    case 'grow':
+      return runGrow(family, command, shell);
     case 'ask':
       return runAsk(family, command.question, shell);
     case 'names':
       return runNames(family, command.json, shell);
+    case 'strength':
+      return runStrength(family, command, shell);
     case 'tiers':
       return runTiers(family, command, shell);
     default:

@@ -1,3 +1,4 @@
+import { cautionsAbout } from '../family/cautions.ts';
 import { type Family, openingsOf } from '../family/family.ts';
 import type { Point } from '../geom/point.ts';
 import { catalogue } from '../jobs/catalogue.ts';
@@ -36,9 +37,9 @@ export async function runGrow(family: Family, command: GrowCommand, shell: Shell
   return EXIT.done;
 }
 
-function unknownId(family: Family, { between = [], allow }: GrowCommand): string | null {
+function unknownId(family: Family, { between, allow }: GrowCommand): string | null {
   const openings = openingsOf(family).map(({ id }) => id);
-  const opening = between.find((id) => !openings.includes(id));
+  const opening = between?.find((id) => !openings.includes(id));
   if (opening !== undefined) return `there is no opening with the id "${opening}"`;
   const blank = allow.find((id) => !family.profiles.some((profile) => profile.id === id && profile.kind === 'blank'));
   return blank === undefined ? null : `there is no blank with the id "${blank}"`;
@@ -76,10 +77,6 @@ function toJson({ none, tops, newTop, groups, places, codes, count, proposals, g
   return `${JSON.stringify(value, null, 2)}\n`;
 }
 
-const CAUTION =
-  'Sectioning is organisation, not a security boundary. Calculated on ideal outlines: have a licensed locksmith and the\n' +
-  "cylinder's maker confirm before cutting metal.\n";
-
 function toText(report: GrowReport, family: Family): string {
   const nameOf = (id: string) => shown(family.profiles.find((profile) => profile.id === id)?.name ?? id);
   if (report.none) return `${noRoomText(report.none)}\n`;
@@ -91,7 +88,7 @@ function toText(report: GrowReport, family: Family): string {
     ...(proposals.length > 0 ? ['Next ones, the greatest guard margin first:'] : []),
     ...proposals.map((proposal, i) => proposalText(proposal, i + 1, report, nameOf)),
   ];
-  return `${lines.join('\n')}\n${CAUTION}`;
+  return `${lines.join('\n')}\n${cautionsAbout('plan').join(' ')}\n`;
 }
 
 /** "65 sections more, proved the most", or the two bounds. */

@@ -1,0 +1,83 @@
+import { entrantsOf, type Family } from '../../../family/family.ts';
+import type { Profile } from '../../../profile/profile.ts';
+import { type BladeWeb, bladeWeb } from '../../../strength/blade-web.ts';
+import { MATERIALS, type Material } from '../../../strength/materials.ts';
+import type { SectionStrength } from '../../../strength/strength.ts';
+import {
+  materialsThatDo,
+  type TorqueLimits,
+  type TorqueVerdict,
+  torqueLimits,
+  torqueVerdict,
+} from '../../../strength/torque-limits.ts';
+import { type ExaminingState, outlineKey } from './examining-strength.ts';
+
+/** A blade of the table: what is known of it so far. */
+export interface StrengthRow {
+  readonly profile: Profile;
+  readonly web: BladeWeb;
+  readonly section: SectionStrength | null;
+  /** Why it could not be examined; empty otherwise. */
+  readonly trouble: string;
+  readonly limits: TorqueLimits | null;
+  readonly verdict: TorqueVerdict | null;
+  /** How many materials of the table bear the torque without yielding, and how many before they twist through. */
+  readonly doing: { readonly elastic: number; readonly partPlastic: number } | null;
+}
+
+const webs = new WeakMap<Profile, BladeWeb>();
+
+function webOf(profile: Profile): BladeWeb {
+  const known = webs.get(profile) ?? bladeWeb(profile);
+  webs.set(profile, known);
+  return known;
+}
+
+/**
+ * Every blank and tool of a family in chart order, with what its blade bears in a material.
+ *
+ * @check tests/unit/app/strength-rows.test.ts
+ */
+export function strengthRows(
+  family: Family,
+  { known, failed }: Pick<ExaminingState, 'known' | 'failed'>,
+  material: Material,
+  torqueNm: number,
+): StrengthRow[] {
+  return entrantsOf(family).map((profile) => {
+    const key = outlineKey(profile);
+    const section = known.get(key) ?? null;
+    const limits = section && torqueLimits(section, material);
+    return {
+      profile,
+      web: webOf(profile),
+      section,
+      trouble: failed.get(key) ?? '',
+      limits,
+      verdict: limits && torqueVerdict(limits, torqueNm),
+      doing: section && doingOf(section, torqueNm),
+    };
+  });
+}
+
+function doingOf(section: SectionStrength, torqueNm: number) {
+  const verdicts = materialsThatDo(section, MATERIALS, torqueNm).map(({ verdict }) => verdict);
+  const count = (wanted: TorqueVerdict) => verdicts.filter((verdict) => verdict === wanted).length;
+  return { elastic: count('elastic'), partPlastic: count('part-plastic') };
+}
+
+/** The right end of the bars: the greatest torque that some blade bears, and the one compared with, with some air. */
+export function barEnd(rows: readonly StrengthRow[], torqueNm: number): number {
+  return 1.05 * Math.max(torqueNm * 1.2, ...rows.map(({ limits }) => limits?.plasticNm.high ?? 0));
+}
+
+/** The line over the table: how many blades bear the torque. */
+export function strengthHeadline(rows: readonly StrengthRow[], torque: string): string {
+  const known = rows.filter(({ verdict }) => verdict !== null);
+  if (known.length === 0) return 'Strength of the blades';
+  const bearing = known.filter(({ verdict }) => verdict === 'elastic').length;
+  const lost = known.filter(({ verdict }) => verdict === 'too-much').length;
+  const some = bearing === 0 ? 'None' : String(bearing);
+  const rest = lost === 0 ? 'none twists through' : `${lost} ${lost === 1 ? 'twists' : 'twist'} through`;
+  return `${some} of ${known.length} blades ${bearing === 1 ? 'bears' : 'bear'} ${torque} without yielding, ${rest}`;
+}
