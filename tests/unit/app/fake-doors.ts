@@ -21,10 +21,12 @@ import type { Identification, Question } from '../../../src/identify/identify.ts
 import { addSection } from '../../../src/interchange/json/add-section.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
 import * as lesson from '../../../src/interchange/json/edit-lesson.ts';
+import { setBladeLimits, setPlanOptions } from '../../../src/interchange/json/edit-plan.ts';
 import { putLeastWeb, putMilled } from '../../../src/interchange/json/mill-file.ts';
 import { readPicture, writePicture } from '../../../src/interchange/json/picture-file.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 import { replaceOutline } from '../../../src/interchange/json/replace-outline.ts';
+import { takePlan } from '../../../src/interchange/json/take-plan.ts';
 import { writeFamily } from '../../../src/interchange/json/write.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
 import type { DetailsInput, PairDetail } from '../../../src/jobs/judge-details.ts';
@@ -33,9 +35,12 @@ import type { TolerancesInput, TolerancesPart } from '../../../src/jobs/judge-to
 import type { Diagram, DiagramInput } from '../../../src/jobs/lay-out-tiers.ts';
 import { type PackedOutline, unpackOutline } from '../../../src/jobs/packed-outline.ts';
 import type { DrawingInput, LoopsRead } from '../../../src/jobs/read-drawing.ts';
+import type { SolveInput } from '../../../src/jobs/solve-plan.ts';
 import type { TraceInput } from '../../../src/jobs/trace-picture.ts';
 import type { PassageInput } from '../../../src/passage/find-passage.ts';
 import type { Passage } from '../../../src/passage/passage.ts';
+import type { DrawnPlan, DrawPlanInput } from '../../../src/plan/drawn-plan.ts';
+import type { WardPlan } from '../../../src/plan/ward-plan.ts';
 import type { StrengthQuestion } from '../../../src/strength/find-strength.ts';
 import type { SectionStrength } from '../../../src/strength/strength.ts';
 import type { PictureTrace } from '../../../src/trace/trace-picture.ts';
@@ -102,6 +107,8 @@ export function fakeDoors() {
   const passages = holder<PassageInput, never, Passage>();
   const strengths = holder<StrengthQuestion, never, SectionStrength>();
   const capacities = holder<CapacityInput, never, Capacity>();
+  const solvings = holder<SolveInput, WardPlan, WardPlan>();
+  const planDrawings = holder<DrawPlanInput, never, DrawnPlan>();
   const held = heldPace();
   const doors: Doors = {
     readFamily,
@@ -117,6 +124,11 @@ export function fakeDoors() {
     claims: claimsDoors(tolerances.start),
     lesson,
     access: accessDoors,
+    sections: {
+      solve: (input, onPart) => solvings.start(input, onPart),
+      draw: (input) => planDrawings.start(input, () => {}),
+      ...{ takePlan, setPlanOptions, setBladeLimits },
+    },
     tiers: {
       layOut: (input) => layouts.start(input, () => {}),
       countConcepts: (input) => counts.start(input, () => {}),
@@ -154,6 +166,8 @@ export function fakeDoors() {
     layouts: layouts.jobs,
     counts: counts.jobs,
     passages: passages.jobs,
+    solvings: solvings.jobs,
+    planDrawings: planDrawings.jobs,
     strengths: strengths.jobs,
     capacities: capacities.jobs,
     ...held,

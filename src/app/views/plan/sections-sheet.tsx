@@ -1,6 +1,40 @@
 import type { Family } from '../../../family/family.ts';
+import { PrintPreview } from '../../panels/plan/print-preview.tsx';
+import { SectionsBody } from '../../panels/plan/sections-body.tsx';
+import { SectionsHead } from '../../panels/plan/sections-head.tsx';
+import { SectionsHindrance, SectionsNoPlan } from '../../panels/plan/sections-hindrance.tsx';
+import { SectionsKeys } from '../../panels/plan/sections-keys.tsx';
+import { SectionsNearest } from '../../panels/plan/sections-nearest.tsx';
+import { SectionsOptions } from '../../panels/plan/sections-options.tsx';
+import { SectionsProgress } from '../../panels/plan/sections-progress.tsx';
+import { TakenLine } from '../../panels/plan/taken-line.tsx';
+import { useFoundSections, useSectionsQuestion } from '../../panels/plan/use-sections.ts';
+import { useSession, useStore } from '../../panels/use-store.ts';
+import { sectionsLookOf } from '../../state/plan/sections-state.ts';
+import styles from './sections-sheet.module.css';
 
 /** The wards of each section, proved, drawn and judged. */
 export function SectionsSheet({ family }: { family: Family }) {
-  return <p>{family.name}</p>;
+  const question = useSectionsQuestion(family);
+  const found = useFoundSections(family);
+  const printing = useStore(sectionsLookOf(useSession()), (s) => s.printing);
+  if (!question) return <SectionsNoPlan family={family} />;
+  if (printing) return <PrintPreview family={family} question={question} choice={printing} />;
+  return (
+    <div className={styles.sheet} data-plan-sections={found ? 'found' : 'none'}>
+      <div className={styles.top}>
+        {question.hindrance ? (
+          <SectionsHindrance hindrance={question.hindrance} />
+        ) : (
+          <SectionsHead question={question} found={found} />
+        )}
+        <SectionsOptions plan={question.plan} />
+        <SectionsKeys family={family} found={found} />
+      </div>
+      <SectionsProgress />
+      <TakenLine family={family} question={question} />
+      {found && <SectionsNearest found={found} />}
+      {found && <SectionsBody family={family} found={found} />}
+    </div>
+  );
 }

@@ -1,0 +1,56 @@
+import type { SectionsQuestion } from '../../state/plan/sections-question.ts';
+import { sectionsLookOf } from '../../state/plan/sections-state.ts';
+import { boundWords, demandWords, foundWords, millingWords } from '../../state/plan/sections-words.ts';
+import { useSession, useStore } from '../use-store.ts';
+import styles from './sections-head.module.css';
+import { type FoundSections, useSectionsPlanning } from './use-sections.ts';
+
+interface SectionsHeadProps {
+  readonly question: SectionsQuestion;
+  readonly found: FoundSections | null;
+}
+
+/** What was found in one line, what it is for, and what shows that fewer sites do not do. */
+export function SectionsHead({ question, found }: SectionsHeadProps) {
+  const room = question.layout.sites.length;
+  const wards = found?.found ?? null;
+  const isOver = wards !== null && wards.sites > room;
+  return (
+    <div className={styles.head}>
+      <h1 className={styles.title} data-over={isOver || undefined} aria-live="polite">
+        {wards ? foundWords(wards, room) : 'Laying out wards …'}
+      </h1>
+      <p className={styles.words}>
+        {demandWords(question)} {wards && told(wards, room)}
+      </p>
+    </div>
+  );
+}
+
+function told(wards: FoundSections['found'], room: number): string {
+  const bound = boundWords(wards);
+  const fewest = wards.proved ? 'Fewest' : `At least ${wards.lowerBound}`;
+  const least = bound === '' ? '' : `${fewest} ${bound}.`;
+  const has = wards.sites > room ? '' : `The blade has room for ${room}; ${millingWords(wards)} to mill in all blanks.`;
+  return `${has} ${least}`.trim();
+}
+
+/** Starts the long search; while it is on its way the progress line has the key that stops it. */
+export function ImproveKey() {
+  const planning = useSectionsPlanning();
+  const look = sectionsLookOf(useSession());
+  const seconds = useStore(look, (s) => s.seconds);
+  const phase = useStore(planning.store, (s) => s.phase);
+  const isReady = useStore(planning.store, (s) => s.found !== null);
+  return (
+    <button
+      type="button"
+      className="key"
+      title="Look for fewer sites and less milling in the background, and for a proof that fewer do not do"
+      disabled={!isReady || phase === 'improving' || phase === 'answering' || phase === 'waiting'}
+      onClick={() => planning.improve(seconds)}
+    >
+      Improve
+    </button>
+  );
+}

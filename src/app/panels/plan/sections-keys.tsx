@@ -1,0 +1,53 @@
+import { useState } from 'react';
+import type { Family } from '../../../family/family.ts';
+import { FIRST_PRINT, sectionsLookOf } from '../../state/plan/sections-state.ts';
+import { plannedProfiles } from '../../state/plan/taken-standing.ts';
+import { useSession, useStore } from '../use-store.ts';
+import { ImproveKey } from './sections-head.tsx';
+import styles from './sections-keys.module.css';
+import { TakeSectionsSheet } from './take-sections-sheet.tsx';
+import type { FoundSections } from './use-sections.ts';
+
+interface SectionsKeysProps {
+  readonly family: Family;
+  readonly found: FoundSections | null;
+}
+
+/** What can be done with what was found: improve it, take it, print it. */
+export function SectionsKeys({ family, found }: SectionsKeysProps) {
+  const session = useSession();
+  const { documents } = session;
+  const look = sectionsLookOf(session);
+  const [taking, setTaking] = useState(false);
+  const isTaken = useStore(documents, (s) => s.document !== null && plannedProfiles(s.document).length > 0);
+  const confirmed = found?.confirmed ?? null;
+  const canPrint = confirmed !== null || isTaken;
+  return (
+    <div className={styles.keys}>
+      <ImproveKey />
+      <button
+        type="button"
+        className="key"
+        title={
+          confirmed ? 'Put these sections into the family' : 'Only sections that are drawn and confirmed can be taken'
+        }
+        disabled={!confirmed}
+        onClick={() => setTaking(true)}
+      >
+        Take these sections…
+      </button>
+      <button
+        type="button"
+        className="key"
+        title="A sheet with areas, holders, sections, wards and the report"
+        disabled={!canPrint}
+        onClick={() => look.setState({ printing: FIRST_PRINT })}
+      >
+        Print…
+      </button>
+      {taking && confirmed && (
+        <TakeSectionsSheet family={family} confirmed={confirmed} onClose={() => setTaking(false)} />
+      )}
+    </div>
+  );
+}

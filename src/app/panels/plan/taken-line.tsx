@@ -1,0 +1,76 @@
+import { useMemo } from 'react';
+import type { Family } from '../../../family/family.ts';
+import type { SectionsQuestion } from '../../state/plan/sections-question.ts';
+import { sectionsLookOf } from '../../state/plan/sections-state.ts';
+import { countWord } from '../../state/plan/sections-words.ts';
+import { type TakenStanding, takenStanding } from '../../state/plan/taken-standing.ts';
+import { useSession, useStore } from '../use-store.ts';
+import styles from './taken-line.module.css';
+import { useFoundSections } from './use-sections.ts';
+
+interface TakenLineProps {
+  readonly family: Family;
+  readonly question: SectionsQuestion;
+}
+
+/** How the planned sections that the family holds stand to its plan as it is now. */
+export function TakenLine({ family, question }: TakenLineProps) {
+  const session = useSession();
+  const standing = useTakenStanding(family, question);
+  const said = useStore(sectionsLookOf(session), (s) => s.said);
+  const words = standingWords(standing);
+  if (words === '' && said === '') return null;
+  const isOld = standing.kind === 'outdated';
+  return (
+    <p className={styles.line} data-taken={standing.kind} role="status">
+      {isOld && (
+        <svg className={styles.sign} viewBox="0 0 24 24" aria-hidden="true">
+          <path d="M12 3 22 21H2Z M12 10v5 M12 17.4v1.2" />
+        </svg>
+      )}
+      <span>
+        {said} {words}
+      </span>
+    </p>
+  );
+}
+
+/** See {@link takenStanding}. */
+export function useTakenStanding(family: Family, question: SectionsQuestion): TakenStanding {
+  const { documents, results } = useSession();
+  const document = useStore(documents, (s) => s.document);
+  const fits = useStore(results, (s) => s.fits);
+  const drawn = useFoundSections(family)?.drawn ?? null;
+  return useMemo(
+    () => (document ? takenStanding(document, question.access, drawn, fits) : { kind: 'none' }),
+    [document, question, drawn, fits],
+  );
+}
+
+function standingWords(standing: TakenStanding): string {
+  if (standing.kind === 'same') return 'These sections are in the family.';
+  if (standing.kind === 'serves')
+    return 'The family holds other sections planned before, and they keep this plan. Take these sections to replace them.';
+  if (standing.kind !== 'outdated') return '';
+  return `The planned sections in the family no longer belong to this plan: ${whyOutdated(standing)}. Take these sections to replace them.`;
+}
+
+function whyOutdated({ wrong, missing, extra }: Extract<TakenStanding, { kind: 'outdated' }>): string {
+  const [first] = wrong;
+  if (first) {
+    const more = wrong.length > 1 ? `, and ${countWord(wrong.length - 1, 'pair')} more` : '';
+    const what = first.wanted === 'enters' ? 'must enter' : 'must not enter';
+    return `${first.blank.name} ${what} ${first.opening.name} and ${first.wanted === 'enters' ? 'does not' : 'does'}${more}`;
+  }
+  const told = [
+    missing.length > 0 ? `without ${someOf(missing)}` : '',
+    extra.length > 0 ? `with ${someOf(extra)} that it does not ask for` : '',
+  ];
+  return told.filter((words) => words !== '').join(', ');
+}
+
+function someOf(names: readonly string[]): string {
+  const [first, second] = names;
+  if (names.length === 1) return first;
+  return names.length === 2 ? `${first} and ${second}` : `${first}, ${second} and ${names.length - 2} more`;
+}

@@ -1,0 +1,66 @@
+import type { Session } from '../session.ts';
+import { listenTo, makeStore, type Store } from '../store.ts';
+
+/** The tables of the sections sheet. */
+export type SectionsTable = 'sections' | 'blanks' | 'pairs' | 'report';
+
+/** Times its true size that a section may be printed. */
+export const PRINT_SCALES = [1, 2, 4, 5, 10] as const;
+
+/** How the sheet for printing is wished for. */
+export interface PrintChoice {
+  readonly scale: number;
+  /** The plan as it is drawn now, or the planned sections that the family holds. */
+  readonly from: 'drawn' | 'family';
+}
+
+/** What a sheet for printing begins with. */
+export const FIRST_PRINT: PrintChoice = { scale: 5, from: 'drawn' };
+
+/** What of a plan's sections is looked at. */
+export interface SectionsLook {
+  readonly table: SectionsTable;
+  /** The picked section and blank by their place in the plan. */
+  readonly section: number;
+  readonly blank: number;
+  /** How long a search for less may go on, seconds. */
+  readonly seconds: number;
+  /** The sheet for printing that is looked at; null for none. */
+  readonly printing: PrintChoice | null;
+  /** What was done last, in words. */
+  readonly said: string;
+}
+
+/** What a search is given first, seconds. */
+export const FIRST_SECONDS = 20;
+
+const NOTHING: SectionsLook = {
+  table: 'sections',
+  section: 0,
+  blank: 0,
+  seconds: FIRST_SECONDS,
+  printing: null,
+  said: '',
+};
+
+const stores = new WeakMap<Session, Store<SectionsLook>>();
+
+/** What is looked at on the sections sheet of a window; begun anew with another family. */
+export function sectionsLookOf(session: Session): Store<SectionsLook> {
+  const known = stores.get(session);
+  if (known) return known;
+  const made = makeStore<SectionsLook>(NOTHING);
+  listenTo(
+    session.documents,
+    (s) => s.opened,
+    () => made.setState(NOTHING),
+  );
+  // What was said of an edit is no longer so once it is undone; an edit of this sheet says its word after it.
+  listenTo(
+    session.documents,
+    (s) => s.document,
+    () => made.getState().said !== '' && made.setState({ said: '' }),
+  );
+  stores.set(session, made);
+  return made;
+}

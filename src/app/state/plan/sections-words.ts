@@ -1,0 +1,114 @@
+import type { Plan } from '../../../family/plan.ts';
+import type { WardPlan } from '../../../plan/ward-plan.ts';
+import { readingText, type Units } from '../length-text.ts';
+import type { PlanChange } from './near-plans.ts';
+import type { PlanningState } from './sections-planning.ts';
+import type { SectionsQuestion } from './sections-question.ts';
+import { wantedOf } from './sections-rows.ts';
+
+/** "1 site", "9 sites". */
+export function countWord(count: number, one: string, many = `${one}s`): string {
+  return `${count} ${count === 1 ? one : many}`;
+}
+
+/**
+ * What was found in one line: "9 sites, proved fewest", "10 sites; at least 9 are needed", "Needs 9 sites, the blade has 7".
+ *
+ * @param room how many sites the blade has room for.
+ * @check tests/unit/app/sections-words.test.ts
+ */
+export function foundWords({ sites, lowerBound, proved }: WardPlan, room: number): string {
+  const isProved = proved || lowerBound >= sites;
+  if (sites === 0) return 'No site is needed: nothing is to be kept apart';
+  if (sites > room) {
+    const needs =
+      isProved || lowerBound > room
+        ? `Needs ${countWord(Math.max(lowerBound, 1), 'site')}`
+        : `Takes ${countWord(sites, 'site')}`;
+    const has = room === 0 ? 'the blade has none' : `the blade has ${room}`;
+    if (isProved || lowerBound > room) return `${needs}, ${has}`;
+    return `${needs} so far, ${has}; at least ${lowerBound} are needed`;
+  }
+  if (isProved) return `${countWord(sites, 'site')}, proved fewest`;
+  if (lowerBound <= 0) return `${countWord(sites, 'site')}; how few would do is not known yet`;
+  return `${countWord(sites, 'site')}; at least ${lowerBound} ${lowerBound === 1 ? 'is' : 'are'} needed`;
+}
+
+const BOUND_WORDS: Readonly<Record<WardPlan['bound'], string>> = {
+  sperner: 'by Sperner’s theorem: so many blanks that are kept apart cannot do with fewer',
+  fooling: 'by pairs of which no two can be stopped at one site',
+  search: 'by an exact search that found no plan with fewer',
+  none: '',
+};
+
+/** What shows that fewer sites do not do; empty where nothing does. */
+export function boundWords({ bound, lowerBound }: WardPlan): string {
+  return lowerBound > 0 ? BOUND_WORDS[bound] : '';
+}
+
+/** How many pairs of a table must enter, must not, and may do either. */
+export function pairCounts({ table }: Pick<SectionsQuestion, 'table'>): { must: number; not: number; free: number } {
+  const counts = { must: 0, not: 0, free: 0 };
+  for (const row of table) for (const cell of row) counts[wantedOf(cell)]++;
+  return counts;
+}
+
+/** What the wards are for: "8 sections, 11 blanks: 20 pairs must enter, 68 are stopped by at least 1 ward each". */
+export function demandWords(question: SectionsQuestion): string {
+  const { access, plan } = question;
+  const { must, not, free } = pairCounts(question);
+  const reserve = plan.reserve > 0 ? ` and ${plan.reserve} in reserve` : '';
+  const stopped = `${countWord(not, 'pair')} ${not === 1 ? 'is' : 'are'} stopped by at least ${countWord(plan.stops, 'ward')}${not === 1 ? '' : ' each'}`;
+  const either = free > 0 ? `, ${countWord(free, 'pair')} may do either (don’t care)` : '';
+  return `${countWord(access.sections.length, 'section')}${reserve}, ${countWord(access.blanks.length, 'blank')}: ${countWord(must, 'pair')} must enter, ${stopped}${either}.`;
+}
+
+/** How much is milled in all blanks together. */
+export function millingWords({ grooved, grooves }: WardPlan): string {
+  const several = grooves.some((row) => row.some((depth) => depth > 1));
+  return several ? `${countWord(grooved, 'step')} of groove depth` : countWord(grooved, 'groove');
+}
+
+/** What is being done now, for the line with the progress; empty at rest. */
+export function workWords({ phase, found, drawing }: PlanningState): string {
+  if (phase === 'waiting' || phase === 'answering') return 'Laying out wards';
+  if (phase === 'improving') {
+    if (!found) return 'Looking for wards';
+    return `Looking for less: best so far ${countWord(found.sites, 'site')}, ${found.proved ? 'proved fewest' : `at least ${found.lowerBound} needed`}, ${millingWords(found)}`;
+  }
+  if (drawing.phase === 'drawing') return 'Drawing the sections and judging every pair';
+  return '';
+}
+
+/** What a change of a plan is called on its key, and what it is. */
+export function changeWords(
+  { options, blade }: PlanChange,
+  plan: Pick<Plan, 'blade'>,
+  units: Units,
+): { readonly key: string; readonly what: string } {
+  if (options?.depths !== undefined)
+    return { key: `Use ${options.depths} depths per site`, what: `With ${options.depths} depths at each site` };
+  if (options?.stops !== undefined)
+    return {
+      key: `Stop by ${countWord(options.stops, 'ward')}`,
+      what: `With ${countWord(options.stops, 'ward')} in the way of each`,
+    };
+  if (options?.reserve !== undefined) return { key: 'Keep no reserve', what: 'Without room for sections to come' };
+  if (blade?.sides !== undefined) return { key: 'Mill both faces', what: 'With grooves on both faces' };
+  const lengths: readonly (readonly [keyof PlannedLengths, string])[] = [
+    ['height', 'blade'],
+    ['cutZone', 'zone kept for the cuts'],
+    ['heightStep', 'step from groove to groove'],
+  ];
+  for (const [field, name] of lengths) {
+    const to = blade?.[field];
+    if (to === undefined) continue;
+    const larger = field === 'height' ? 'higher' : 'larger';
+    const more = to > plan.blade[field] ? larger : 'smaller';
+    const by = readingText(Math.abs(to - plan.blade[field]), units);
+    return { key: `Make it ${readingText(to, units)}`, what: `With a ${name} ${by} ${more}` };
+  }
+  return { key: 'Change the blade', what: 'With another blade' };
+}
+
+type PlannedLengths = Pick<Plan['blade'], 'height' | 'cutZone' | 'heightStep'>;
