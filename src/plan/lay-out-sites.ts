@@ -46,6 +46,15 @@ export function layOutSites(blade: BladeLimits, gap: PlanGap): Arranged {
   return tried.reduce((best, next) => (isBetter(next, best) ? next : best));
 }
 
+/** How many places {@link layOutSites} finds, without telling the web. */
+export function countSites(blade: BladeLimits, gap: PlanGap): number {
+  const level = faceHeights(blade, gap, 0).length;
+  if (blade.sides !== 'both') return level;
+  const apart = leastRise(blade, leastWebOf(gap));
+  if (apart === 0) return 2 * level;
+  return Math.max(...OFFSETS.map((eighths) => placesAt(blade, gap, apart, eighths).places.length));
+}
+
 /** More places, else more of them on the face that has fewer, else more than a micrometre of web more. */
 function isBetter(a: Arranged, b: Arranged): boolean {
   if (a.places.length !== b.places.length) return a.places.length > b.places.length;
@@ -73,15 +82,20 @@ function onOneFace(blade: BladeLimits, side: GrooveSide, heights: readonly numbe
 }
 
 function arrangedAt(blade: BladeLimits, gap: PlanGap, apart: number, eighths: number): Arranged {
+  const { places, offset, all } = placesAt(blade, gap, apart, eighths);
+  const whole = offset === 0 ? 'level' : 'staggered';
+  const arrangement = places.length < all ? 'thinned' : whole;
+  return { places, arrangement, offset, web: webOf(blade, places) };
+}
+
+/** The places with the right face so many eighths of a step higher, and how many there are before any is left out. */
+function placesAt(blade: BladeLimits, gap: PlanGap, apart: number, eighths: number) {
   const offset = Math.round((blade.heightStep * eighths) / (8 * NM_PER_UM)) * NM_PER_UM;
   const all: SitePlace[] = [
     ...faceHeights(blade, gap, 0).map((bottom) => ({ side: 'left' as const, bottom })),
     ...faceHeights(blade, gap, offset).map((bottom) => ({ side: 'right' as const, bottom })),
   ].sort((a, b) => a.bottom - b.bottom || (a.side === 'left' ? -1 : 1));
-  const places = apart === 0 ? all : mostApart(all, apart);
-  const whole = offset === 0 ? 'level' : 'staggered';
-  const arrangement = places.length < all.length ? 'thinned' : whole;
-  return { places, arrangement, offset, web: webOf(blade, places) };
+  return { places: apart === 0 ? all : mostApart(all, apart), offset, all: all.length };
 }
 
 function webOf(blade: BladeLimits, places: readonly SitePlace[]): number {
