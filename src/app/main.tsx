@@ -63,6 +63,9 @@ const doors: Doors = {
     findPassage: (input, onProgress) => startJob('findPassage', input, { onProgress, alone: true }),
   },
   strength: { findStrength: (question) => startJob('findStrength', question, { alone: true }) },
+  grow: {
+    growFamily: (input, onProgress) => startJob('growFamily', input, { onProgress, alone: true }),
+  },
   capacity: {
     countCapacity: (input, onProgress) => startJob('countCapacity', input, { onProgress, alone: true }),
   },

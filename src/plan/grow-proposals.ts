@@ -1,7 +1,7 @@
 import { makeRing, type Ring } from '../geom/ring.ts';
 import { millOutline } from '../profile/mill-outline.ts';
 import { blankFromOpening } from '../profile/opening-from-blank.ts';
-import type { Milled } from '../profile/profile.ts';
+import type { Groove, Milled } from '../profile/profile.ts';
 import { readGrooves } from '../profile/read-grooves.ts';
 import type { CodeRules } from './free-codes.ts';
 import type { GrownSection, GrowPair, GrowProposal } from './grow.ts';

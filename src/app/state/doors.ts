@@ -30,6 +30,7 @@ import type { NamesDoors } from './names/names-doors.ts';
 import type { Pace } from './pace.ts';
 import type { AccessDoors } from './plan/access-doors.ts';
 import type { CapacityDoors } from './plan/capacity-doors.ts';
+import type { GrowDoors } from './plan/grow-doors.ts';
 import type { SectionsDoors } from './plan/sections-doors.ts';
 import type { StrengthDoors } from './plan/strength-doors.ts';
 import type { LessonDoors } from './teach/lesson-doors.ts';
@@ -77,6 +78,8 @@ export interface Doors {
   readonly passage: PassageDoors;
   readonly strength: StrengthDoors;
   readonly capacity: CapacityDoors;
+  /** Room to grow. */
+  readonly grow: GrowDoors;
   /** How many jobs run side by side. */
   threadCount(): number;
   /** Judges pairs in another thread; answers come in parts. Throws where the browser allows no threads. */

@@ -40,6 +40,8 @@ import type { TraceInput } from '../../../src/jobs/trace-picture.ts';
 import type { PassageInput } from '../../../src/passage/find-passage.ts';
 import type { Passage } from '../../../src/passage/passage.ts';
 import type { DrawnPlan, DrawPlanInput } from '../../../src/plan/drawn-plan.ts';
+import type { GrowReport } from '../../../src/plan/grow.ts';
+import type { GrowInput } from '../../../src/plan/grow-family.ts';
 import type { WardPlan } from '../../../src/plan/ward-plan.ts';
 import type { StrengthQuestion } from '../../../src/strength/find-strength.ts';
 import type { SectionStrength } from '../../../src/strength/strength.ts';
@@ -106,6 +108,7 @@ export function fakeDoors() {
   const counts = holder<{ table: EntryTable; limit: number }, never, ConceptCount>();
   const passages = holder<PassageInput, never, Passage>();
   const strengths = holder<StrengthQuestion, never, SectionStrength>();
+  const growths = holder<GrowInput, never, GrowReport>();
   const capacities = holder<CapacityInput, never, Capacity>();
   const solvings = holder<SolveInput, WardPlan, WardPlan>();
   const planDrawings = holder<DrawPlanInput, never, DrawnPlan>();
@@ -135,6 +138,7 @@ export function fakeDoors() {
     },
     passage: { findPassage: (input, onProgress) => passages.start(input, () => onProgress(1, 2)) },
     strength: { findStrength: (question) => strengths.start(question, () => {}) },
+    grow: { growFamily: (input, onProgress) => growths.start(input, () => onProgress(1, 2)) },
     capacity: { countCapacity: (input, onProgress) => capacities.start(input, () => onProgress(1, 2)) },
     judgeNow,
     toleranceNow,
@@ -169,6 +173,7 @@ export function fakeDoors() {
     solvings: solvings.jobs,
     planDrawings: planDrawings.jobs,
     strengths: strengths.jobs,
+    growths: growths.jobs,
     capacities: capacities.jobs,
     ...held,
   };

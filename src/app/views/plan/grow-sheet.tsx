@@ -1,6 +1,46 @@
 import type { Family } from '../../../family/family.ts';
+import { EmptyNotice } from '../../panels/empty-notice.tsx';
+import { Cautions } from '../../panels/plan/cautions.tsx';
+import { GrowHead, GrowNeighbours } from '../../panels/plan/grow-head.tsx';
+import { GrowProgress } from '../../panels/plan/grow-progress.tsx';
+import { GrowProposals } from '../../panels/plan/grow-proposals.tsx';
+import { useAskedGrowth } from '../../panels/plan/use-growth.ts';
+import { useSession } from '../../panels/use-store.ts';
+import { growStateOf } from '../../state/plan/grow-state.ts';
+import { noRoomWords } from '../../state/plan/grow-words.ts';
+import styles from './grow-sheet.module.css';
 
 /** How many sections more, and where the next ones go. */
 export function GrowSheet({ family }: { family: Family }) {
-  return <p>{family.name}</p>;
+  const { report, phase } = useAskedGrowth(family);
+  const session = useSession();
+  if (report?.none?.why === 'no-keyways') return <EmptyNotice {...noRoomWords(report.none)} />;
+  const none = report?.none ?? null;
+  const offer = none?.why === 'no-all-section' && none.passage !== null;
+  return (
+    <div className={styles.sheet} data-grow={report ? 'found' : phase}>
+      <GrowHead family={family} report={report} />
+      <GrowNeighbours family={family} />
+      <GrowProgress />
+      <div className={styles.body}>
+        {none && (
+          <section className={styles.none}>
+            <h2>{noRoomWords(none).title}</h2>
+            <p>{noRoomWords(none).what}</p>
+            {offer && (
+              <button
+                type="button"
+                className="key"
+                onClick={() => growStateOf(session).setState({ top: 'passage', picked: 0 })}
+              >
+                Use the widest blank that passes all
+              </button>
+            )}
+          </section>
+        )}
+        {report && !none && <GrowProposals family={family} report={report} />}
+        <Cautions about="plan" />
+      </div>
+    </div>
+  );
 }
