@@ -8,6 +8,7 @@ export const HELP = `Which blank enters which keyway, and with what margin.
   tiers FAMILY.json [options]   order blanks by the keyways that they enter: who enters all that another does
   passage FAMILY.json [options] find the widest blank that passes several openings, and what it loses in each
   grow FAMILY.json [options]    say how many sections more there is room for, and propose the next ones, drawn and judged
+  plan --table TABLE.csv [opts] choose wards and grooves on the fewest sites for a table of who must enter what
   strength FAMILY.json [options] say what each blade bears in torsion and bending, and which materials will do
   capacity [FAMILY.json] [opts] count key changes, with a family those of all sections that exclude each other
   identify FAMILY.json DRAWING  say which section an unknown outline (SVG, DXF, CSV) is, the closest first
@@ -56,6 +57,15 @@ Options of grow
   --json             print sites, counts and the proposals with their outlines as JSON instead of text
   A further section leaves everything as it is, is entered by the all-section blanks and its own blank only, and its blank
   enters no other opening, for all parts within their tolerance; further sections exclude each other.
+
+Options of plan
+  --table FILE       a bare matrix (CSV): a row a section, a column a blank; 1 must enter, 0 must not, * either; names of
+                     blanks may stand in a first row, names of sections in a first column
+  --stops N          by how many sites, each enough by itself, a blank is stopped, 1 to 3; 1 where not given
+  --depths N         how many depths a ward may have at one site, 1 to 4; 1 where not given
+  --seconds N        how long fewer sites are looked for and a proof is tried, 0 to 3600; 20 where not given
+  --json             print { "sites", "lowerBound", "proved", "bound", "wards": { section: [site] }, "grooves":
+                     { blank: [site] } }, sites from 1; with several depths { site: depth } in place of [site]
 
 Options of strength
   --material ID      the material of the blades, nickel silver C77000 H02 where not given; a wrong id lists all

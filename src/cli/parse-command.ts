@@ -4,6 +4,7 @@ import { MAX_TOLERANCE } from '../interchange/json/file-units.ts';
 import { MAX_TILT_DEG } from '../interchange/json/schema.ts';
 import { CAPACITY_OPTIONS, type CapacityCommand, toCapacityCommand } from './parse-capacity.ts';
 import { GROW_OPTIONS, type GrowCommand, toGrowCommand } from './parse-grow.ts';
+import { PLAN_OPTIONS, type PlanTableCommand, toPlanTableCommand } from './parse-plan.ts';
 import { STRENGTH_OPTIONS, type StrengthCommand, toStrengthCommand } from './parse-strength.ts';
 
 /** What `fit` is asked for. */
@@ -103,6 +104,7 @@ export type Command =
   | TiersCommand
   | PassageCommand
   | GrowCommand
+  | PlanTableCommand
   | ClaimsCommand
   | { readonly name: 'check'; readonly file: string }
   | { readonly name: 'schema' }
@@ -147,6 +149,7 @@ const GRAMMAR: Readonly<Record<Command['name'], { files: number; least?: number;
   names: { files: 1, options: ['json'] },
   strength: { files: 1, options: ['json', ...STRENGTH_OPTIONS] },
   capacity: { files: 1, least: 0, options: ['json', 'two-step', ...CAPACITY_OPTIONS] },
+  plan: { files: 0, options: ['json', 'table', ...PLAN_OPTIONS] },
   schema: { files: 0, options: [] },
   help: { files: 0, options: [] },
 };
@@ -163,6 +166,7 @@ type Values = { json?: boolean; verify?: boolean; margins?: boolean; blanks?: bo
   readonly [option in
     | (typeof CAPACITY_OPTIONS)[number]
     | (typeof STRENGTH_OPTIONS)[number]
+    | (typeof PLAN_OPTIONS)[number]
     | (typeof GROW_OPTIONS)[number]]?: string[];
 } & {
   readonly [option in NumberOption]?: string[];
@@ -212,7 +216,7 @@ function splitWords(words: readonly string[]) {
         table: { type: 'string', multiple: true },
         'two-step': { type: 'boolean' },
         ...Object.fromEntries(
-          [...CAPACITY_OPTIONS, ...STRENGTH_OPTIONS, ...GROW_OPTIONS].map(
+          [...CAPACITY_OPTIONS, ...STRENGTH_OPTIONS, ...GROW_OPTIONS, ...PLAN_OPTIONS].map(
             (option) => [option, { type: 'string', multiple: true }] as const,
           ),
         ),
@@ -233,7 +237,7 @@ const TEXT_VALUES: Readonly<Record<string, string>> = {
   as: 'svg, dxf or csv',
   output: 'the name of a file',
   among: 'blanks, keyways or all',
-  table: 'the name of a table of claims (CSV)',
+  table: 'the name of a table of claims, or of what must enter what (CSV)',
   material: 'the id of a material',
   exclude: 'depths parted by commas, or chamber:depths',
   master: 'the depths of the top master parted by commas',
@@ -291,6 +295,8 @@ function readCommand(name: Command['name'], files: string[], values: Values): Pa
       return { ok: true, command: { name, file, json } };
     case 'strength':
       return toStrengthCommand(file, values);
+    case 'plan':
+      return toPlanTableCommand(values);
     case 'capacity':
       return toCapacityCommand(file, values);
     case 'check':

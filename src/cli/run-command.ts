@@ -13,6 +13,7 @@ import { runGrow } from './run-grow.ts';
 import { runIdentify } from './run-identify.ts';
 import { runAsk, runNames } from './run-names.ts';
 import { runPassage } from './run-passage.ts';
+import { runPlan } from './run-plan.ts';
 import { runStrength } from './run-strength.ts';
 import { runTiers } from './run-tiers.ts';
 import { EXIT, readOrWarn, type Shell } from './shell.ts';
@@ -45,6 +46,7 @@ export async function runCommand(words: readonly string[], shell: Shell): Promis
 async function run(command: Command, shell: Shell): Promise<number> {
   if (command.name === 'help') shell.print(HELP);
   if (command.name === 'schema') shell.print(`${JSON.stringify(familyJsonSchema(), null, 2)}\n`);
+  if (command.name === 'plan') return runPlan(command, shell);
   if (command.name === 'capacity') return runCapacityOf(command, shell);
   if (!('file' in command)) return EXIT.done;
   const document = openFamily(command.file, shell);
