@@ -1,0 +1,49 @@
+import { toFileLength } from '../../../family/file-length.ts';
+import type { BladeLimits } from '../../../family/plan.ts';
+import type { FileFault } from '../../../interchange/json/file-fault.ts';
+import type { FamilyFile } from '../../../interchange/json/schema.ts';
+import { commitFamily } from '../edit-document.ts';
+import type { Session } from '../session.ts';
+import { bladeLookOf } from './blade-state.ts';
+import { changePlan } from './sections-choices.ts';
+
+/** The gap that planned blades run with; the family's own, nanometres. */
+export type GapField = 'runningClearance' | 'tolerance' | 'leastWeb';
+
+/** Changes a limit of the blades, as one step of undo; what is refused is told at its field. */
+export function changeLimit(session: Session, limits: Partial<BladeLimits>): void {
+  tell(session, Object.keys(limits)[0], changePlan(session, { blade: limits }));
+}
+
+/** Changes how many depths a ward may have at one site. */
+export function changeDepths(session: Session, depths: number): void {
+  tell(session, 'depths', changePlan(session, { options: { depths } }));
+}
+
+/** Changes the running clearance, the tolerance or the least web of the family; a least web of 0 is none. */
+export function changeGap(session: Session, field: GapField, nm: number): void {
+  edit(session, field, (file) => {
+    if (field === 'leastWeb') return session.doors.mill.putLeastWeb(file, nm > 0 ? nm : null);
+    return { ...file, [field]: toFileLength(nm, file.units) };
+  });
+}
+
+/** Puts the common small blade, which every plan begins with, in place of the limits. */
+export function beginBladeAnew(session: Session): void {
+  const { emptyPlan, putPlan } = session.doors.access;
+  edit(session, 'blade', (file) =>
+    putPlan(file, { ...(file.plan ?? emptyPlan(file.units)), blade: emptyPlan(file.units).blade }),
+  );
+}
+
+function edit(session: Session, field: string, change: (file: FamilyFile) => FamilyFile): void {
+  const { documents, doors } = session;
+  const file = documents.getState().document?.file;
+  if (file) tell(session, field, commitFamily(documents, doors, change(file)));
+}
+
+function tell(session: Session, field: string, faults: readonly FileFault[] | null): void {
+  const [fault] = faults ?? [];
+  const refused = fault ? { field, words: `It ${fault.what.replace(/^It /, '')}. ${fault.cure}` } : null;
+  bladeLookOf(session).setState({ refused });
+}
