@@ -6,6 +6,7 @@ import { describeFamily } from './describe-family.ts';
 import { describeTiers } from './describe-tiers.ts';
 import { drawParts } from './draw-parts.ts';
 import { drawPlan } from './draw-plan.ts';
+import { findNearestPlans } from './find-nearest-plans.ts';
 import { findPassage } from './find-passage.ts';
 import { findStrength } from './find-strength.ts';
 import { fitFamily } from './fit-family.ts';
@@ -46,6 +47,7 @@ export const catalogue = {
   describeTiers,
   countConcepts: countConceptsJob,
   solvePlan,
+  findNearestPlans,
   countCapacity,
 };
 

@@ -4,17 +4,32 @@ import { searchFrom, type WardSearch } from './ward-search.ts';
 /** Steps that mending may take before a try is given up. */
 const MENDING = 120;
 
+/** Tries for each ward without less milling, after which no more is expected. */
+const TRIES = 8;
+
+/** A search for less milling, try by try. */
+export interface LessMilling {
+  /** True once many tries have brought nothing. */
+  readonly done: boolean;
+  /** One try; the wards where they need less than any before. */
+  step(): WardSearch | null;
+}
+
 /**
  * Looks for wards on the same sites that need less milling: some are changed by chance, what is open is mended, and what
  * nothing needs is lowered again.
  */
-export function lessMilling(found: WardSearch, random: Random): { step(): WardSearch | null } {
+export function lessMilling(found: WardSearch, random: Random): LessMilling {
   let best = found;
   const { kernel, depths } = found.setting;
+  let left = TRIES * found.wards.length;
   return {
-    /** One try; the wards where they need less than any before. */
+    get done() {
+      return left <= 0;
+    },
     step() {
-      if (kernel.rows === 0) return null;
+      if (left <= 0) return null;
+      left--;
       const search = searchFrom(best.setting, best.sites, best.rows());
       const changes = 1 + Math.floor(random() * 3);
       for (let i = 0; i < changes; i++) {
@@ -27,6 +42,7 @@ export function lessMilling(found: WardSearch, random: Random): { step(): WardSe
       if (search.grooved > best.grooved) return null;
       const better = search.grooved < best.grooved;
       best = search;
+      if (better) left = TRIES * found.wards.length;
       return better ? search : null;
     },
   };

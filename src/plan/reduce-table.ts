@@ -30,6 +30,12 @@ export interface Kernel {
   readonly speaker: readonly number[];
 }
 
+/** Whether all rows have as many cells, each 1, 0 or null. */
+export function isTable(table: AccessTable): boolean {
+  const columns = table[0]?.length ?? 0;
+  return table.every((row) => row.length === columns && row.every((cell) => cell === null || cell === 0 || cell === 1));
+}
+
 /** A row or a column as two sets of places across. */
 interface Line {
   readonly ones: BitSet;

@@ -26,13 +26,13 @@ export interface SolvePace {
 const SLICE_MS = 15;
 
 /** Share of the time, and most of it in milliseconds, in which sites are left out before the exact solver is asked. */
-const ALONE = { share: 0.2, most: 1_500 };
+const ALONE = { share: 0.1, most: 400 };
 
 /** The exact solver's first turn for one number of sites, milliseconds; each further turn is twice as long. */
 const FIRST_TURN_MS = 2_000;
 
-/** How long less milling is looked for, milliseconds. */
-const MILLING_MS = 600;
+/** Share of the time, and most of it in milliseconds, in which less milling is looked for. */
+const MILLING = { share: 0.05, most: 800 };
 
 /**
  * Solves a table for as long as the options say: at once, then by leaving sites out, then by the exact solver, which
@@ -69,10 +69,10 @@ class Solving {
   }
 
   async run(): Promise<WardPlan> {
-    const alone = Math.min(ALONE.most, 1_000 * this.options.seconds * ALONE.share);
-    await this.leaveSitesOut(this.pace.now() + alone);
+    const partOf = ({ share, most }: typeof ALONE) => Math.min(most, 1_000 * this.options.seconds * share);
+    await this.leaveSitesOut(this.pace.now() + partOf(ALONE));
     await this.askExactly();
-    await this.millLess(Math.min(this.until, this.pace.now() + MILLING_MS));
+    await this.millLess(this.pace.now() + partOf(MILLING));
     return this.plan;
   }
 
@@ -159,10 +159,10 @@ class Solving {
 
   private async millLess(until: number): Promise<void> {
     const milling = lessMilling(this.found, this.random);
-    while (this.pace.now() < until && !this.pace.cancelled()) {
+    while (!milling.done && this.pace.now() < until && !this.pace.cancelled()) {
       const slice = this.pace.now() + SLICE_MS;
       let better: WardSearch | null = null;
-      while (this.pace.now() < slice) better = milling.step() ?? better;
+      while (!milling.done && this.pace.now() < slice) better = milling.step() ?? better;
       if (better) {
         const before = this.plan;
         const plan = planOf(this.table, this.start.kernel, better, this.bound, this.options);

@@ -2,7 +2,7 @@ import { randomFrom } from '../fit/monte-carlo.ts';
 import type { AccessTable } from './access-table.ts';
 import { constructWards } from './construct-wards.ts';
 import { fewerSites } from './fewer-sites.ts';
-import { expandWards, type Kernel, reduceTable } from './reduce-table.ts';
+import { expandWards, isTable, type Kernel, reduceTable } from './reduce-table.ts';
 import { type LowerBound, siteBound } from './site-bounds.ts';
 import { checkWardPlan, type SolveOptions, type WardPlan } from './ward-plan.ts';
 import { type SearchSetting, settingOf, WardSearch } from './ward-search.ts';
@@ -76,9 +76,4 @@ export function planOf(
   const fault = checkWardPlan(table, plan, stops);
   if (fault) throw new Error(`The plan found ${fault}.`);
   return plan;
-}
-
-function isTable(table: AccessTable): boolean {
-  const columns = table[0]?.length ?? 0;
-  return table.every((row) => row.length === columns && row.every((cell) => cell === null || cell === 0 || cell === 1));
 }
