@@ -55,7 +55,7 @@ const planOf: fc.Arbitrary<Plan> = areasOf.chain((areas) => {
 
 function fileOf({ areas, holders }: Plan): FamilyFile {
   const held = holders.map(({ free = [], ...holder }) => ({ ...holder, enters: [...holder.enters], free: [...free] }));
-  return putPlan(BARE, { ...emptyPlan('mm'), areas: [...areas], holders: held });
+  return putPlan(BARE, { ...emptyPlan('mm'), areas: areas.map((area) => ({ ...area })), holders: held });
 }
 
 test('who must enter something carries one blank, which enters all that is must and nothing that is not', () => {

@@ -27,7 +27,7 @@ export function holderMark(cell: string): HolderMark {
   const mark = claimMark(cell);
   if (mark.says === 'enters') return { says: 'must' };
   if (mark.says === 'stays out') return { says: 'not' };
-  if (mark.says === 'nothing') return { says: 'nothing' };
+  if (mark.says !== 'unclear') return { says: 'nothing' };
   return { ...mark, what: mark.what.startsWith('says') ? 'is no mark' : mark.what, cure: GIVE_MARK };
 }
 

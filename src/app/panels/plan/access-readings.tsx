@@ -1,6 +1,258 @@
+import { useEffect, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
+import type { Area, Holder, Plan } from '../../../family/plan.ts';
+import { type Access, accessOf, sectionName } from '../../../plan/access.ts';
+import { areaPath, FREE, MUST, NOT } from '../../../plan/area-tree.ts';
+import {
+  changeOptions,
+  copyHolder,
+  counted,
+  nameSection,
+  removeArea,
+  removeHolder,
+  tick,
+  typeName,
+} from '../../state/plan/access-editing.ts';
+import { planForView, tickShown, ticksOf, tickWords, treeOf } from '../../state/plan/access-rows.ts';
+import { accessLookOf } from '../../state/plan/access-state.ts';
+import { carrierWords, rankWords, sectionWords } from '../../state/plan/access-words.ts';
+import type { Fact } from '../../state/profile-facts.ts';
+import { FactList } from '../fact-list.tsx';
+import { TickField } from '../form-fields.tsx';
+import styles from '../readings.module.css';
+import { useSession, useStore } from '../use-store.ts';
+import own from './access-readings.module.css';
+import { TickMark } from './tick-mark.tsx';
 
-/** The readings beside this: areas, holders, and the blanks that they need. */
+/** The picked area and holder, what can be done with them, and what the plan asks for besides. */
 export function AccessReadings({ family }: { family: Family }) {
-  return <p>{family.name}</p>;
+  const { areaId, holderId } = useStore(accessLookOf(useSession()), (s) => s);
+  const plan = planForView(family.plan);
+  const access = accessOf(plan);
+  const area = plan.areas.find(({ id }) => id === areaId);
+  const holder = plan.holders.find(({ id }) => id === holderId);
+  return (
+    <>
+      {area && holder && <CellReading plan={plan} area={area} holder={holder} />}
+      {area && <AreaReading key={area.id} plan={plan} access={access} area={area} />}
+      {holder && <HolderReading plan={plan} access={access} holder={holder} />}
+      {(plan.areas.length > 0 || plan.holders.length > 0) && <Options plan={plan} />}
+      <KeysReading />
+    </>
+  );
+}
+
+const TICKS = [
+  [MUST, 'Must'],
+  [FREE, 'Free'],
+  [NOT, 'Not'],
+] as const;
+
+function CellReading({ plan, area, holder }: { plan: Plan; area: Area; holder: Holder }) {
+  const session = useSession();
+  const tree = treeOf(plan);
+  const row = tree.byId.get(area.id);
+  if (!row) return null;
+  const shown = tickShown(tree, holder, row);
+  return (
+    <section className={styles.part} aria-labelledby="reading-cell">
+      <h2 id="reading-cell" className={styles.title}>
+        {holder.name}, {area.name}
+      </h2>
+      <p>
+        {row.isGroup
+          ? `A group of ${counted(row.to - row.from, 'area')}: ${tickWords(shown)}.`
+          : `The blank ${tickWords(shown)}.`}
+      </p>
+      <fieldset className={`key-row bare ${own.ticks}`} aria-label="What the blank has to do with the area">
+        {TICKS.map(([wanted, label]) => (
+          <button
+            key={label}
+            type="button"
+            className="key"
+            aria-pressed={shown === wanted}
+            onClick={() => tick(session, holder.id, area.id, wanted)}
+          >
+            <TickMark tick={wanted} />
+            {label}
+          </button>
+        ))}
+      </fieldset>
+    </section>
+  );
+}
+
+function AreaReading({ plan, access, area }: { plan: Plan; access: Access; area: Area }) {
+  const session = useSession();
+  const tree = treeOf(plan);
+  const row = tree.byId.get(area.id);
+  if (!row) return null;
+  const entering = plan.holders.filter((holder) => ticksOf(tree, holder).subarray(row.from, row.to).includes(MUST));
+  const others = row.isGroup ? 0 : sharing(access, area) - 1;
+  const facts: Fact[] = [
+    {
+      term: row.isGroup ? 'Group of' : 'Area',
+      value: row.isGroup ? counted(row.to - row.from, 'area') : areaPath(tree, area.id),
+    },
+    ...(row.isGroup ? [] : [{ term: 'Section', value: sectionName(area) }]),
+    ...(others > 0 ? [{ term: 'Shared with', value: counted(others, 'area') }] : []),
+    { term: 'Entered by', value: carrierWords({ holders: entering.map(({ id }) => id) }, plan, 4) },
+  ];
+  return (
+    <section className={styles.part} aria-labelledby="reading-area">
+      <h2 id="reading-area" className={styles.title}>
+        {area.name}
+      </h2>
+      <FactList facts={facts} />
+      {!row.isGroup && <SectionField area={area} />}
+      <div className={own.keys}>
+        <button type="button" className="key" onClick={() => typeName(session, { what: 'area', id: area.id })}>
+          Rename
+        </button>
+        <button type="button" className="key" onClick={() => removeArea(session, area.id)}>
+          Delete area
+        </button>
+      </div>
+    </section>
+  );
+}
+
+function sharing({ sections }: Access, { id }: Area): number {
+  return sections.find(({ areas }) => areas.includes(id))?.areas.length ?? 1;
+}
+
+/** The section that an area has; areas with one name share it. */
+function SectionField({ area }: { area: Area }) {
+  const session = useSession();
+  const [text, setText] = useState(area.section ?? '');
+  const said = area.section ?? '';
+  useEffect(() => setText(said), [said]);
+  const take = () => {
+    if (text.trim() !== said) nameSection(session, area.id, text);
+  };
+  return (
+    <label className={own.field}>
+      Its section
+      <input
+        type="text"
+        maxLength={200}
+        autoComplete="off"
+        value={text}
+        placeholder={area.name}
+        aria-describedby="section-hint"
+        onChange={(event) => setText(event.target.value)}
+        onBlur={take}
+        onKeyDown={(event) => {
+          if (event.key === 'Enter') take();
+        }}
+      />
+      <small id="section-hint">Areas that name one section share it. Empty: one of its own.</small>
+    </label>
+  );
+}
+
+function HolderReading({ plan, access, holder }: { plan: Plan; access: Access; holder: Holder }) {
+  const session = useSession();
+  const blank = access.blanks.find(({ holders }) => holders.includes(holder.id));
+  const facts: Fact[] = blank
+    ? [
+        { term: 'Blank', value: blank.name },
+        { term: 'Rank', value: rankWords(blank) },
+        { term: 'Enters', value: sectionWords(blank, access, 8) },
+        ...(blank.holders.length > 1 ? [{ term: 'Carried by', value: carrierWords(blank, plan, 3) }] : []),
+      ]
+    : [{ term: 'Blank', value: 'none yet: nothing is ticked as must' }];
+  return (
+    <section className={styles.part} aria-labelledby="reading-holder">
+      <h2 id="reading-holder" className={styles.title}>
+        {holder.name}
+      </h2>
+      <FactList facts={facts} />
+      <div className={own.keys}>
+        <button type="button" className="key" onClick={() => typeName(session, { what: 'holder', id: holder.id })}>
+          Rename
+        </button>
+        <button
+          type="button"
+          className="key"
+          title="Another holder with the same ticks"
+          onClick={() => copyHolder(session, holder.id)}
+        >
+          Copy
+        </button>
+        <button type="button" className="key" onClick={() => removeHolder(session, holder.id)}>
+          Delete holder
+        </button>
+      </div>
+    </section>
+  );
+}
+
+/** Most sections that room is kept for, as in the file. */
+const MOST_RESERVE = 1_000;
+
+function Options({ plan }: { plan: Plan }) {
+  const session = useSession();
+  const { baseBlanks, allSection, reserve } = plan;
+  return (
+    <section className={styles.part} aria-labelledby="reading-options">
+      <h2 id="reading-options" className={styles.title}>
+        Besides the holders
+      </h2>
+      <TickField
+        label="A base blank for each section, which enters it alone"
+        value={baseBlanks}
+        onChange={(wanted) => changeOptions(session, { baseBlanks: wanted })}
+      />
+      <TickField
+        label="An all-section blank, which enters every section"
+        value={allSection}
+        onChange={(wanted) => changeOptions(session, { allSection: wanted })}
+      />
+      <label className={own.field}>
+        Sections to keep room for
+        <input
+          type="number"
+          min={0}
+          max={MOST_RESERVE}
+          step={1}
+          value={reserve}
+          onChange={(event) => {
+            const count = Number(event.target.value);
+            if (Number.isInteger(count) && count >= 0 && count <= MOST_RESERVE)
+              changeOptions(session, { reserve: count });
+          }}
+        />
+        <small>To be added later; the blades leave sites for them.</small>
+      </label>
+    </section>
+  );
+}
+
+const KEYS = [
+  ['Arrows', 'from cell to cell, with Ctrl to the end'],
+  ['Space', 'on a cell: must, free, not; on a group: fold'],
+  ['X F -', 'must, free, not'],
+  ['Enter', 'on a name: add the next; with Shift inside'],
+  ['F2', 'rename'],
+  ['Alt + arrows', 'move, in and out of a group'],
+  ['Delete', 'delete an area or a holder, or a tick'],
+] as const;
+
+function KeysReading() {
+  return (
+    <section className={styles.part} aria-labelledby="reading-keys">
+      <h2 id="reading-keys" className={styles.title}>
+        By keyboard
+      </h2>
+      <dl className={own.list}>
+        {KEYS.map(([key, does]) => (
+          <div key={key}>
+            <dt>{key}</dt>
+            <dd>{does}</dd>
+          </div>
+        ))}
+      </dl>
+    </section>
+  );
 }

@@ -1,4 +1,4 @@
-import type { PlanOptions } from '../../../interchange/json/edit-plan.ts';
+import type { AddedEntry, PlanOptions } from '../../../interchange/json/edit-plan.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { FamilyFile, PlanFile } from '../../../interchange/json/schema.ts';
 import type { HoldersTable } from '../../../interchange/json/take-holders.ts';
@@ -36,52 +36,54 @@ export function typeName(session: Session, typing: AccessTyping | null): void {
   accessLookOf(session).setState({ typing });
 }
 
-/** Leaves what is typed; the focus goes back to the cell. */
-export function leaveTyping(session: Session): void {
-  accessLookOf(session).setState((s) => ({ typing: null, grasp: s.grasp + 1 }));
+/**
+ * Leaves what is typed.
+ *
+ * @param staysHere whether the focus goes back to the cell; not where it went elsewhere already.
+ */
+export function leaveTyping(session: Session, staysHere = true): void {
+  accessLookOf(session).setState((s) => ({ typing: null, grasp: s.grasp + (staysHere ? 1 : 0) }));
 }
 
 /**
  * Takes a name that was typed. A new area or holder is followed by the place for the next one, so that a list is typed
  * line by line; an empty name ends it.
+ *
+ * @param goesOn whether that place comes, and the focus stays here.
  */
-export function takeName(session: Session, typing: AccessTyping, typed: string): void {
+export function takeName(session: Session, typing: AccessTyping, typed: string, goesOn = true): void {
   const name = typed.trim().replace(/\s+/g, ' ');
-  if (name === '') leaveTyping(session);
-  else if (typing.what === 'new area') takeNewArea(session, typing.place, name);
-  else if (typing.what === 'new holder') takeNewHolder(session, typing.after, name);
-  else {
-    const { renameArea, renameHolder } = session.doors.access;
+  const { addArea, addHolder, renameArea, renameHolder } = session.doors.access;
+  if (name === '') leaveTyping(session, goesOn);
+  else if (typing.what === 'new area' || typing.what === 'new holder') {
+    const add = (file: FamilyFile) =>
+      typing.what === 'new area' ? addArea(file, { name }, typing.place) : addHolder(file, { name }, typing.after);
+    takeNew(session, typing.what, add, `${name} is added.`, goesOn);
+  } else {
     const rename = typing.what === 'area' ? renameArea : renameHolder;
     const refusal = edit(session, (file) => rename(file, typing.id, name));
-    leaveTyping(session);
+    leaveTyping(session, goesOn);
     say(session, refusal, '');
   }
 }
 
-function takeNewArea(session: Session, place: { after?: string; inside?: string }, name: string): void {
+function takeNew(
+  session: Session,
+  what: 'new area' | 'new holder',
+  add: (file: FamilyFile) => AddedEntry,
+  done: string,
+  goesOn: boolean,
+): void {
   let id = '';
   const refusal = edit(session, (file) => {
-    const added = session.doors.access.addArea(file, { name }, place);
+    const added = add(file);
     id = added.id;
     return added.file;
   });
-  if (refusal) leaveTyping(session);
-  else
-    accessLookOf(session).setState({ areaId: id, holderId: null, typing: { what: 'new area', place: { after: id } } });
-  say(session, refusal, `${name} is added.`);
-}
-
-function takeNewHolder(session: Session, after: string | undefined, name: string): void {
-  let id = '';
-  const refusal = edit(session, (file) => {
-    const added = session.doors.access.addHolder(file, { name }, after);
-    id = added.id;
-    return added.file;
-  });
-  if (refusal) leaveTyping(session);
-  else accessLookOf(session).setState({ holderId: id, typing: { what: 'new holder', after: id } });
-  say(session, refusal, `${name} is added.`);
+  if (!refusal) accessLookOf(session).setState(what === 'new area' ? { areaId: id, holderId: null } : { holderId: id });
+  if (refusal || !goesOn) leaveTyping(session, goesOn);
+  else typeName(session, what === 'new area' ? { what, place: { after: id } } : { what, after: id });
+  say(session, refusal, done);
 }
 
 /** Ticks an area or a whole group for a holder. */

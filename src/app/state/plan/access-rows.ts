@@ -56,7 +56,7 @@ export function tickShown(tree: AreaTree, holder: Holder, { from, to }: TreeArea
   return first;
 }
 
-const WORDS = { 0: 'must not enter', 1: 'must enter', 2: 'free', some: 'enters some of it' } as const;
+const WORDS = { 0: 'must not enter', 1: 'must enter', 2: 'may enter or not', some: 'some of it' } as const;
 
 /** What a cell says, in words. */
 export function tickWords(tick: ShownTick): string {
@@ -69,10 +69,27 @@ export function tickAfter(tick: ShownTick): Tick {
   return tick === 2 ? 0 : 1;
 }
 
-/** What a plan of nothing is like, for those who only look. */
-export const NO_AREAS: Pick<Plan, 'areas' | 'holders'> = { areas: [], holders: [] };
+/** A plan of nothing, for a family that has none yet. Its blade is that of no size; nobody reckons with it. */
+const NO_PLAN: Plan = {
+  areas: [],
+  holders: [],
+  baseBlanks: true,
+  allSection: true,
+  reserve: 0,
+  stops: 1,
+  depths: 1,
+  blade: {
+    ...{ thickness: 0, height: 0, backRadius: 0, cutZone: 0, backZone: 0, grooveWidth: 0, heightStep: 0 },
+    ...{ grooveDepth: 0, depthStep: 0, flank: 0, rootRadius: 0, sides: 'both' },
+  },
+};
 
-/** The tree of a family's areas; one of nothing where it has no plan. */
-export function treeOf(plan: Plan | undefined): AreaTree {
-  return areaTree((plan ?? NO_AREAS).areas);
+/** The plan of a family as the sheet of areas and holders shows it. */
+export function planForView(plan: Plan | undefined): Plan {
+  return plan ?? NO_PLAN;
+}
+
+/** The tree of a plan's areas. */
+export function treeOf(plan: Pick<Plan, 'areas'>): AreaTree {
+  return areaTree(plan.areas);
 }
