@@ -1,6 +1,114 @@
+import { useMemo } from 'react';
+import type { Capacity } from '../../../capacity/capacity.ts';
 import type { Family } from '../../../family/family.ts';
+import {
+  countedSections,
+  type JudgedBlanks,
+  sharedBlanks,
+  uncountedKeyways,
+} from '../../state/plan/capacity-sections.ts';
+import { growthSentences } from '../../state/plan/capacity-words.ts';
+import styles from '../readings.module.css';
+import lists from './capacity-readings.module.css';
+import { Cautions } from './cautions.tsx';
+import { useShownCapacity } from './use-capacity.ts';
 
-/** The readings beside this: how many keys the family has. */
+/** So many names of a list are said. */
+const MOST_NAMED = 8;
+
+/** The readings beside the number of keys: which sections are counted, what they share, what one more brings. */
 export function CapacityReadings({ family }: { family: Family }) {
-  return <p>{family.name}</p>;
+  const { capacity, current, judged } = useShownCapacity(family);
+  return (
+    <>
+      {capacity && current && (
+        <>
+          {judged && <Sections family={family} capacity={capacity} judged={judged} />}
+          <Growth capacity={capacity} />
+        </>
+      )}
+      <section className={styles.part}>
+        <Cautions about="capacity" />
+      </section>
+    </>
+  );
+}
+
+interface SectionsProps {
+  readonly family: Family;
+  readonly capacity: Capacity;
+  readonly judged: JudgedBlanks;
+}
+
+function Sections({ family, capacity, judged }: SectionsProps) {
+  const counted = useMemo(() => countedSections(family, capacity, judged), [family, capacity, judged]);
+  const shared = useMemo(() => sharedBlanks(family, counted, judged), [family, counted, judged]);
+  const others = uncountedKeyways(family, counted);
+  const { count, sections } = capacity;
+  const proved = !sections || sections.atMost === count;
+  return (
+    <section className={styles.part} aria-labelledby="reading-sections" data-sections={count}>
+      <h2 id="reading-sections" className={styles.title}>
+        {count} {count === 1 ? 'section excludes' : 'sections exclude'} each other
+      </h2>
+      <p>
+        {proved
+          ? 'No more can: this is proved.'
+          : `The largest set that was found; no more than ${sections.atMost} can.`}{' '}
+        Each has a blank that enters its own keyway and none of the others, as judged.
+      </p>
+      <ul className={lists.list}>
+        {counted.slice(0, MOST_NAMED * 2).map(({ keyway, blank }) => (
+          <li key={keyway.id}>
+            <b>{keyway.name}</b> {blank.name}
+          </li>
+        ))}
+        {counted.length > MOST_NAMED * 2 && <li>and {counted.length - MOST_NAMED * 2} more</li>}
+      </ul>
+      {others.length > 0 && (
+        <p>
+          Not counted: {namesOf(others)}. No blank of theirs stays out of all the others, so their bittings are shared.
+        </p>
+      )}
+      {judged.open > 0 && <p>{judged.open} pairs are not judged; they count as going in.</p>}
+      {shared.length > 0 && (
+        <>
+          <h3 className={lists.sub}>Blanks that share their bittings</h3>
+          <p>A bitting that is given on one of these is taken in every keyway that the blank enters.</p>
+          <ul className={lists.list}>
+            {shared.slice(0, MOST_NAMED).map(({ blank, keyways }) => (
+              <li key={blank.id} title={keyways.map(({ name }) => name).join(', ')}>
+                <b>{blank.name}</b> in {keyways.length === counted.length ? 'all' : keyways.length} of {counted.length}
+              </li>
+            ))}
+            {shared.length > MOST_NAMED && <li>and {shared.length - MOST_NAMED} more</li>}
+          </ul>
+        </>
+      )}
+    </section>
+  );
+}
+
+function Growth({ capacity }: { capacity: Capacity }) {
+  const sentences = growthSentences(capacity);
+  return (
+    <section className={styles.part} aria-labelledby="reading-growth">
+      <h2 id="reading-growth" className={styles.title}>
+        What one more brings
+      </h2>
+      {sentences.length === 0 && <p>No bitting keeps these rules: loosen one of them.</p>}
+      {sentences.map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      <p className={styles.note}>
+        A master key system uses a part of these: each level above the change keys takes its share.
+      </p>
+    </section>
+  );
+}
+
+function namesOf(profiles: readonly { readonly name: string }[]): string {
+  const names = profiles.slice(0, MOST_NAMED).map(({ name }) => name);
+  const more = profiles.length - names.length;
+  return more > 0 ? `${names.join(', ')} and ${more} more` : names.join(', ');
 }

@@ -1,6 +1,59 @@
 import type { Family } from '../../../family/family.ts';
+import { CapacityChart } from '../../panels/plan/capacity-chart.tsx';
+import { CapacityProgress } from '../../panels/plan/capacity-progress.tsx';
+import { CapacityRules } from '../../panels/plan/capacity-rules.tsx';
+import { DepthGrid } from '../../panels/plan/depth-grid.tsx';
+import { SameBitting } from '../../panels/plan/same-bitting.tsx';
+import { type ShownCapacity, useCapacity } from '../../panels/plan/use-capacity.ts';
+import { capacityHeadline, keptText, rulesText } from '../../state/plan/capacity-words.ts';
+import styles from './capacity-sheet.module.css';
 
-/** How many keys the family has. */
+/** How many keys the family has: bittings under its rules, times the sections that exclude each other. */
 export function CapacitySheet({ family }: { family: Family }) {
-  return <p>{family.name}</p>;
+  const shown = useCapacity(family);
+  const { capacity, current, judged, waiting, faults } = shown;
+  return (
+    <div className={styles.sheet} data-capacity={current ? 'counted' : 'waiting'}>
+      <header className={styles.head}>
+        <h1 className={styles.title}>{headline(shown)}</h1>
+        <Under {...shown} />
+      </header>
+      <CapacityProgress waiting={waiting} />
+      <div className={styles.body}>
+        <div className={styles.asked}>
+          <CapacityRules key={family.name} family={family} faults={faults} />
+          <DepthGrid family={family} />
+        </div>
+        {capacity && (
+          <div className={styles.told} data-busy={!current || undefined}>
+            <SameBitting family={family} capacity={capacity} judged={judged} />
+            <CapacityChart capacity={capacity} />
+          </div>
+        )}
+      </div>
+    </div>
+  );
+}
+
+function headline({ capacity, current, faults }: ShownCapacity): string {
+  if (faults.length > 0) return 'These rules contradict each other';
+  return capacity && current ? capacityHeadline(capacity) : 'Key changes …';
+}
+
+/** What is counted, or why nothing is. */
+function Under({ capacity, current, faults, settings, judged }: ShownCapacity) {
+  const [fault] = faults;
+  if (fault)
+    return (
+      <p role="alert">
+        {fault.what}. {fault.cure}
+      </p>
+    );
+  if (!capacity || !current) return <p>{rulesText(settings.rules, settings.firstDepth)}</p>;
+  return (
+    <p>
+      {rulesText(settings.rules, settings.firstDepth)}. {keptText(capacity)}
+      {!judged && ' The family has no blanks or no keyways, so one section is counted.'}
+    </p>
+  );
 }

@@ -1,0 +1,140 @@
+import { useEffect, useId, useState } from 'react';
+import { type BittingRules, MOST_CHAMBERS, MOST_DEPTHS, type RuleFault } from '../../../capacity/bitting-rules.ts';
+import type { Family } from '../../../family/family.ts';
+import { setCapacity, setRules } from '../../state/plan/capacity-state.ts';
+import { bittingText, readCuts } from '../../state/plan/capacity-words.ts';
+import fields from '../form-fields.module.css';
+import { ChoiceField } from '../form-fields.tsx';
+import { useSession } from '../use-store.ts';
+import styles from './capacity-rules.module.css';
+import { CountField } from './count-field.tsx';
+import { useCapacitySettings } from './use-capacity.ts';
+
+/** The rules that a bitting keeps. */
+export function CapacityRules({ family, faults }: { family: Family; faults: readonly RuleFault[] }) {
+  const session = useSession();
+  const { rules, firstDepth } = useCapacitySettings(family);
+  const put = (change: Partial<BittingRules>) => setRules(session, family.name, change);
+  return (
+    <section className={styles.rules} aria-label="Rules of a bitting">
+      <CountField
+        label="Chambers"
+        value={rules.chambers}
+        least={1}
+        most={MOST_CHAMBERS}
+        onChange={(n) => put({ chambers: n ?? rules.chambers })}
+      />
+      <CountField
+        label="Depths"
+        value={rules.depths}
+        least={2}
+        most={MOST_DEPTHS}
+        onChange={(n) => put({ depths: n ?? rules.depths })}
+      />
+      <ChoiceField
+        label="Numbered from"
+        value={String(firstDepth) as '0' | '1'}
+        choices={[
+          ['0', '0'],
+          ['1', '1'],
+        ]}
+        onChange={(value) => setCapacity(session, family.name, { firstDepth: value === '1' ? 1 : 0 })}
+      />
+      <CountField
+        label="Maximum adjacent cut (MACS)"
+        value={rules.maximumAdjacent}
+        least={0}
+        most={MOST_DEPTHS}
+        none="no maximum"
+        onChange={(n) => put({ maximumAdjacent: n })}
+      />
+      <CountField
+        label="Alike in a row, at most"
+        value={rules.mostAlike}
+        least={1}
+        most={MOST_CHAMBERS}
+        none="any number"
+        onChange={(n) => put({ mostAlike: n })}
+      />
+      <CountField
+        label="Different depths, at least"
+        value={rules.leastDifferent}
+        least={1}
+        most={Math.min(rules.chambers, rules.depths)}
+        onChange={(n) => put({ leastDifferent: n ?? 1 })}
+      />
+      <ChoiceField
+        label="Progression"
+        value={rules.progression}
+        choices={[
+          ['one-step', 'one-step'],
+          ['two-step', 'two-step, one parity a position'],
+        ]}
+        onChange={(progression) => put({ progression })}
+      />
+      <MasterField
+        rules={rules}
+        firstDepth={firstDepth}
+        fault={faults.find(({ field }) => field === 'master')}
+        onChange={(master) => put({ master })}
+      />
+    </section>
+  );
+}
+
+interface MasterFieldProps {
+  readonly rules: BittingRules;
+  readonly firstDepth: number;
+  readonly fault: RuleFault | undefined;
+  onChange(master: readonly number[] | null): void;
+}
+
+/** The top master as typed; empty for none. */
+function MasterField({ rules, firstDepth, fault, onChange }: MasterFieldProps) {
+  const id = useId();
+  const { master, chambers, depths } = rules;
+  const [text, setText] = useState(master ? bittingText(master, firstDepth) : '');
+  const [words, setWords] = useState('');
+  const shown = master ? bittingText(master, firstDepth) : '';
+  // Another number of chambers, or of the first depth, writes the master anew.
+  useEffect(() => {
+    if (shown !== '') setText(shown);
+  }, [shown]);
+  const put = (typed: string) => {
+    setText(typed);
+    if (typed.trim() === '') {
+      setWords('');
+      return onChange(null);
+    }
+    const read = readCuts(typed, firstDepth);
+    const wrong = read.ok ? cutsFault(read.cuts, chambers, depths, firstDepth) : read.words;
+    setWords(wrong);
+    if (read.ok && wrong === '') onChange(read.cuts);
+  };
+  const told = words || (fault ? `${fault.what}. ${fault.cure}` : '');
+  return (
+    <div className={`${fields.field} ${styles.master}`}>
+      <label htmlFor={id}>Top master</label>
+      <input
+        id={id}
+        className={fields.text}
+        type="text"
+        inputMode="numeric"
+        autoComplete="off"
+        value={text}
+        aria-invalid={told !== ''}
+        aria-describedby={`${id}-told`}
+        onChange={(event) => put(event.target.value)}
+      />
+      <span id={`${id}-told`} className={told ? fields.fault : fields.hint} role={told ? 'alert' : undefined}>
+        {told || (master ? 'no change key equals it in any position' : 'none')}
+      </span>
+    </div>
+  );
+}
+
+function cutsFault(cuts: readonly number[], chambers: number, depths: number, firstDepth: number): string {
+  if (cuts.length !== chambers) return `${cuts.length} of ${chambers} depths.`;
+  if (cuts.some((depth) => depth >= depths)) return `Depths end at ${firstDepth + depths - 1}.`;
+  return '';
+}

@@ -1,0 +1,44 @@
+import { examiningOf } from '../../state/plan/examining-strength.ts';
+import { useSession, useStore } from '../use-store.ts';
+import styles from './job-progress.module.css';
+
+/** How far the examining has come, with a way to stop it; and what to do when it stopped or something failed. */
+export function StrengthProgress() {
+  const examining = examiningOf(useSession());
+  const { phase, done, total, failed } = useStore(examining.store, (s) => s);
+  const again = (
+    <button type="button" className="key" onClick={() => examining.again()}>
+      Go on
+    </button>
+  );
+  if (phase === 'working')
+    return (
+      <div className={styles.line} data-phase={phase}>
+        <label htmlFor="strength-progress">
+          Solving {done + 1} of {total} outlines
+        </label>
+        <progress id="strength-progress" max={total} value={done} />
+        <button type="button" className="key" onClick={() => examining.stop()}>
+          Stop
+        </button>
+      </div>
+    );
+  if (phase === 'stopped')
+    return (
+      <div className={styles.line} data-phase={phase}>
+        <p>
+          Stopped: {done} of {total} outlines are known.
+        </p>
+        {again}
+      </div>
+    );
+  if (failed.size === 0) return null;
+  return (
+    <div className={styles.line} data-phase="failed" role="alert">
+      <p>
+        {failed.size} of {total} outlines could not be solved: {[...failed.values()][0]}
+      </p>
+      {again}
+    </div>
+  );
+}

@@ -1,0 +1,68 @@
+import type { Capacity } from '../../../capacity/capacity.ts';
+import { entryTable, withEntrants } from '../../../family/entry-table.ts';
+import type { Family } from '../../../family/family.ts';
+import type { KnownFits } from '../../../family/known-fits.ts';
+import type { Profile } from '../../../profile/profile.ts';
+
+/** Blanks against keyways as far as they are judged: what the sections of a family are counted from. */
+export interface JudgedBlanks {
+  readonly blanks: readonly string[];
+  readonly openings: readonly string[];
+  /** `goesIn[blank][keyway]`; a pair that is not judged counts as going in. */
+  readonly goesIn: readonly (readonly boolean[])[];
+  /** Pairs that are not judged yet. */
+  readonly open: number;
+}
+
+/** The blanks of a family, tools left out, with what they enter; null where nothing is judged or there is no keyway. */
+export function judgedBlanks(family: Family, fits: KnownFits | null): JudgedBlanks | null {
+  if (!fits || fits.openings.length === 0) return null;
+  const blanks = new Set(family.profiles.filter(({ kind }) => kind === 'blank').map(({ id }) => id));
+  const { entrants, openings, goesIn } = withEntrants(entryTable(fits), (id) => blanks.has(id));
+  if (entrants.length === 0) return null;
+  const open = goesIn.reduce((sum, row) => sum + row.filter((cell) => cell === null).length, 0);
+  return { blanks: entrants, openings, goesIn: goesIn.map((row) => row.map((cell) => cell !== false)), open };
+}
+
+/** A section that is counted: its keyway and the blank that its keys are cut on. */
+export interface CountedSection {
+  readonly keyway: Profile;
+  readonly blank: Profile;
+}
+
+/** The sections that exclude each other, in chart order. */
+export function countedSections(
+  family: Family,
+  { sections }: Capacity,
+  { blanks, openings }: JudgedBlanks,
+): CountedSection[] {
+  const byId = new Map(family.profiles.map((profile) => [profile.id, profile]));
+  return (sections?.pairs ?? []).flatMap((pair) => {
+    const keyway = byId.get(openings[pair.keyway]);
+    const blank = byId.get(blanks[pair.blank]);
+    return keyway && blank ? [{ keyway, blank }] : [];
+  });
+}
+
+/** A blank that enters several of the counted sections. */
+export interface SharedBlank {
+  readonly blank: Profile;
+  readonly keyways: readonly Profile[];
+}
+
+/** The blanks whose bittings are shared by several counted sections, those that enter most first. */
+export function sharedBlanks(family: Family, counted: readonly CountedSection[], judged: JudgedBlanks): SharedBlank[] {
+  const columns = counted.map(({ keyway }) => ({ keyway, k: judged.openings.indexOf(keyway.id) }));
+  const shared = judged.blanks.flatMap((id, b) => {
+    const blank = family.profiles.find((profile) => profile.id === id);
+    const keyways = columns.filter(({ k }) => judged.goesIn[b][k]).map(({ keyway }) => keyway);
+    return blank && keyways.length > 1 ? [{ blank, keyways }] : [];
+  });
+  return shared.sort((a, b) => b.keyways.length - a.keyways.length);
+}
+
+/** The keyways that are not counted: each has no blank of its own that stays out of the others. */
+export function uncountedKeyways(family: Family, counted: readonly CountedSection[]): Profile[] {
+  const known = new Set(counted.map(({ keyway }) => keyway.id));
+  return family.profiles.filter(({ id, kind }) => kind === 'opening' && !known.has(id));
+}

@@ -1,0 +1,54 @@
+import { expect, test } from 'vitest';
+import { CountingCapacity } from '../../../src/app/state/plan/counting-capacity.ts';
+import { USUAL_RULES } from '../../../src/capacity/bitting-rules.ts';
+import type { Capacity } from '../../../src/capacity/capacity.ts';
+import { JobCancelled } from '../../../src/jobs/job.ts';
+import { fakeDoors, turn } from './fake-doors.ts';
+
+const QUESTION = { rules: USUAL_RULES, goesIn: null };
+const ANSWER = { keys: 753_754n } as Capacity;
+
+function begin() {
+  const { doors, capacities } = fakeDoors();
+  const counting = new CountingCapacity(doors.capacity);
+  return { counting, capacities, state: () => counting.store.getState() };
+}
+
+test('counts what is asked, keeps the answer, and does not count it again', async () => {
+  const { counting, capacities, state } = begin();
+  counting.ask(QUESTION);
+  expect(state().phase).toBe('counting');
+  capacities[0].finish(ANSWER);
+  await turn();
+  expect(state()).toMatchObject({ phase: 'counted', counted: { input: QUESTION, capacity: ANSWER } });
+  counting.ask(null);
+  expect(state().phase).toBe('idle');
+  counting.ask(QUESTION);
+  expect(state().phase).toBe('counted');
+  expect(capacities.length).toBe(1);
+});
+
+test('another question ends the one on its way, whose answer is not taken', async () => {
+  const { counting, capacities, state } = begin();
+  counting.ask(QUESTION);
+  counting.ask({ ...QUESTION });
+  expect(capacities.map(({ cancelled }) => cancelled)).toEqual([true, false]);
+  capacities[0].finish(ANSWER);
+  await turn();
+  expect(state().phase).toBe('counting');
+});
+
+test('may be stopped and begun again; a failure is told', async () => {
+  const { counting, capacities, state } = begin();
+  counting.ask(QUESTION);
+  counting.stop();
+  expect([state().phase, capacities[0].cancelled]).toEqual(['stopped', true]);
+  counting.again();
+  capacities[1].fail(new Error('no thread'));
+  await turn();
+  expect(state()).toMatchObject({ phase: 'failed', trouble: 'no thread' });
+  counting.again();
+  capacities[2].fail(new JobCancelled());
+  await turn();
+  expect(state().phase).toBe('stopped');
+});

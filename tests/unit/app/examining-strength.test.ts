@@ -1,0 +1,110 @@
+import { expect, test } from 'vitest';
+import { ExaminingStrength, outlineKey } from '../../../src/app/state/plan/examining-strength.ts';
+import { strengthHeadline, strengthRows } from '../../../src/app/state/plan/strength-rows.ts';
+import { JobCancelled } from '../../../src/jobs/job.ts';
+import { findingStrength } from '../../../src/strength/find-strength.ts';
+import { USUAL_MATERIAL } from '../../../src/strength/materials.ts';
+import type { SectionStrength } from '../../../src/strength/strength.ts';
+import { demoFamily, demoProfile } from '../../kit/demo-family.ts';
+import { fakeDoors, turn } from './fake-doors.ts';
+
+const HERON_5 = demoProfile('heron-blank-5');
+const HERON_6 = demoProfile('heron-blank-6');
+const RUFF = demoProfile('ruff-blank');
+const SMEW = demoProfile('smew-blank');
+
+const answers = new Map<unknown, SectionStrength>();
+
+/** A coarse answer for a blade, worked out once. */
+function answerFor(blade: typeof RUFF): SectionStrength {
+  const known = answers.get(blade.ring) ?? solve(blade);
+  answers.set(blade.ring, known);
+  return known;
+}
+
+function solve({ ring, milled }: typeof RUFF): SectionStrength {
+  const steps = findingStrength({ ring, milled, gap: 0.1, mostTriangles: 500 });
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+function begin(threads = 1) {
+  const { doors, strengths } = fakeDoors();
+  const examining = new ExaminingStrength(doors.strength, () => threads);
+  return { examining, strengths, state: () => examining.store.getState() };
+}
+
+test('the picked blade comes first, blades of one outline are examined once', async () => {
+  const { examining, strengths, state } = begin();
+  examining.follow([HERON_5, HERON_6, RUFF], RUFF);
+  expect(outlineKey(HERON_5)).toBe(outlineKey(HERON_6));
+  expect(state()).toMatchObject({ phase: 'working', done: 0, total: 2 });
+  expect(strengths.map(({ input }) => input.ring)).toEqual([RUFF.ring]);
+  strengths[0].finish(answerFor(RUFF));
+  await turn();
+  strengths[1].finish(answerFor(HERON_5));
+  await turn();
+  expect(state()).toMatchObject({ phase: 'done', done: 2, total: 2 });
+  expect(strengths.length).toBe(2);
+});
+
+test('an edit asks for what it changed only, and ends what nobody wants', async () => {
+  const { examining, strengths, state } = begin(2);
+  examining.follow([HERON_5, RUFF], RUFF);
+  expect(strengths.length).toBe(2);
+  strengths[0].finish(answerFor(RUFF));
+  await turn();
+  examining.follow([{ ...RUFF }, SMEW], SMEW);
+  expect(strengths[1].cancelled).toBe(true);
+  expect(strengths.slice(2).map(({ input }) => input.ring)).toEqual([SMEW.ring]);
+  expect(state()).toMatchObject({ done: 1, total: 2 });
+});
+
+test('may be stopped and taken up again; what is known stays', async () => {
+  const { examining, strengths, state } = begin();
+  examining.follow([HERON_5, RUFF], null);
+  strengths[0].finish(answerFor(HERON_5));
+  await turn();
+  examining.stop();
+  expect(strengths[1].cancelled).toBe(true);
+  strengths[1].fail(new JobCancelled());
+  await turn();
+  expect(state()).toMatchObject({ phase: 'stopped', done: 1 });
+  examining.again();
+  expect(state().phase).toBe('working');
+  strengths[2].finish(answerFor(RUFF));
+  await turn();
+  expect(state()).toMatchObject({ phase: 'done', done: 2 });
+});
+
+test('a blade that cannot be solved is told, the others go on, and it can be tried again', async () => {
+  const { examining, strengths, state } = begin();
+  examining.follow([HERON_5, RUFF], null);
+  strengths[0].fail(new Error('no mesh'));
+  await turn();
+  expect([...state().failed.values()]).toEqual(['no mesh']);
+  strengths[1].finish(answerFor(RUFF));
+  await turn();
+  expect(state().phase).toBe('done');
+  examining.again();
+  expect(strengths.length).toBe(3);
+});
+
+test('rows tell what is known of each blade, and the headline counts', () => {
+  const family = demoFamily();
+  const section = answerFor(RUFF);
+  const state = { known: new Map([[outlineKey(RUFF), section]]), failed: new Map([[outlineKey(SMEW), 'no mesh']]) };
+  const rows = strengthRows(family, state, USUAL_MATERIAL, 2.5);
+  const row = (id: string) => rows.find(({ profile }) => profile.id === id);
+  expect(rows.some(({ profile }) => profile.kind === 'opening')).toBe(false);
+  expect(row('ruff-blank')).toMatchObject({ section, verdict: 'part-plastic', trouble: '' });
+  expect(row('smew-blank')).toMatchObject({ section: null, verdict: null, trouble: 'no mesh' });
+  expect(strengthHeadline(rows, '2.50 N m')).toBe(
+    'None of 1 blades bear 2.50 N m without yielding, none twists through',
+  );
+  expect(strengthHeadline(strengthRows(family, state, USUAL_MATERIAL, 0.1), '0.10 N m')).toMatch(
+    /^1 of 1 blades bears/,
+  );
+});
