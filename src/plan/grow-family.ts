@@ -61,7 +61,7 @@ export function* growFamily(input: GrowInput): Steps<GrowReport> {
   const start = { ...EMPTY, tops: newTop ? [] : idsOf(tops), newTop, groups: groupsOf(parts), gap: making.gap };
   const none = yield* spread(noTop(input, parts, tops), 0.1, 0.2);
   if (none) return { ...start, none };
-  const drawn = growSites(tops[0].ring, placedKeyways(parts, tops[0], judge), making.gap + ROUNDING);
+  const drawn = growSites(tops[0].ring, placedKeyways(parts, tops[0], making), making.gap + ROUNDING);
   const ground = yield* spread(soundGround(drawn, tops, making), 0.2, 0.3);
   const codes = parts.keyways.map(({ id }) => ({ id, code: ground.sites.map((site) => levelAt(site, id)) }));
   const told = { ...start, places: ground.sites.map((site) => placeOf(site, boxOf(tops[0].ring).minY)), codes };
@@ -119,11 +119,11 @@ function keptOut({ allowed, family }: GrowInput, parts: FamilyParts, replaced: b
   return [...parts.bases, ...groups, ...tops, ...parts.implied];
 }
 
-/** The keyways where they lie round the all-section blank: sideways where it has most room, its back at one height. */
-function placedKeyways({ keyways }: FamilyParts, top: Part, judge: GrowJudge) {
+/** The keyways where they lie round the all-section blank: sideways where it has most room, its back over theirs by the gap. */
+function placedKeyways({ keyways }: FamilyParts, top: Part, { judge, gap }: GrowMaking) {
   return keyways.map((keyway) => {
     const { placement, seated } = judge.fit(keyway, top);
-    return placed(keyway.id, keyway.ring, { x: -placement.x, y: -seated.y });
+    return placed(keyway.id, keyway.ring, { x: -placement.x, y: -seated.y - gap });
   });
 }
 
