@@ -38,7 +38,7 @@ export const PrintedSheet = memo(function PrintedSheet({ sheet, scale, units, gr
       <Sites sheet={sheet} units={units} grooveWidth={grooveWidth} />
       <section>
         <h2>Report</h2>
-        <Facts facts={sheet.report} />
+        <Facts facts={sheet.report} wide />
       </section>
       <section className={styles.whole}>
         <h2>Cautions</h2>
@@ -54,9 +54,9 @@ export const PrintedSheet = memo(function PrintedSheet({ sheet, scale, units, gr
   );
 });
 
-function Facts({ facts }: { facts: PrintedPlan['facts'] }) {
+function Facts({ facts, wide = false }: { facts: PrintedPlan['facts']; wide?: boolean }) {
   return (
-    <dl className={styles.facts}>
+    <dl className={styles.facts} data-wide={wide || undefined}>
       {facts.map(({ term, value }) => (
         <div key={`${term} ${value}`}>
           <dt>{term}</dt>
@@ -196,14 +196,20 @@ function SectionPicture({ profile, scale }: { profile: Profile; scale: number })
 /** So many keyways stand side by side in one table. */
 const COLUMNS = 24;
 
-const ENTRY_MARKS: Readonly<Record<PrintedEntry, string>> = { enters: '●', tight: '◐', blocked: '–', unknown: '?' };
+const ENTRY_MARKS: Readonly<Record<PrintedEntry, string>> = {
+  enters: '●',
+  tight: '◐',
+  blocked: '–',
+  free: '○',
+  unknown: '?',
+};
 
 function Entries({ sheet: { openings, blanks, entries } }: { sheet: PrintedPlan }) {
   const parts = Array.from({ length: Math.ceil(openings.length / COLUMNS) }, (_, i) => i * COLUMNS);
   return (
     <section>
       <h2>Which blank enters which keyway</h2>
-      <p className={styles.note}>● enters, ◐ tight, – stays out, ? either or not judged.</p>
+      <p className={styles.note}>● enters, ◐ tight, – stays out, ○ may do either, ? not judged.</p>
       {parts.map((from) => (
         <table key={from} className={`${styles.table} ${styles.matrix}`}>
           <thead>

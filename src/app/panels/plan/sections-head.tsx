@@ -1,3 +1,4 @@
+import type { ReactNode } from 'react';
 import type { SectionsQuestion } from '../../state/plan/sections-question.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { boundWords, demandWords, foundWords, millingWords } from '../../state/plan/sections-words.ts';
@@ -8,18 +9,23 @@ import { type FoundSections, useSectionsPlanning } from './use-sections.ts';
 interface SectionsHeadProps {
   readonly question: SectionsQuestion;
   readonly found: FoundSections | null;
+  /** What can be done with it. */
+  readonly children: ReactNode;
 }
 
 /** What was found in one line, what it is for, and what shows that fewer sites do not do. */
-export function SectionsHead({ question, found }: SectionsHeadProps) {
+export function SectionsHead({ question, found, children }: SectionsHeadProps) {
   const room = question.layout.sites.length;
   const wards = found?.found ?? null;
   const isOver = wards !== null && wards.sites > room;
   return (
     <div className={styles.head}>
-      <h1 className={styles.title} data-over={isOver || undefined} aria-live="polite">
-        {wards ? foundWords(wards, room) : 'Laying out wards …'}
-      </h1>
+      <div className={styles.line}>
+        <h1 className={styles.title} data-over={isOver || undefined} aria-live="polite">
+          {wards ? foundWords(wards, room) : 'Laying out wards …'}
+        </h1>
+        {children}
+      </div>
       <p className={styles.words}>
         {demandWords(question)} {wards && told(wards, room)}
       </p>

@@ -3,7 +3,6 @@ import type { Family } from '../../../family/family.ts';
 import { FIRST_PRINT, sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { plannedProfiles } from '../../state/plan/taken-standing.ts';
 import { useSession, useStore } from '../use-store.ts';
-import { ImproveKey } from './sections-head.tsx';
 import styles from './sections-keys.module.css';
 import { TakeSectionsSheet } from './take-sections-sheet.tsx';
 import type { FoundSections } from './use-sections.ts';
@@ -13,7 +12,7 @@ interface SectionsKeysProps {
   readonly found: FoundSections | null;
 }
 
-/** What can be done with what was found: improve it, take it, print it. */
+/** What can be done with what was found: take it, print it. */
 export function SectionsKeys({ family, found }: SectionsKeysProps) {
   const session = useSession();
   const { documents } = session;
@@ -24,7 +23,6 @@ export function SectionsKeys({ family, found }: SectionsKeysProps) {
   const canPrint = confirmed !== null || isTaken;
   return (
     <div className={styles.keys}>
-      <ImproveKey />
       <button
         type="button"
         className="key"

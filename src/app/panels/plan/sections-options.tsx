@@ -4,6 +4,7 @@ import { changePlan, MOST_RESERVE } from '../../state/plan/sections-choices.ts';
 import { MOST_SECONDS } from '../../state/plan/sections-planning.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { useSession, useStore } from '../use-store.ts';
+import { ImproveKey } from './sections-head.tsx';
 import styles from './sections-options.module.css';
 
 const STOPS = [
@@ -35,7 +36,7 @@ export function SectionsOptions({ plan }: { plan: Plan }) {
         onChange={(stops) => changePlan(session, { options: { stops } })}
       />
       <Choice
-        label="Depths per site"
+        label="Depths"
         title="How many depths a ward may have at one site; 1: it is there or not"
         value={plan.depths}
         choices={DEPTHS}
@@ -43,15 +44,15 @@ export function SectionsOptions({ plan }: { plan: Plan }) {
       />
       <WholeNumber
         label="Reserve"
-        unit="sections"
         title="Sections still to come that room is kept for"
         value={plan.reserve}
         least={0}
         most={MOST_RESERVE}
         onChange={(reserve) => changePlan(session, { options: { reserve } })}
       />
+      <ImproveKey />
       <WholeNumber
-        label="Improve for"
+        label="for"
         unit="s"
         title="How long Improve may look for fewer sites and less milling"
         value={seconds}
@@ -89,7 +90,7 @@ function Choice({ label, title, value, choices, onChange }: ChoiceProps) {
 
 interface WholeNumberProps {
   readonly label: string;
-  readonly unit: string;
+  readonly unit?: string;
   readonly title: string;
   readonly value: number;
   readonly least: number;
@@ -133,7 +134,7 @@ function WholeNumber({ label, unit, title, value, least, most, onChange }: Whole
           onChange(Math.min(most, Math.max(least, number + step)));
         }}
       />
-      <span>{unit}</span>
+      {unit && <span>{unit}</span>}
       {!sound && (
         <span id={`${id}-fault`} role="alert" className={styles.fault}>
           a whole number from {least} to {most}

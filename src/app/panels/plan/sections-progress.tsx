@@ -10,7 +10,7 @@ export function SectionsProgress() {
   const words = workWords(state);
   const { drawing, phase, trouble } = state;
   if (words !== '') {
-    const { done, total } = drawing.phase === 'drawing' && phase === 'found' ? drawing : state;
+    const { done, total } = drawing.phase === 'drawing' && phase !== 'improving' ? drawing : state;
     return (
       <div className={styles.line} data-working={phase === 'improving' || undefined}>
         <label htmlFor="sections-progress">{words} …</label>

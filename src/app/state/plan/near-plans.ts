@@ -79,12 +79,17 @@ export function nearBlades({ plan, gap }: SectionsQuestion, sites: number): Near
     const room = wardSites({ ...blade, ...change }, gap, depths).sites.length;
     return room >= sites ? { change: { blade: change }, sites, room } : null;
   };
+  // More room never comes of less change, so the least that does is found by halving.
   const first = (most: number, change: (by: number) => Partial<BladeLimits>): NearPlan[] => {
-    for (let by = FURTHEST.step; by <= most; by += FURTHEST.step) {
-      const near = tried(change(by));
-      if (near) return [near];
+    let [none, some] = [0, Math.floor(most / FURTHEST.step)];
+    let best = tried(change(some * FURTHEST.step));
+    while (best && some - none > 1) {
+      const middle = Math.floor((none + some) / 2);
+      const near = tried(change(middle * FURTHEST.step));
+      if (near) [some, best] = [middle, near];
+      else none = middle;
     }
-    return [];
+    return best ? [best] : [];
   };
   const both = blade.sides === 'both' ? null : tried({ sides: 'both' });
   return [

@@ -14,8 +14,8 @@ import type { SectionsQuestion } from './sections-question.ts';
 import { wantedOf } from './sections-rows.ts';
 import { heldBlank, plannedProfiles, verdicts } from './taken-standing.ts';
 
-/** Whether a pair goes in, as it is printed. */
-export type PrintedEntry = 'enters' | 'tight' | 'blocked' | 'unknown';
+/** Whether a pair goes in, as it is printed; free: the plan lets it do either. */
+export type PrintedEntry = 'enters' | 'tight' | 'blocked' | 'free' | 'unknown';
 
 /** An area in the order of the tree. */
 export interface PrintedArea {
@@ -202,7 +202,7 @@ export function siteBandText({ side, bottom }: PrintedSite, width: number, units
   return `${side} ${bandText(bottom, bottom + width, units)}`;
 }
 
-const ENTRIES = { must: 'enters', not: 'blocked', free: 'unknown' } as const;
+const ENTRIES = { must: 'enters', not: 'blocked', free: 'free' } as const;
 
 function entriesOf(
   source: PrintSource,

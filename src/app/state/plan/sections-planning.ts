@@ -112,11 +112,13 @@ export class SectionsPlanning {
 
   /** Stops what is on its way; the best so far stays. */
   stop(): void {
-    const { phase, drawing, found } = this.store.getState();
+    const { drawing, found } = this.store.getState();
     if (!this.job && !this.dropTimer) return;
     this.drop();
-    if (drawing.phase === 'drawing') this.store.setState({ drawing: { phase: 'stopped' } });
-    if (phase === 'found') return;
+    if (drawing.phase === 'drawing') {
+      this.store.setState({ drawing: { phase: 'stopped' } });
+      return;
+    }
     this.store.setState({ phase: 'stopped' });
     if (found) this.settle();
   }

@@ -26,10 +26,11 @@ export function SectionsSheet({ family }: { family: Family }) {
         {question.hindrance ? (
           <SectionsHindrance hindrance={question.hindrance} />
         ) : (
-          <SectionsHead question={question} found={found} />
+          <SectionsHead question={question} found={found}>
+            <SectionsKeys family={family} found={found} />
+          </SectionsHead>
         )}
         <SectionsOptions plan={question.plan} />
-        <SectionsKeys family={family} found={found} />
       </div>
       <SectionsProgress />
       <TakenLine family={family} question={question} />

@@ -1,0 +1,160 @@
+import { expect, test } from 'vitest';
+import { openText } from '../../../src/app/state/document-state.ts';
+import { undo } from '../../../src/app/state/edit-document.ts';
+import { changePlan } from '../../../src/app/state/plan/sections-choices.ts';
+import { SectionsPlanning, sectionsPlanningOf } from '../../../src/app/state/plan/sections-planning.ts';
+import { sectionsQuestion } from '../../../src/app/state/plan/sections-question.ts';
+import { blankRows, sectionRows } from '../../../src/app/state/plan/sections-rows.ts';
+import { makeSession } from '../../../src/app/state/session.ts';
+import { JobCancelled } from '../../../src/jobs/job.ts';
+import type { DrawnPlan } from '../../../src/plan/drawn-plan.ts';
+import type { WardPlan } from '../../../src/plan/ward-plan.ts';
+import { fakeDoors, turn } from './fake-doors.ts';
+import { CAMPUS, documentOf, questionOf, solved } from './planned-campus.ts';
+
+const REFUSED: DrawnPlan = { ok: false, why: [], pairs: [] };
+
+function planning() {
+  const fake = fakeDoors();
+  return { ...fake, planning: new SectionsPlanning(fake.doors.sections, fake.doors.pace) };
+}
+
+test('the question is the very same as long as plan and gap are, and names what hinders planning', () => {
+  const { family } = documentOf(CAMPUS);
+  const question = sectionsQuestion(family);
+  expect(sectionsQuestion({ ...family, name: 'Another' })).toBe(question);
+  expect(sectionsQuestion({ ...family, tolerance: 20_000 })).not.toBe(question);
+  expect(sectionsQuestion({ ...family, plan: undefined })).toBeNull();
+  const empty = questionOf({ ...CAMPUS, plan: { ...CAMPUS.plan, areas: [], holders: [] } });
+  expect(empty.hindrance).toMatchObject({ what: 'The plan has no areas yet.', sheet: 'access' });
+  const twice = { ...CAMPUS.plan, holders: [{ id: 'w', name: 'Warden', enters: ['heron'], free: ['heron'] }] };
+  expect(questionOf({ ...CAMPUS, plan: twice }).hindrance?.what).toMatch(/both as must and as free/);
+  const flat = { ...CAMPUS.plan, blade: { ...CAMPUS.plan.blade, thickness: 0.1 } };
+  expect(questionOf({ ...CAMPUS, plan: flat }).hindrance?.sheet).toBe('blade');
+});
+
+test('the first answer comes at once and is drawn; an edit is waited out, and nothing of the plan before it stays', async () => {
+  const { planning: plans, solvings, planDrawings, calm } = planning();
+  const first = questionOf(CAMPUS);
+  plans.ask(first);
+  expect(solvings).toHaveLength(1);
+  expect(solvings[0].input.options.seconds).toBe(0);
+  const found = solved(first);
+  solvings[0].finish(found);
+  await turn();
+  expect(plans.store.getState()).toMatchObject({ phase: 'found', found, drawing: { phase: 'drawing' } });
+  planDrawings[0].finish(REFUSED);
+  await turn();
+  expect(plans.store.getState().drawing).toEqual({ phase: 'done', answer: REFUSED });
+  const second = questionOf({ ...CAMPUS, plan: { ...CAMPUS.plan, stops: 2 } });
+  plans.ask(second);
+  expect(plans.store.getState()).toMatchObject({ phase: 'waiting', found: null, drawing: { phase: 'none' } });
+  expect(solvings).toHaveLength(1);
+  calm();
+  expect(solvings).toHaveLength(2);
+  // An undo before the answer has the first plan's answer again, without asking.
+  plans.ask(first);
+  expect(solvings[1].cancelled).toBe(true);
+  expect(plans.store.getState()).toMatchObject({ phase: 'found', found, drawing: { phase: 'done' } });
+  solvings[1].part(solved(second));
+  await turn();
+  expect(plans.store.getState().found).toBe(found);
+});
+
+test('a longer search shows the best so far and its bound, keeps it when cancelled, and never takes a worse one', async () => {
+  const { planning: plans, solvings, planDrawings } = planning();
+  const question = questionOf(CAMPUS);
+  plans.ask(question);
+  const found: WardPlan = { ...solved(question), lowerBound: 2, proved: false };
+  solvings[0].finish(found);
+  await turn();
+  planDrawings[0].finish(REFUSED);
+  await turn();
+  plans.improve(5);
+  expect(solvings[1].input.options.seconds).toBe(5);
+  const worse = { ...found, sites: found.sites + 1 };
+  solvings[1].part(worse);
+  expect(plans.store.getState()).toMatchObject({ phase: 'improving', found, drawing: { phase: 'done' } });
+  // A better bound for the same wards leaves their drawing.
+  solvings[1].part({ ...found, lowerBound: found.sites, bound: 'search', proved: true });
+  expect(plans.store.getState().found).toMatchObject({ sites: found.sites, proved: true, bound: 'search' });
+  expect(plans.store.getState().drawing.phase).toBe('done');
+  const better = { ...found, grooved: found.grooved - 1 };
+  solvings[1].part(better);
+  expect(plans.store.getState()).toMatchObject({ found: better, drawing: { phase: 'none' } });
+  plans.stop();
+  expect(solvings[1].cancelled).toBe(true);
+  solvings[1].fail(new JobCancelled());
+  await turn();
+  expect(plans.store.getState()).toMatchObject({ phase: 'stopped', found: better, drawing: { phase: 'drawing' } });
+  plans.stop();
+  expect(plans.store.getState().drawing.phase).toBe('stopped');
+  plans.again();
+  expect(planDrawings).toHaveLength(3);
+});
+
+test('a job that fails says why, and can be taken up again', async () => {
+  const { planning: plans, solvings } = planning();
+  plans.ask(questionOf(CAMPUS));
+  solvings[0].fail(new Error('no memory'));
+  await turn();
+  expect(plans.store.getState()).toMatchObject({ phase: 'failed', trouble: 'no memory' });
+  plans.again();
+  expect(solvings).toHaveLength(2);
+});
+
+test('where the blade has too few sites nothing is drawn: changes that help are looked for', async () => {
+  const { planning: plans, solvings, planDrawings } = planning();
+  const question = questionOf({ ...CAMPUS, plan: { ...CAMPUS.plan, stops: 2 } });
+  plans.ask(question);
+  const room = question.layout.sites.length;
+  solvings[0].finish({ ...solved(question), sites: room + 1 });
+  await turn();
+  expect(plans.store.getState().near).toBeNull();
+  for (let at = 1; at < solvings.length; at++) {
+    solvings[at].finish({ ...solved(question), sites: room });
+    await turn();
+  }
+  expect(planDrawings).toHaveLength(0);
+  const near = plans.store.getState().near ?? [];
+  expect(near.length).toBeGreaterThan(0);
+  for (const { sites, room: has } of near) expect(sites).toBeLessThanOrEqual(has);
+});
+
+test('choices are steps of undo, and another family is planned anew', async () => {
+  const { doors, solvings } = fakeDoors();
+  const session = makeSession(doors, null);
+  openText(session.documents, doors, JSON.stringify(CAMPUS), 'campus.json');
+  const plans = sectionsPlanningOf(session);
+  const family = () => session.documents.getState().document?.family;
+  const ask = () => plans.ask(sectionsQuestion(family() as NonNullable<ReturnType<typeof family>>));
+  ask();
+  expect(changePlan(session, { options: { stops: 2, reserve: 3 } })).toBeNull();
+  expect(family()?.plan).toMatchObject({ stops: 2, reserve: 3 });
+  expect(changePlan(session, { blade: { height: 9_000_000 } })).toBeNull();
+  expect(family()?.plan?.blade.height).toBe(9_000_000);
+  undo(session.documents);
+  undo(session.documents);
+  expect(family()?.plan).toMatchObject({ stops: 1, reserve: 0, blade: { height: 8_400_000 } });
+  openText(session.documents, doors, JSON.stringify({ ...CAMPUS, name: 'Another' }), 'another.json');
+  expect(plans.store.getState().asked).toBeNull();
+  expect(solvings[0].cancelled).toBe(true);
+});
+
+test('rows name sections with their areas and blanks with their holders, those in reserve last', () => {
+  const question = questionOf({ ...CAMPUS, plan: { ...CAMPUS.plan, reserve: 1 } });
+  const found = solved(question);
+  const sections = sectionRows(question, found);
+  expect(sections.map(({ name, aside }) => [name, aside])).toEqual([
+    ['Heron', 'Heron House'],
+    ['Smew', 'Smew House'],
+    ['Knot', 'Knot House'],
+    ['Rail', 'Rail House'],
+    ['Reserve 1', 'for a section to come'],
+  ]);
+  expect(sections[0].depths).toBe(found.wards[0]);
+  const blanks = blankRows(question, found);
+  expect(blanks).toHaveLength(8);
+  expect(blanks.at(-1)).toMatchObject({ reserve: true, aside: 'base blank to come' });
+  expect(blanks.find(({ aside }) => aside === 'group blank: Warden')?.depths).toBeDefined();
+});
