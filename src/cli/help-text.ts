@@ -8,6 +8,7 @@ export const HELP = `Which blank enters which keyway, and with what margin.
   tiers FAMILY.json [options]   order blanks by the keyways that they enter: who enters all that another does
   passage FAMILY.json [options] find the widest blank that passes several openings, and what it loses in each
   grow FAMILY.json [options]    say how many sections more there is room for, and propose the next ones, drawn and judged
+  plan PLAN.json [-o FAMILY.json] plan the family of a file from its areas and holders: wards, drawn and judged
   plan --table TABLE.csv [opts] choose wards and grooves on the fewest sites for a table of who must enter what
   strength FAMILY.json [options] say what each blade bears in torsion and bending, and which materials will do
   capacity [FAMILY.json] [opts] count key changes, with a family those of all sections that exclude each other
@@ -59,6 +60,8 @@ Options of grow
   enters no other opening, for all parts within their tolerance; further sections exclude each other.
 
 Options of plan
+  -o, --output FILE  write the family with its planned sections to this file; without it the plan is only told
+  --replace          leave out sections of the file that were not planned; they are kept where not given
   --table FILE       a bare matrix (CSV): a row a section, a column a blank; 1 must enter, 0 must not, * either; names of
                      blanks may stand in a first row, names of sections in a first column
   --stops N          by how many sites, each enough by itself, a blank is stopped, 1 to 3; 1 where not given

@@ -4,7 +4,7 @@ import { MAX_TOLERANCE } from '../interchange/json/file-units.ts';
 import { MAX_TILT_DEG } from '../interchange/json/schema.ts';
 import { CAPACITY_OPTIONS, type CapacityCommand, toCapacityCommand } from './parse-capacity.ts';
 import { GROW_OPTIONS, type GrowCommand, toGrowCommand } from './parse-grow.ts';
-import { PLAN_OPTIONS, type PlanTableCommand, toPlanTableCommand } from './parse-plan.ts';
+import { PLAN_OPTIONS, type PlanFamilyCommand, type PlanTableCommand, toPlanCommand } from './parse-plan.ts';
 import { STRENGTH_OPTIONS, type StrengthCommand, toStrengthCommand } from './parse-strength.ts';
 
 /** What `fit` is asked for. */
@@ -105,6 +105,7 @@ export type Command =
   | PassageCommand
   | GrowCommand
   | PlanTableCommand
+  | PlanFamilyCommand
   | ClaimsCommand
   | { readonly name: 'check'; readonly file: string }
   | { readonly name: 'schema' }
@@ -149,7 +150,7 @@ const GRAMMAR: Readonly<Record<Command['name'], { files: number; least?: number;
   names: { files: 1, options: ['json'] },
   strength: { files: 1, options: ['json', ...STRENGTH_OPTIONS] },
   capacity: { files: 1, least: 0, options: ['json', 'two-step', ...CAPACITY_OPTIONS] },
-  plan: { files: 0, options: ['json', 'table', ...PLAN_OPTIONS] },
+  plan: { files: 1, least: 0, options: ['json', 'table', 'output', 'replace', ...PLAN_OPTIONS] },
   schema: { files: 0, options: [] },
   help: { files: 0, options: [] },
 };
@@ -208,6 +209,7 @@ function splitWords(words: readonly string[]) {
         only: { type: 'string', multiple: true },
         openings: { type: 'string', multiple: true },
         passage: { type: 'boolean' },
+        replace: { type: 'boolean' },
         as: { type: 'string', multiple: true },
         output: { type: 'string', short: 'o', multiple: true },
         among: { type: 'string', multiple: true },
@@ -296,7 +298,7 @@ function readCommand(name: Command['name'], files: string[], values: Values): Pa
     case 'strength':
       return toStrengthCommand(file, values);
     case 'plan':
-      return toPlanTableCommand(values);
+      return toPlanCommand(file, values);
     case 'capacity':
       return toCapacityCommand(file, values);
     case 'check':

@@ -9,6 +9,19 @@ export interface PlanTableCommand {
   readonly options: SolveOptions;
 }
 
+/** What `plan` is asked for of a family file. */
+export interface PlanFamilyCommand {
+  readonly name: 'plan';
+  readonly file: string;
+  /** The family file that is written; undefined: none, the plan is only told. */
+  readonly output?: string;
+  /** Whether sections that were not planned are left out. */
+  readonly replace: boolean;
+  readonly json: boolean;
+  /** How long fewer sites are looked for and a proof is tried. */
+  readonly seconds: number;
+}
+
 /** The options of `plan` that take a value. */
 export const PLAN_OPTIONS = ['stops', 'depths', 'seconds'] as const;
 
@@ -20,9 +33,33 @@ const MOST_SECONDS = 3_600;
 interface PlanValues {
   readonly json?: boolean;
   readonly table?: string[];
+  readonly output?: string[];
+  readonly replace?: boolean;
   readonly stops?: string[];
   readonly depths?: string[];
   readonly seconds?: string[];
+}
+
+/** The command for a plan or a bare table, or what is wrong with the words. @check tests/unit/cli/run-plan-family.test.ts */
+export function toPlanCommand(file: string | undefined, values: PlanValues): ParsedCommand {
+  if (file === undefined) {
+    if (values.table === undefined) return { ok: false, fault: '"plan" needs the name of a family file, or --table' };
+    const stray = values.output ? 'output' : values.replace && 'replace';
+    return stray ? { ok: false, fault: `--table writes no family: leave out --${stray}` } : toPlanTableCommand(values);
+  }
+  const { json = false, replace = false, output = [], seconds } = values;
+  const stray = (['table', 'stops', 'depths'] as const).find((option) => values[option]);
+  if (stray === 'table') return { ok: false, fault: 'give a family file or --table, not both' };
+  if (stray) return { ok: false, fault: `--${stray} is for --table: a family file says it in its plan` };
+  if (output.length > 1) return { ok: false, fault: `--output is given ${output.length} times, give it once` };
+  const parsed = toPlanTableCommand({ table: [''], ...(seconds && { seconds }) });
+  if (!parsed.ok || !('options' in parsed.command)) return parsed;
+  const [target] = output;
+  const given = target === undefined ? {} : { output: target };
+  return {
+    ok: true,
+    command: { name: 'plan', file, ...given, replace, json, seconds: parsed.command.options.seconds },
+  };
 }
 
 /** The command for a bare table, or what is wrong with its options. @check tests/unit/cli/run-plan-table.test.ts */

@@ -46,7 +46,7 @@ export async function runCommand(words: readonly string[], shell: Shell): Promis
 async function run(command: Command, shell: Shell): Promise<number> {
   if (command.name === 'help') shell.print(HELP);
   if (command.name === 'schema') shell.print(`${JSON.stringify(familyJsonSchema(), null, 2)}\n`);
-  if (command.name === 'plan') return runPlan(command, shell);
+  if (command.name === 'plan') return runPlan(command, shell, openFamily);
   if (command.name === 'capacity') return runCapacityOf(command, shell);
   if (!('file' in command)) return EXIT.done;
   const document = openFamily(command.file, shell);

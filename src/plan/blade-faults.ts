@@ -25,8 +25,7 @@ export function bladeFaults(
   say: SayLength = sayMillimetres,
 ): LimitWord[] {
   const asked = { blade, gap, depths, say };
-  const first = [...gapFaults(asked), ...depthFaults(asked)];
-  return first.length > 0 ? first : [...shapeFaults(asked), ...heightFaults(asked)];
+  return [...gapFaults(asked), ...depthFaults(asked), ...shapeFaults(asked), ...heightFaults(asked)];
 }
 
 function fault(field: LimitField, words: string, cure: string): LimitWord {
@@ -113,7 +112,9 @@ function shapeFaults({ blade, gap, depths, say }: Asked): LimitWord[] {
         `Give at least ${say(roundUp(grooveWidth + least - tip))}, or a smaller flank angle or gap.`,
       ),
     );
-  const shallowest = siteDepths(blade, depths)[0];
+  const [steps] = siteDepths(blade, depths);
+  // Steps that leave no depth at all are a fault of their own.
+  const shallowest = steps > 0 ? steps : grooveDepth;
   const room = Math.min(root / 2, shallowest / Math.cos(flank));
   if (rootReach(blade) > room)
     found.push(

@@ -78,7 +78,7 @@ test('text says how sure the number is and ends with the caution', async () => {
 });
 
 test.each([
-  ['plan', '1,0', '--table is given 0 times, give it once'],
+  ['plan', '1,0', 'needs the name of a family file, or --table'],
   ['plan --table a.csv --table b.csv', '1,0', '--table is given 2 times'],
   ['plan --table t.csv --stops 4', '1,0', '--stops is "4", must be a whole number from 1 to 3'],
   ['plan --table t.csv --depths 1.5', '1,0', '--depths is "1.5", must be a whole number from 1 to 4'],

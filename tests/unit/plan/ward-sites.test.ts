@@ -101,6 +101,15 @@ describe('limits that no blade can be made to', () => {
     expect(fieldsOf({}, 1, { ...GAP, runningClearance: 0, tolerance: 0 })).toEqual(['runningClearance']);
   });
 
+  test('every field at fault is named at once', () => {
+    expect(fieldsOf({ grooveDepth: mm(0.2), heightStep: mm(0.5), backRadius: mm(3), cutZone: mm(7.5) })).toEqual([
+      'backRadius',
+      'grooveDepth',
+      'heightStep',
+      'cutZone',
+    ]);
+  });
+
   test('each fault says what to do', () => {
     const { limits } = wardSites({ ...BLADE, grooveDepth: mm(1.6), heightStep: mm(0.5) }, GAP, 1);
     for (const { words, cure } of limits) {

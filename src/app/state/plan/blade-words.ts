@@ -77,7 +77,7 @@ export function siteLabel(place: number, { side, bottom }: WardSite, { grooveWid
 /** What is to be said of one site. */
 export function siteFacts(blade: BladeLimits, gap: PlanGap, layout: SiteLayout, place: number, units: Units): Fact[] {
   const site = layout.sites[place];
-  const n = (nm: number) => lengthText(Math.round(nm), units);
+  const n = (nm: number) => lengthText(Math.round(nm / 1000) * 1000, units);
   const deepest = site.depths[site.depths.length - 1];
   const past = deepest - gapAllRound(gap) - blade.thickness / 2;
   return [
