@@ -7,6 +7,9 @@ import { type SearchSetting, searchFrom, type WardSearch } from './ward-search.t
 /** So many sites above the fewest thinkable, for each stop, codes for the tree are tried on. */
 const FURTHER_SITES = 8;
 
+/** Tables with no more cells than this are covered site by site first. */
+const SMALL = 600;
+
 /** Most levels of groups that codes are made for; a longer chain of groups has better ways. */
 const MOST_LEVELS = 3;
 
@@ -17,18 +20,20 @@ const MOST_LEVELS = 3;
  * @param fewest sites that the codes are tried on first.
  */
 export function constructWards(setting: SearchSetting, fewest: number, random: Random): WardSearch {
-  const tree = rowTree(setting.kernel);
-  const most = levelsOf(tree) > MOST_LEVELS ? 0 : fewest + FURTHER_SITES * setting.stops;
-  let best: WardSearch | null = null;
+  const { kernel, stops } = setting;
+  const tree = rowTree(kernel);
+  const small = kernel.rows * kernel.columns <= SMALL;
+  const plain = () => coverRest(searchFrom(setting, 0, []), random);
+  const first = small ? plain() : null;
+  const most = levelsOf(tree) > MOST_LEVELS ? 0 : Math.min(fewest + FURTHER_SITES * stops, (first?.sites ?? 99) - 1);
   for (let sites = Math.max(1, fewest); sites <= most; sites++) {
     const codes = codesOn(sites, tree, setting, random);
     if (!codes) continue;
-    best = coverRest(searchFrom(setting, sites, codes), random);
-    break;
+    const coded = coverRest(searchFrom(setting, sites, codes), random);
+    const other = first ?? (coded.sites > fewest + 1 ? plain() : coded);
+    return other.sites < coded.sites ? other : coded;
   }
-  if (best && best.sites <= fewest + 1) return best;
-  const plain = coverRest(searchFrom(setting, 0, []), random);
-  return best && best.sites <= plain.sites ? best : plain;
+  return first ?? plain();
 }
 
 /** The first codes for a tree that go on some sites, over all rankings that are worth trying. */
