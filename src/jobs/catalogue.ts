@@ -18,6 +18,7 @@ import { judgePairs } from './judge-pairs.ts';
 import { judgeTolerances } from './judge-tolerances.ts';
 import { layOutTiers } from './lay-out-tiers.ts';
 import { listNames } from './list-names.ts';
+import { millPassage } from './mill-passage.ts';
 import { readDrawing } from './read-drawing.ts';
 import { solvePlan } from './solve-plan.ts';
 import { tracePictureJob } from './trace-picture.ts';
@@ -40,6 +41,7 @@ export const catalogue = {
   drawParts,
   drawPlan,
   findPassage,
+  millPassage,
   findStrength,
   readDrawing,
   tracePicture: tracePictureJob,

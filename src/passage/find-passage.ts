@@ -124,8 +124,8 @@ function* lossesOf(rooms: readonly Region[], blank: Ring): Steps<Loss[]> {
 
 const NO_BLADE = { blade: null, apart: [] };
 
-/** How the blank goes into every keyway, chosen or not. */
-function* tryEverywhere(
+/** How a blank goes into every keyway, chosen or not. */
+export function* tryEverywhere(
   { openings, runningClearance }: PassageInput,
   blank: Ring,
   chosen: ReadonlySet<string>,

@@ -58,15 +58,16 @@ export function indentsOf(ring: Ring): Indent[] {
   ];
 }
 
-interface Slab {
+/** The section between two neighbouring vertex heights: where its sides lie at the lower and at the upper one, as x. */
+export interface Slab {
   readonly low: number;
   readonly high: number;
   readonly left: readonly [number, number];
   readonly right: readonly [number, number];
 }
 
-/** The section cut at every vertex height; of several stretches at a height the one in the chain of the greatest area. */
-function slabsOf(ring: Ring): Slab[] {
+/** The section cut at every vertex height, from the back; of several stretches at a height the one in the chain of the greatest area. */
+export function slabsOf(ring: Ring): Slab[] {
   const heights = [...new Set(ring.map((p) => p.y))].sort((a, b) => a - b);
   const edges = ring
     .map((p, i) => [p, ring[(i + 1) % ring.length]] as const)

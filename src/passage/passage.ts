@@ -2,6 +2,7 @@ import type { Fit } from '../fit/fit.ts';
 import type { Point } from '../geom/point.ts';
 import type { Region } from '../geom/region.ts';
 import type { Ring } from '../geom/ring.ts';
+import type { Milled } from '../profile/profile.ts';
 import type { Sureness } from './align-regions.ts';
 
 /** A keyway as the search takes it. */
@@ -84,6 +85,8 @@ export interface PassageBlank {
   readonly apart: readonly { readonly region: Region; readonly area: number }[];
   /** Whether it was found to enter every chosen keyway with the running clearance. */
   readonly entersAll: boolean;
+  /** Present where it is restricted to straight cutters: how it is milled, and the area of the widest one without that. */
+  readonly milled?: { readonly blade: Milled; readonly free: number };
 }
 
 /** What some keyways have in common. Everything lies in the frame of the blank, or of the common region without one. */
