@@ -1,6 +1,7 @@
 import { NM_PER_MM, type Point } from '../geom/point.ts';
 import { type FlatOutline, flattenOutline } from './flatten-outline.ts';
 import { type OutlineShear, outlineShear, shearAtNodes } from './outline-shear.ts';
+import { type Peak, peakShear } from './peak-shear.ts';
 import { plasticTorque } from './plastic-torque.ts';
 import { meshSection, refineMesh, type SectionMesh } from './section-mesh.ts';
 import { type SectionOutline, type SectionShape, sectionOutline } from './section-outline.ts';
@@ -41,8 +42,14 @@ const CORNER_PIECE = 0.02;
 /** The first mesh's triangles have a circumradius of at most this share of the mean thickness. */
 const FIRST_RADIUS = 0.45;
 
+/** How far chords may stand off arcs, as a share of the gap asked for and of the mean thickness: about half the gap. */
+const CHORD_SHARE = 0.1;
+
 /** How far the two solutions may differ at the peak, as a share of it. */
 const PEAK_APART = 0.02;
+
+/** How far the peak may move in the last step where there are sharp corners, as a share of it. */
+const PEAK_STEP = 0.005;
 
 /** What does not change from step to step. */
 interface Frame {
@@ -50,6 +57,8 @@ interface Frame {
   readonly properties: SectionProperties;
   readonly flat: FlatOutline;
   readonly sharp: readonly NumberedCorner[];
+  /** Where they are, millimetres. */
+  readonly corners: readonly Point[];
   /** Twice the area over the outline's length, mm: the thickness of a thin section. */
   readonly thickness: number;
   readonly plastic: Bounds;
@@ -70,13 +79,17 @@ export function* findingStrength(question: StrengthQuestion): Generator<Strength
   const { frame, mesh: first } = framed(question);
   const steps: TorsionStep[] = [];
   let mesh = first;
+  let before = Number.NaN;
   for (let step = 0; ; step++) {
     const fields = torsionFields(mesh);
     const along = outlineShear(fields, frame.flat);
-    const peak = peakOf(along, frame);
+    const peak = peakShear(along, frame.corners, KEEP_OUT * frame.thickness);
     steps.push(closer(steps.at(-1), fields));
     const answer = answerOf(frame, fields, steps, peak);
-    const known = answer.converged && peak.apart <= PEAK_APART * peak.shear;
+    // Beside sharp corners both solutions may err alike, so the peak must stand still as well.
+    const still = frame.sharp.length === 0 || Math.abs(peak.shear - before) <= PEAK_STEP * peak.shear;
+    before = peak.shear;
+    const known = answer.converged && still && peak.apart <= PEAK_APART * peak.shear;
     const full = mesh.corners.length / 3 > (question.mostTriangles ?? MOST_TRIANGLES) || step >= MOST_STEPS;
     if (known || full) return answer;
     const marked = marks(fields, answer, along, peak, frame);
@@ -99,21 +112,16 @@ export function findStrength(question: StrengthQuestion): SectionStrength {
 function framed(question: StrengthQuestion): { frame: Frame; mesh: SectionMesh } {
   const outline = sectionOutline(question);
   const properties = sectionProperties(outline);
-  const flat = flattenOutline(outline, properties.area);
+  const gap = question.gap ?? GAP;
+  const thickness = (2 * properties.area) / properties.length;
+  const flat = flattenOutline(outline, CHORD_SHARE * gap * thickness);
   const sharp = sharpCorners(outline);
-  const thickness = (2 * properties.area) / lengthOf(flat);
+  const corners = sharp.map(({ edge }) => outline.edges[edge].from);
   const starts = new Map(flat.corners.flatMap(({ edge, onArc }, i) => (onArc ? [] : [[edge, i] as const])));
   const near = new Map(sharp.map(({ edge }) => [starts.get(edge) ?? -1, CORNER_PIECE * thickness]));
   const mesh = meshSection(flat, near, FIRST_RADIUS * thickness);
   const plastic = plasticTorque(mesh, flat.hasArcs);
-  return { frame: { outline, properties, flat, sharp, thickness, plastic, gap: question.gap ?? GAP }, mesh };
-}
-
-function lengthOf({ corners }: FlatOutline): number {
-  return corners.reduce((sum, { inner }, i) => {
-    const next = corners[(i + 1) % corners.length].inner;
-    return sum + Math.hypot(next.x - inner.x, next.y - inner.y);
-  }, 0);
+  return { frame: { outline, properties, flat, sharp, corners, thickness, plastic, gap }, mesh };
 }
 
 /** The bounds of a step: both hold for every mesh, so the closer ones are kept. */
@@ -123,26 +131,8 @@ function closer(before: TorsionStep | undefined, { below, above, mesh }: Torsion
   return { below: Math.max(below, before.below), above: Math.min(above, before.above), triangles };
 }
 
-/** The greatest shear along the outline away from sharp corners; where nothing is away from them, further in. */
-function peakOf(along: readonly OutlineShear[], frame: Frame): OutlineShear & { readonly keepOut: number } {
-  const { sharp, outline, thickness } = frame;
-  const corners = sharp.map(({ edge }) => outline.edges[edge].from);
-  const off = (p: Point) => Math.min(...corners.map((c) => Math.hypot(p.x - c.x, p.y - c.y)));
-  for (let keepOut = corners.length > 0 ? KEEP_OUT * thickness : 0; ; keepOut /= 2) {
-    const away = keepOut > 0 ? along.filter(({ at }) => off(at) >= keepOut) : along;
-    if (away.length === 0 && keepOut > 1e-6) continue;
-    const peak = away.reduce((a, b) => (b.shear > a.shear ? b : a), away[0] ?? along[0]);
-    return { ...peak, keepOut };
-  }
-}
-
 /** The answer after a step. */
-function answerOf(
-  frame: Frame,
-  fields: TorsionFields,
-  steps: readonly TorsionStep[],
-  peak: OutlineShear & { readonly keepOut: number },
-): SectionStrength {
+function answerOf(frame: Frame, fields: TorsionFields, steps: readonly TorsionStep[], peak: Peak): SectionStrength {
   const { properties, outline, sharp, plastic, gap } = frame;
   const { below, above } = steps[steps.length - 1];
   const best = (below + above) / 2;
@@ -197,12 +187,12 @@ function marks(
   { gaps }: TorsionFields,
   { torsion }: SectionStrength,
   along: readonly OutlineShear[],
-  peak: OutlineShear,
+  peak: Peak,
   { gap }: Frame,
 ): Set<number> {
   // Evenly spread, the aim would leave each triangle this much.
   const fair = (0.3 * gap * torsion.below) / gaps.length;
-  const marked = new Set<number>();
+  const marked = new Set([peak.triangle]);
   gaps.forEach((share, t) => {
     if (share > fair) marked.add(t);
   });

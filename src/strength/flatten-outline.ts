@@ -18,9 +18,6 @@ export interface FlatOutline {
   readonly hasArcs: boolean;
 }
 
-/** How far chords may stand off an arc, as a share of the root of the section's area. */
-const CHORD_SHARE = 7e-5;
-
 /** Chords of an arc turn by at most this at each corner, radians: 9 degrees. */
 const MOST_TURN = Math.PI / 20;
 
@@ -32,11 +29,10 @@ const MOST_TURN = Math.PI / 20;
  * the other way round. So the section lies between two polygons, and where a figure grows with the section (torsion
  * constant, fully plastic torque), that of the inner polygon bounds it from below and that of the outer from above.
  *
- * @param area of the section, mm^2, from which the fineness is taken.
+ * @param sag how far chords may stand off their arc, millimetres.
  * @check tests/unit/strength/section-outline.test.ts
  */
-export function flattenOutline(outline: SectionOutline, area: number): FlatOutline {
-  const sag = CHORD_SHARE * Math.sqrt(area);
+export function flattenOutline(outline: SectionOutline, sag: number): FlatOutline {
   const corners = outline.edges.flatMap((edge, i) => [
     { inner: edge.from, outer: edge.from, edge: i, onArc: false },
     ...arcCorners(edge, i, sag),

@@ -7,12 +7,16 @@ import { middlesOf, type TorsionFields } from './torsion-fields.ts';
 export interface OutlineShear {
   /** Its middle, millimetres. */
   readonly at: Point;
+  /** Its two ends; of a chord in several pieces, those of one of them. */
+  readonly ends: readonly [Point, Point];
   /** Mean shear over twist and shear modulus, mm: the mean of what the two solutions say. */
   readonly shear: number;
   /** How far the two solutions differ, mm. */
   readonly apart: number;
   /** A triangle at it. */
   readonly triangle: number;
+  /** Whether it is a chord of an arc. */
+  readonly isChord: boolean;
 }
 
 /** Sums over the pieces of one chord. */
@@ -23,6 +27,8 @@ interface Stretch {
   stress: number;
   warping: number;
   triangle: number;
+  isChord: boolean;
+  ends: readonly [Point, Point];
 }
 
 /**
@@ -49,14 +55,17 @@ export function outlineShear({ mesh, quadratic, stress, warping }: TorsionFields
     const { x, y } = middlesOf(mesh, t, 'outer')[e % 3];
     const along = ((wx - y) * (q.x - p.x) + (wy + x) * (q.y - p.y)) / length;
     const side = sideOf.get(a * mesh.points.length + b) ?? -1;
+    const chord = isChord(flat, side);
     // Pieces of a chord come together under its number, pieces of a straight side stay apart.
-    add(stretches, isChord(flat, side) ? side : flat.corners.length + e, {
-      ...{ length, triangle: t, stress: Math.hypot(fx, fy), warping: along },
+    add(stretches, chord ? side : flat.corners.length + e, {
+      ...{ length, triangle: t, isChord: chord, ends: [p, q], stress: Math.hypot(fx, fy), warping: along },
       ...{ x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 },
     });
   }
   return [...stretches.values()].map((s) => ({
     at: { x: s.x, y: s.y },
+    ends: s.ends,
+    isChord: s.isChord,
     shear: Math.abs(s.stress + s.warping) / 2,
     apart: Math.abs(s.stress - s.warping),
     triangle: s.triangle,
@@ -78,7 +87,14 @@ function add(stretches: Map<number, Stretch>, key: number, piece: Stretch): void
   const length = other.length + piece.length;
   const mean = (p: number, q: number) => (p * other.length + q * piece.length) / length;
   stretches.set(key, {
-    ...{ length, triangle: piece.triangle, x: mean(other.x, piece.x), y: mean(other.y, piece.y) },
+    ...{
+      length,
+      triangle: piece.triangle,
+      isChord: true,
+      ends: piece.ends,
+      x: mean(other.x, piece.x),
+      y: mean(other.y, piece.y),
+    },
     ...{ stress: mean(other.stress, piece.stress), warping: mean(other.warping, piece.warping) },
   });
 }

@@ -141,37 +141,57 @@ export function assemble(
   numbers: Int32Array,
   rows: number,
 ): SparseMatrix {
-  const count = nodes.length / 6;
-  const blocks = Array.from({ length: count }, (_, t) => stiffness(triangleShape(mesh, t, side)));
+  const blocks = blocksOf(mesh, nodes.length / 6, side);
   const { starts: owned, list: owners } = trianglesOfNodes(nodes, size);
   const nodeOf = new Int32Array(rows);
-  numbers.forEach((row, node) => {
-    if (row >= 0) nodeOf[row] = node;
-  });
+  for (let node = 0; node < size; node++) if (numbers[node] >= 0) nodeOf[numbers[node]] = node;
   const [starts, diagonal] = [new Int32Array(rows + 1), new Float64Array(rows)];
-  const [columns, values]: [number[], number[]] = [[], []];
-  const sums = new Float64Array(rows);
+  const columns = new Int32Array(6 * owners.length);
+  const values = new Float64Array(6 * owners.length);
+  // Where a column of the row at hand stands.
+  const places = new Int32Array(rows).fill(-1);
+  let end = 0;
   for (let row = 0; row < rows; row++) {
-    const node = nodeOf[row];
-    const seen = new Set<number>();
-    for (let k = owned[node]; k < owned[node + 1]; k++) {
-      const [t, i] = [Math.floor(owners[k] / 6), owners[k] % 6];
+    const start = end;
+    for (let k = owned[nodeOf[row]]; k < owned[nodeOf[row] + 1]; k++) {
+      const place = owners[k];
+      const first = place - (place % 6);
       for (let j = 0; j < 6; j++) {
-        const column = numbers[nodes[6 * t + j]];
+        const column = numbers[nodes[first + j]];
         if (column < 0) continue;
-        sums[column] += blocks[t][6 * i + j];
-        seen.add(column);
+        if (places[column] < start) {
+          places[column] = end;
+          columns[end++] = column;
+        }
+        values[places[column]] += blocks[6 * place + j];
       }
     }
-    diagonal[row] = sums[row];
-    for (const column of [...seen].sort((p, q) => p - q)) {
-      columns.push(column);
-      values.push(sums[column]);
-      sums[column] = 0;
-    }
-    starts[row + 1] = columns.length;
+    diagonal[row] = values[places[row]];
+    sortRow(columns, values, start, end);
+    starts[row + 1] = end;
   }
-  return { size: rows, starts, columns: Int32Array.from(columns), values: Float64Array.from(values), diagonal };
+  return { size: rows, starts, columns: columns.slice(0, end), values: values.slice(0, end), diagonal };
+}
+
+/** The stiffness of all triangles, one after the other. */
+function blocksOf(mesh: SectionMesh, count: number, side: Side): Float64Array {
+  const blocks = new Float64Array(36 * count);
+  for (let t = 0; t < count; t++) blocks.set(stiffness(triangleShape(mesh, t, side)), 36 * t);
+  return blocks;
+}
+
+/** Sorts the entries of a row by column; rows are short. */
+function sortRow(columns: Int32Array, values: Float64Array, start: number, end: number): void {
+  for (let i = start + 1; i < end; i++) {
+    const [column, value] = [columns[i], values[i]];
+    let k = i - 1;
+    for (; k >= start && columns[k] > column; k--) {
+      columns[k + 1] = columns[k];
+      values[k + 1] = values[k];
+    }
+    columns[k + 1] = column;
+    values[k + 1] = value;
+  }
 }
 
 /** For each node, the places in `nodes` where it stands. */

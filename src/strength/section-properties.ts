@@ -4,6 +4,8 @@ import type { SectionEdge, SectionOutline } from './section-outline.ts';
 /** Area, centroid and second moments of a section; millimetres, the centroid from the outline's own origin. */
 export interface SectionProperties {
   readonly area: number;
+  /** Length of the outline, mm. */
+  readonly length: number;
   readonly centroid: Point;
   /** About the centroid: the integrals of y^2, x^2 and x y, mm^4. */
   readonly ix: number;
@@ -41,7 +43,7 @@ const ARC_PART = Math.PI / 16;
  * @check tests/outside/section-properties.test.ts
  */
 export function sectionProperties(outline: SectionOutline): SectionProperties {
-  const [a, sx, sy, xx, yy, xy] = contourSums(outline);
+  const [a, sx, sy, xx, yy, xy, length] = contourSums(outline);
   const centroid = { x: sx / a, y: sy / a };
   const ix = yy - a * centroid.y ** 2;
   const iy = xx - a * centroid.x ** 2;
@@ -51,7 +53,7 @@ export function sectionProperties(outline: SectionOutline): SectionProperties {
   const weakest = mean - half;
   const reach = furthestFromAxis(outline, centroid, weakAxis);
   return {
-    ...{ area: a, centroid, ix, iy, ixy, weakest, strongest: mean + half, weakAxis },
+    ...{ area: a, length, centroid, ix, iy, ixy, weakest, strongest: mean + half, weakAxis },
     weakModulus: weakest / reach,
   };
 }
@@ -61,9 +63,9 @@ function directionOfLeast(ix: number, iy: number, ixy: number): number {
   return Math.atan2(ixy, (iy - ix) / 2) / 2;
 }
 
-/** The integrals of 1, x, y, x^2, y^2 and x y over the section. */
+/** The integrals of 1, x, y, x^2, y^2 and x y over the section, and the length of its outline. */
 function contourSums({ edges }: SectionOutline): number[] {
-  const sums = [0, 0, 0, 0, 0, 0];
+  const sums = [0, 0, 0, 0, 0, 0, 0];
   for (const edge of edges)
     alongEdge(edge, (x, y, dx, dy) => {
       sums[0] += (x * dy - y * dx) / 2;
@@ -72,6 +74,7 @@ function contourSums({ edges }: SectionOutline): number[] {
       sums[3] += (x * x * x * dy) / 3;
       sums[4] -= (y * y * y * dx) / 3;
       sums[5] += (x * x * y * dy - x * y * y * dx) / 4;
+      sums[6] += Math.hypot(dx, dy);
     });
   return sums;
 }

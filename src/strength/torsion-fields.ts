@@ -27,7 +27,7 @@ export interface TorsionFields {
 }
 
 /** Residual, relative, at which the equations count as solved; the bounds hold for any. */
-const TOLERANCE = 1e-7;
+const TOLERANCE = 1e-5;
 
 /**
  * The torsion constant from both sides, by finite elements of second degree.
@@ -53,11 +53,7 @@ export function torsionFields(mesh: SectionMesh): TorsionFields {
 
 /** Prandtl's function: -laplacian = 2 inside, 0 on the outline. */
 function solveStress(mesh: SectionMesh, quadratic: QuadraticMesh): { stress: Float64Array; below: number } {
-  const numbers = new Int32Array(quadratic.size).fill(-1);
-  let rows = 0;
-  quadratic.onOutline.forEach((on, node) => {
-    if (!on) numbers[node] = rows++;
-  });
+  const { numbers, rows } = numbered(mesh, quadratic, false);
   const load = new Float64Array(rows);
   for (let t = 0; 6 * t < quadratic.nodes.length; t++) {
     // A third of the area at each middle, nothing at the corners: the integrals of the six functions.
@@ -80,8 +76,8 @@ function solveStress(mesh: SectionMesh, quadratic: QuadraticMesh): { stress: Flo
 
 /** Saint-Venant's function: no traction on the outline. */
 function solveWarping(mesh: SectionMesh, quadratic: QuadraticMesh): { warping: Float64Array; above: number } {
-  const numbers = Int32Array.from({ length: quadratic.size }, (_, i) => i);
-  const load = new Float64Array(quadratic.size);
+  const { numbers, rows } = numbered(mesh, quadratic, true);
+  const load = new Float64Array(rows);
   let polar = 0;
   for (let t = 0; 6 * t < quadratic.nodes.length; t++) {
     const shape = triangleShape(mesh, t, 'outer');
@@ -92,15 +88,52 @@ function solveWarping(mesh: SectionMesh, quadratic: QuadraticMesh): { warping: F
         const [f0, f1, f2] = AT_MIDDLES[m][i];
         const gx = f0 * shape.gx[0] + f1 * shape.gx[1] + f2 * shape.gx[2];
         const gy = f0 * shape.gy[0] + f1 * shape.gy[1] + f2 * shape.gy[2];
-        load[quadratic.nodes[6 * t + i]] += ((gx * y - gy * x) * shape.twice) / 6;
+        load[numbers[quadratic.nodes[6 * t + i]]] += ((gx * y - gy * x) * shape.twice) / 6;
       }
     });
   }
-  const matrix = assemble(mesh, quadratic, 'outer', numbers, quadratic.size);
-  const { x: warping } = solveByGradients(matrix, load, TOLERANCE);
-  const product = new Float64Array(quadratic.size);
-  times(matrix, warping, product);
-  return { warping, above: polar - 2 * dot(load, warping) + dot(warping, product) };
+  const matrix = assemble(mesh, quadratic, 'outer', numbers, rows);
+  const { x } = solveByGradients(matrix, load, TOLERANCE);
+  const product = new Float64Array(rows);
+  times(matrix, x, product);
+  const warping = new Float64Array(quadratic.size);
+  numbers.forEach((row, node) => {
+    warping[node] = x[row];
+  });
+  return { warping, above: polar - 2 * dot(load, x) + dot(x, product) };
+}
+
+/** Rows for the nodes, those on the outline only where asked; from one end of the section to the other. */
+function numbered(
+  mesh: SectionMesh,
+  { nodes, size, onOutline }: QuadraticMesh,
+  withOutline: boolean,
+): { numbers: Int32Array; rows: number } {
+  const place = new Float64Array(2 * size);
+  mesh.points.forEach(({ x, y }, i) => {
+    place.set([x, y], 2 * i);
+  });
+  for (let t = 0; 6 * t < nodes.length; t++)
+    for (let i = 0; i < 3; i++) {
+      const [a, b, middle] = [nodes[6 * t + i], nodes[6 * t + ((i + 1) % 3)], nodes[6 * t + 3 + i]];
+      place[2 * middle] = (place[2 * a] + place[2 * b]) / 2;
+      place[2 * middle + 1] = (place[2 * a + 1] + place[2 * b + 1]) / 2;
+    }
+  const asked = Array.from({ length: size }, (_, node) => node).filter((node) => withOutline || !onOutline[node]);
+  const axis = isWide(mesh) ? 0 : 1;
+  asked.sort((a, b) => place[2 * a + axis] - place[2 * b + axis] || a - b);
+  const numbers = new Int32Array(size).fill(-1);
+  asked.forEach((node, row) => {
+    numbers[node] = row;
+  });
+  return { numbers, rows: asked.length };
+}
+
+/** Whether the section is wider than high. */
+function isWide({ points, corners0 }: SectionMesh): boolean {
+  const outline = points.slice(0, corners0);
+  const range = (values: readonly number[]) => Math.max(...values) - Math.min(...values);
+  return range(outline.map(({ x }) => x)) > range(outline.map(({ y }) => y));
 }
 
 /** The middles of a triangle's edges, in the order of their nodes. */

@@ -20,15 +20,18 @@ export interface Triangulation {
  * @check tests/unit/strength/section-mesh.test.ts
  */
 export function triangulateSection(points: readonly MeshPoint[], pieces: readonly BoundaryPiece[]): Triangulation {
-  const xy = new Float64Array(2 * points.length);
+  const xy = new Float64Array(2 * points.length + 8);
   points.forEach((p, i) => {
     xy[2 * i] = p.x;
     xy[2 * i + 1] = p.y;
   });
+  // Four points far off keep the outline away from the hull, where points in line to the last digit are badly told apart.
+  const far = 3 * xy.reduce((most, value) => Math.max(most, Math.abs(value)), 0);
+  xy.set([far, 0, 0, far, -far, 0, 0, -far], 2 * points.length);
   const whole = new Delaunator(xy);
   const constrained = new Constrainautor(whole);
   for (const { a, b } of pieces) constrained.constrainOne(a, b);
-  return insideOf(whole, wallsOf(points.length, pieces));
+  return insideOf(whole, wallsOf(points.length + 4, pieces));
 }
 
 /** Pieces by their ends: from `a` to `b` as a * points + b. */
