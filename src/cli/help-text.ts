@@ -48,6 +48,12 @@ Options of tiers
 
 Options of passage
   --openings ID,ID   the openings with these ids; all of the file where not given
+  --milled           restrict the blank to what one straight cutter mills from a plain blade
+  --flank-deg N, --root-um N, --groove-um N, --step-um N
+                     with --milled: lean of the flanks (0), radius of the root (100), least width of a groove (400),
+                     step of its depth (50)
+  --thickness-um N, --height-um N
+                     with --milled: the plain blade; as much as there is room for where not given
   --json             print sizes, moves, losses and the outline of the blank as JSON instead of text
   Each opening is moved, never turned, to where the blank with the family's running clearance has the greatest area.
 

@@ -4,6 +4,7 @@ import { MAX_TOLERANCE } from '../interchange/json/file-units.ts';
 import { MAX_TILT_DEG } from '../interchange/json/schema.ts';
 import { CAPACITY_OPTIONS, type CapacityCommand, toCapacityCommand } from './parse-capacity.ts';
 import { GROW_OPTIONS, type GrowCommand, toGrowCommand } from './parse-grow.ts';
+import { PASSAGE_OPTIONS, type PassageCommand, toPassageCommand } from './parse-passage.ts';
 import { PLAN_OPTIONS, type PlanFamilyCommand, type PlanTableCommand, toPlanCommand } from './parse-plan.ts';
 import { STRENGTH_OPTIONS, type StrengthCommand, toStrengthCommand } from './parse-strength.ts';
 
@@ -67,15 +68,6 @@ export interface IdentifyCommand {
   readonly errorUm?: number;
   /** The number of the outline in the drawing, from 1; undefined: the only one. */
   readonly loop?: number;
-}
-
-/** What `passage` is asked for. */
-export interface PassageCommand {
-  readonly name: 'passage';
-  readonly file: string;
-  readonly json: boolean;
-  /** Ids of the openings that have to be passed; undefined: all of them. */
-  readonly openings?: readonly string[];
 }
 
 /** What `names` is asked for. */
@@ -143,7 +135,7 @@ const GRAMMAR: Readonly<Record<Command['name'], { files: number; least?: number;
   export: { files: 1, options: ['only', 'as', 'output'] },
   claims: { files: 1, options: ['json', 'table'] },
   tiers: { files: 1, options: ['json', 'blanks'] },
-  passage: { files: 1, options: ['json', 'openings'] },
+  passage: { files: 1, options: ['json', 'openings', 'milled', ...PASSAGE_OPTIONS] },
   grow: { files: 1, options: ['json', 'passage', ...GROW_OPTIONS] },
   identify: { files: 2, options: ['json', 'among', 'error-um', 'loop'] },
   ask: { files: 2, options: [] },
@@ -168,7 +160,8 @@ type Values = { json?: boolean; verify?: boolean; margins?: boolean; blanks?: bo
     | (typeof CAPACITY_OPTIONS)[number]
     | (typeof STRENGTH_OPTIONS)[number]
     | (typeof PLAN_OPTIONS)[number]
-    | (typeof GROW_OPTIONS)[number]]?: string[];
+    | (typeof GROW_OPTIONS)[number]
+    | (typeof PASSAGE_OPTIONS)[number]]?: string[];
 } & {
   readonly [option in NumberOption]?: string[];
 };
@@ -209,6 +202,7 @@ function splitWords(words: readonly string[]) {
         only: { type: 'string', multiple: true },
         openings: { type: 'string', multiple: true },
         passage: { type: 'boolean' },
+        milled: { type: 'boolean' },
         replace: { type: 'boolean' },
         as: { type: 'string', multiple: true },
         output: { type: 'string', short: 'o', multiple: true },
@@ -218,7 +212,7 @@ function splitWords(words: readonly string[]) {
         table: { type: 'string', multiple: true },
         'two-step': { type: 'boolean' },
         ...Object.fromEntries(
-          [...CAPACITY_OPTIONS, ...STRENGTH_OPTIONS, ...GROW_OPTIONS, ...PLAN_OPTIONS].map(
+          [...CAPACITY_OPTIONS, ...STRENGTH_OPTIONS, ...GROW_OPTIONS, ...PASSAGE_OPTIONS, ...PLAN_OPTIONS].map(
             (option) => [option, { type: 'string', multiple: true }] as const,
           ),
         ),
@@ -344,12 +338,6 @@ function toExportCommand(file: string, { only, as = [], output = [] }: Values): 
 function toClaimsCommand(file: string, { table = [], json = false }: Values): ParsedCommand {
   if (table.length > 1) return { ok: false, fault: `--table is given ${table.length} times, give it once` };
   return { ok: true, command: { name: 'claims', file, json, ...(table.length > 0 && { table: table[0] }) } };
-}
-
-function toPassageCommand(file: string, { openings, json = false }: Values): ParsedCommand {
-  const ids = openings?.flatMap((list) => list.split(',')).map((id) => id.trim());
-  if (ids?.some((id) => id === '')) return { ok: false, fault: '--openings needs ids of openings parted by commas' };
-  return { ok: true, command: { name: 'passage', file, json, ...(ids && { openings: [...new Set(ids)] }) } };
 }
 
 const AMONG = ['blanks', 'keyways', 'all'] as const;

@@ -26,7 +26,7 @@ export interface BladeWithin {
 }
 
 /** Aslant stretches are cut into pieces no higher than this, nanometres. */
-const PIECE = 20_000;
+const PIECE = 10_000;
 
 /** Upright stretches of a side at least this long may be the face, nanometres. */
 const LEAST_FACE = 150_000;
@@ -37,6 +37,10 @@ const MOST_ENDS = 3;
 
 /** Radii of the back that are tried, nanometres. */
 const BACKS = [0, 100_000, 200_000, 300_000, 400_000, 500_000, 600_000];
+
+/** Steps and the greatest of the radii that are looked through for one that just fits, nanometres. */
+const BACK_STEP = 10_000;
+const MOST_BACK = 1_000_000;
 
 /** The ends of the blade may lie this share of the height inside the outline. */
 const END_SHARE = 0.12;
@@ -75,7 +79,8 @@ export function* bladeWithin(
   const trials: Trial[] = [];
   const ends = endsOf(slabs, plain);
   for (const [n, { from, to }] of ends.entries()) {
-    for (const backRadius of BACKS) trials.push(...trialsBetween(slabs, { from, to, backRadius, plain, cutter }));
+    for (const backRadius of backsOf(slabs, from))
+      trials.push(...trialsBetween(slabs, { from, to, backRadius, plain, cutter }));
     yield { done: n + 1, total: ends.length };
   }
   trials.sort((a, b) => b.area - a.area);
@@ -217,6 +222,20 @@ function needsOf(slabs: readonly Slab[], side: GrooveSide, x: number, { from, to
     const [a, b] = [Math.max(low, from) - from, Math.min(high, to) - from];
     return { low: a, high: b, depth: deep <= roundedOff(b, backRadius) ? 0 : deep };
   });
+}
+
+/** Radii of the back to try: some, and the smallest that takes off what is needed at both corners. */
+function backsOf(slabs: readonly Slab[], from: number): number[] {
+  const [left, right] = [facesOf(slabs, 'left')[0], facesOf(slabs, 'right')[0]];
+  const fits = (radius: number) =>
+    slabs
+      .filter(({ low, high }) => low < from + radius && high > from)
+      .every((slab) => {
+        const rounded = roundedOff(slab.high - from, radius);
+        return Math.max(...slab.left) - left <= rounded && right - Math.min(...slab.right) <= rounded;
+      });
+  for (let radius = BACK_STEP; radius <= MOST_BACK; radius += BACK_STEP) if (fits(radius)) return [...BACKS, radius];
+  return [...BACKS];
 }
 
 /** How deep the rounding of the back lets an outline stand in at a height. */
