@@ -1,7 +1,8 @@
 import type { Random } from '../fit/monte-carlo.ts';
 import { choose } from './choose.ts';
-import { type Code, nestedCodes } from './nested-codes.ts';
+import { nestedCodes } from './nested-codes.ts';
 import { levelsOf, type RowGroup, rowTree } from './row-tree.ts';
+import type { Code } from './ward-code.ts';
 import { type SearchSetting, searchFrom, type WardSearch } from './ward-search.ts';
 
 /** So many sites above the fewest thinkable, for each stop, codes for the tree are tried on. */
@@ -40,7 +41,8 @@ export function constructWards(setting: SearchSetting, fewest: number, random: R
 function codesOn(sites: number, tree: RowGroup, setting: SearchSetting, random: Random): readonly Code[] | null {
   const { depths, stops } = setting;
   for (const ranks of rankings(sites, tree, setting)) {
-    const { codes, missing } = nestedCodes(tree, { sites, depths, stops, random, ranks });
+    // With several stops a close look takes too long for an answer at once.
+    const { codes, missing } = nestedCodes(tree, { sites, depths, stops, random, ranks, parted: stops === 1 });
     if (missing === 0) return codes;
   }
   return null;
@@ -53,11 +55,11 @@ export function someCodes(setting: SearchSetting, sites: number, random: Random)
   if (levelsOf(tree) > MOST_LEVELS) return null;
   const choices = rankings(sites, tree, setting);
   const ranks = choices[Math.floor(random() ** 2 * choices.length)];
-  return ranks ? nestedCodes(tree, { sites, depths, stops, random, ranks }).codes : null;
+  return ranks ? nestedCodes(tree, { sites, depths, stops, random, ranks, parted: true }).codes : null;
 }
 
-/** Most rankings that are tried on one number of sites. */
-const MOST_RANKINGS = 5;
+/** Most rankings that are tried on one number of sites, with one stop and with several. */
+const MOST_RANKINGS = [5, 2] as const;
 
 /**
  * Ranks of rows and of each level of groups that are worth trying on some sites, the likeliest first: rows within a
@@ -80,7 +82,7 @@ function rankings(sites: number, tree: RowGroup, { depths, stops }: SearchSettin
     }
   return found
     .sort((a, b) => a.share - b.share)
-    .slice(0, MOST_RANKINGS)
+    .slice(0, MOST_RANKINGS[stops > 1 ? 1 : 0])
     .map(({ ranks }) => ranks);
 }
 

@@ -1,9 +1,8 @@
 import type { Random } from '../fit/monte-carlo.ts';
 import { choose } from './choose.ts';
+import { partGroups } from './part-groups.ts';
 import { levelsOf, type RowGroup } from './row-tree.ts';
-
-/** Depths at the sites. */
-export type Code = readonly number[];
+import type { Code } from './ward-code.ts';
 
 /** What codes are looked for. */
 export interface CodeSearch {
@@ -11,6 +10,8 @@ export interface CodeSearch {
   readonly depths: number;
   readonly stops: number;
   readonly random: Random;
+  /** Whether neighbouring groups choose with a close look at what rows are left. */
+  readonly parted: boolean;
   /** Rank of the wards of a row, and of the grooves of a group by its level above the rows. */
   readonly ranks: readonly number[];
 }
@@ -20,6 +21,12 @@ const MOST_CODES = 600;
 
 /** Most codes that are looked through for the grooves of neighbouring groups. */
 const MOST_GROUP_CODES = 220;
+
+/** Most wards that groups are parted by. */
+const MOST_WARDS = 1_000;
+
+/** Orders in which rows with several stops take their codes. */
+const ORDERS = 6;
 
 /** Rounds in which each of neighbouring groups chooses anew. */
 const ROUNDS = 6;
@@ -71,7 +78,12 @@ export function nestedCodes(tree: RowGroup, search: CodeSearch): NestedCodes {
 }
 
 /** Grooves for neighbouring groups within `upper`: greedily, then each anew, so that little is lost by what they share. */
-function groupCodes(groups: readonly RowGroup[], upper: Code, beside: readonly Code[], search: CodeSearch): Code[] {
+function groupCodes(
+  groups: readonly RowGroup[],
+  upper: Code,
+  beside: readonly Code[],
+  search: CodeSearch,
+): readonly Code[] {
   if (groups.length === 0) return [];
   const { ranks, random } = search;
   const byLevel = new Map<number, readonly Code[]>();
@@ -104,7 +116,23 @@ function groupCodes(groups: readonly RowGroup[], upper: Code, beside: readonly C
     }
     if (!changed) break;
   }
-  return chosen;
+  const plain = !search.parted || groups.some((group) => levelsOf(group) > 0);
+  return plain ? chosen : partedCodes(groups, choices, chosen, upper, beside, search);
+}
+
+/** Grooves of groups that hold rows alone, chosen anew where rows would lack wards of their own. */
+function partedCodes(
+  groups: readonly RowGroup[],
+  choices: readonly (readonly Code[])[],
+  first: readonly Code[],
+  upper: Code,
+  beside: readonly Code[],
+  { ranks, stops, random }: CodeSearch,
+): readonly Code[] {
+  const wards = codesWithin(upper, Math.min(ranks[0], rankOf(upper)), MOST_WARDS, random).filter((ward) =>
+    beside.every((other) => excess(ward, other) >= stops),
+  );
+  return partGroups({ sizes: groups.map(({ rows }) => rows.length), choices, first, wards, stops, random });
 }
 
 function sumOf(codes: readonly Code[], value: (code: Code) => number): number {
@@ -128,8 +156,21 @@ function lossTable({ sites, depths, stops, ranks }: CodeSearch): number[] {
 /** Wards for the rows of one group; those after the sound ones repeat what the search came across. */
 function rowCodes(count: number, upper: Code, others: readonly Code[], search: CodeSearch) {
   const { ranks, stops, random } = search;
+  const rank = Math.min(ranks[0], rankOf(upper));
+  let best: { codes: Code[]; sound: number } | null = null;
+  for (let order = 0; order < (stops > 1 ? ORDERS : 1); order++) {
+    const found = firstCodes(codesWithin(upper, rank, MOST_CODES, random), count, others, stops);
+    if (!best || found.sound > best.sound) best = found;
+    if (best.sound === count) break;
+  }
+  const { codes, sound } = best ?? { codes: [], sound: 0 };
+  return { codes: Array.from({ length: count }, (_, at) => codes[at % Math.max(1, codes.length)] ?? upper), sound };
+}
+
+/** The first codes that differ enough from all before and from what they must not go into; then some that do not. */
+function firstCodes(among: readonly Code[], count: number, others: readonly Code[], stops: number) {
   const [chosen, spare]: [Code[], Code[]] = [[], []];
-  for (const code of codesWithin(upper, Math.min(ranks[0], rankOf(upper)), MOST_CODES, random)) {
+  for (const code of among) {
     const sound =
       others.every((other) => excess(code, other) >= stops) &&
       chosen.every((other) => excess(code, other) >= stops && excess(other, code) >= stops);
@@ -137,9 +178,7 @@ function rowCodes(count: number, upper: Code, others: readonly Code[], search: C
     else if (spare.length < count) spare.push(code);
     if (chosen.length === count) break;
   }
-  const sound = chosen.length;
-  while (chosen.length < count) chosen.push(spare[chosen.length % Math.max(1, spare.length)] ?? upper);
-  return { codes: chosen, sound };
+  return { codes: [...chosen, ...spare], sound: chosen.length };
 }
 
 function rankOf(code: Code): number {
