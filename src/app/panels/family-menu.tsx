@@ -93,7 +93,7 @@ function FamilyRows({ close, show }: { close(): void; show(sheet: keyof typeof S
         close={close}
         onPress={() => show('new')}
         name="New family…"
-        hint="begins with one plain blank and its keyway"
+        hint="begins with one plain blank and its keyway, or with a plan"
       />
       {isOpen && (
         <MenuRow

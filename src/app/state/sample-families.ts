@@ -1,5 +1,6 @@
 import firstLesson from '../../../profiles-demo/first-lesson.json?raw';
 import polderwick from '../../../profiles-demo/polderwick.json?raw';
+import polderwickPlan from '../../../profiles-demo/polderwick-plan.json?raw';
 
 /** A family that comes with the app. */
 export interface SampleFamily {
@@ -14,4 +15,10 @@ export interface SampleFamily {
 export const SAMPLE_FAMILIES: readonly SampleFamily[] = [
   { id: 'polderwick', label: 'Demo: Polderwick College', fileName: 'polderwick.json', text: polderwick },
   { id: 'first-lesson', label: 'First lesson: three sections', fileName: 'first-lesson.json', text: firstLesson },
+  {
+    id: 'polderwick-plan',
+    label: 'A plan: areas and holders, no section yet',
+    fileName: 'polderwick-plan.json',
+    text: polderwickPlan,
+  },
 ];

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Family, FileUnits } from '../../../family/family.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
-import { changeFamilyFields, newFamily, noteOf } from '../../state/draw/section-editing.ts';
+import { changeFamilyFields, newFamily, newPlan, noteOf } from '../../state/draw/section-editing.ts';
 import { mayReplace } from '../exchange/may-replace.ts';
 import {
   ChoiceField,
@@ -34,11 +34,17 @@ function missing(name: string, clearance: number | null): FileFault[] {
 /** Running clearance that a new family begins with, nanometres: 0.03 mm, 0.0012 in. */
 const FIRST_CLEARANCE = { mm: 30_000, in: 30_480 } as const;
 
-/** Asks what a new family is called; it begins with one plain blank and the keyway cut for it. */
+const STARTS = [
+  ['sections', 'one plain blank and its keyway'],
+  ['plan', 'a plan: no section yet'],
+] as const;
+
+/** Asks what a new family is called, and whether it begins with a plain blank and its keyway or with a plan. */
 export function NewFamilySheet({ onClose }: { onClose(): void }) {
   const session = useSession();
   const shown = useStore(session.settings, (s) => s.units);
   const [name, setName] = useState('');
+  const [start, setStart] = useState<'sections' | 'plan'>('sections');
   const [units, setUnits] = useState<FileUnits>(shown);
   const clearance = useTypedLength(FIRST_CLEARANCE[shown], shown);
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
@@ -46,12 +52,15 @@ export function NewFamilySheet({ onClose }: { onClose(): void }) {
     const wrong = missing(name, clearance.nm);
     setFaults(wrong);
     if (wrong.length > 0 || !mayReplace(session)) return;
-    if (newFamily(session, name.trim(), units, clearance.nm ?? 0)) session.selection.setState({ view: 'draw' });
+    const begin = start === 'plan' ? newPlan : newFamily;
+    if (begin(session, name.trim(), units, clearance.nm ?? 0))
+      session.selection.setState({ view: start === 'plan' ? 'plan' : 'draw' });
     onClose();
   };
   return (
     <FormSheet title="New family" doIt="Begin family" faults={faults} onSubmit={submit} onClose={onClose}>
       <TextField label="Name" value={name} onChange={setName} autoFocus />
+      <ChoiceField label="Begins with" value={start} choices={STARTS} onChange={setStart} />
       <ChoiceField label="Units of its file" value={units} choices={UNITS} onChange={setUnits} />
       <ClearanceField clearance={clearance} units={shown} />
     </FormSheet>

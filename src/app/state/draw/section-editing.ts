@@ -199,6 +199,22 @@ export function newFamily(session: Session, name: string, units: FileUnits, runn
   return openText(session.documents, session.doors, session.doors.writeFamily(file), fileNameOf(name));
 }
 
+/** Opens a new family without a section, with an empty plan and blades that can be made, and shows its areas. */
+export function newPlan(session: Session, name: string, units: FileUnits, runningClearance: number): boolean {
+  const file: FamilyFile = {
+    format: 'sectionary-family',
+    version: 1,
+    name,
+    units,
+    runningClearance: toFileLength(runningClearance, units),
+    profiles: [],
+    plan: session.doors.access.emptyPlan(units),
+  };
+  const isOpen = openText(session.documents, session.doors, session.doors.writeFamily(file), fileNameOf(name));
+  if (isOpen) session.plan.setState({ sheet: 'access' });
+  return isOpen;
+}
+
 function fileNameOf(name: string): string {
   const plain = name
     .toLowerCase()
