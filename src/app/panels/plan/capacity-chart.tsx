@@ -8,7 +8,8 @@ import styles from './capacity-chart.module.css';
 const ROW = 23;
 const GAP = 8;
 const NAMES = 92;
-const FIGURES = 186;
+const FIGURES = 214;
+const FACTORS = 62;
 const HEAD = 22;
 
 /** What one less and one more of chambers, depths and sections brings, on a scale of powers of ten. */
@@ -47,8 +48,11 @@ export function CapacityChart({ capacity }: { capacity: Capacity }) {
                 ) : (
                   <circle cx={x(share)} cy={places[i]} r={5} />
                 )}
-                <text className={styles.figure} x={width - 2} y={places[i] + 5} textAnchor="end">
-                  {countText(variant.keys)} {factorText(variant, capacity.keys)}
+                <text x={width - FACTORS} y={places[i] + 5} textAnchor="end">
+                  {countText(variant.keys)}
+                </text>
+                <text className={styles.factor} x={width - 2} y={places[i] + 5} textAnchor="end">
+                  {factorText(variant, capacity.keys)}
                 </text>
               </g>
             ))}

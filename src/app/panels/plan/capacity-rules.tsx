@@ -41,11 +41,12 @@ export function CapacityRules({ family, faults }: { family: Family; faults: read
         onChange={(value) => setCapacity(session, family.name, { firstDepth: value === '1' ? 1 : 0 })}
       />
       <CountField
-        label="Maximum adjacent cut (MACS)"
+        label="Maximum adjacent cut"
         value={rules.maximumAdjacent}
         least={0}
         most={MOST_DEPTHS}
         none="no maximum"
+        hint="MACS"
         onChange={(n) => put({ maximumAdjacent: n })}
       />
       <CountField

@@ -30,7 +30,7 @@ export function CountField({ label, value, least, most, none, hint, onChange }: 
     setFault(sound ? '' : `A whole number from ${least} to ${most}${none === undefined ? '' : `, or empty`}.`);
     if (sound && number !== value) onChange(number);
   };
-  const told = fault || hint || (none !== undefined && text.trim() === '' ? none : '');
+  const told = fault || (none !== undefined && text.trim() === '' ? none : (hint ?? ''));
   return (
     <div className={fields.field}>
       <label htmlFor={id}>{label}</label>

@@ -42,7 +42,7 @@ export function MaterialsThatDo({ family, section }: { family: Family; section: 
               <TorqueMark verdict={verdict} size={16} />
               <span>{materialText(material)}</span>
               <span className={styles.limits}>
-                {limitText(limits.yieldNm, units)}, {limitText(limits.plasticNm, units)}
+                {limitText(limits.yieldNm, units)}, then {limitText(limits.plasticNm, units)}
               </span>
             </button>
           </li>

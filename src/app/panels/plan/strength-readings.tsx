@@ -24,6 +24,7 @@ import { useSession, useStore } from '../use-store.ts';
 import { Cautions } from './cautions.tsx';
 import { MaterialsThatDo } from './materials-that-do.tsx';
 import { StrengthBeside } from './strength-beside.tsx';
+import own from './strength-readings.module.css';
 import { TorqueMark } from './torque-mark.tsx';
 import { usePickedRow, useStrengthRows, useStrengthSettings } from './use-strength.ts';
 
@@ -55,8 +56,9 @@ function Picked({ family, row }: { family: Family; row: StrengthRow }) {
         {profile.name}
       </h2>
       {verdict && (
-        <p>
-          <TorqueMark verdict={verdict} size={18} /> {verdictSentence(profile.name, verdict, torqueNm, units)}
+        <p className={own.verdict}>
+          <TorqueMark verdict={verdict} size={22} />
+          <span>{verdictSentence(profile.name, verdict, torqueNm, units)}</span>
         </p>
       )}
       {section ? <Figures row={row} section={section} torqueNm={torqueNm} units={units} /> : <p>Not solved yet …</p>}
@@ -103,8 +105,8 @@ function Figures({ row, section, torqueNm, units }: FiguresProps) {
       )}
       {last && (
         <p className={styles.note}>
-          J lies between {momentText(torsion.below, units)} and {momentText(torsion.above, units)}: two finite-element
-          solutions on {last.triangles.toLocaleString('en-GB')} triangles bound it from both sides
+          J lies between {momentText(torsion.below, units, 6)} and {momentText(torsion.above, units, 6)}: two
+          finite-element solutions on {last.triangles.toLocaleString('en-GB')} triangles bound it from both sides
           {section.converged ? '.' : '; they did not come as close as was asked.'} Peak shear is an estimate, about 1 %.
         </p>
       )}

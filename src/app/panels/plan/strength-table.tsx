@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type MouseEvent, memo, useEffect, useRef } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { MATERIALS } from '../../../strength/materials.ts';
 import { readingText, type Units } from '../../state/length-text.ts';
 import { barEnd, type StrengthRow } from '../../state/plan/strength-rows.ts';
 import { limitText, momentText, sectionAreaText, torqueText, verdictWords } from '../../state/plan/strength-words.ts';
@@ -147,7 +148,7 @@ const Row = memo(function Row({ row, index, top, picked, units, torqueNm, end }:
         {limits && <StrengthBar limits={limits} torqueNm={torqueNm} end={end} />}
         {limits ? (
           <span>
-            {limitText(limits.yieldNm, units)}, {limitText(limits.plasticNm, units)}
+            {limitText(limits.yieldNm, units)}, then {limitText(limits.plasticNm, units)}
           </span>
         ) : (
           <span>{trouble || 'not solved yet'}</span>
@@ -158,7 +159,7 @@ const Row = memo(function Row({ row, index, top, picked, units, torqueNm, end }:
         {verdict ? verdictWords(verdict) : '…'}
       </td>
       <td className={styles.figure}>
-        {doing ? doing.elastic : '…'}
+        {doing ? `${doing.elastic} of ${MATERIALS.length}` : '…'}
         {doing && <span className="unseen"> bear it without yielding</span>}
       </td>
     </tr>

@@ -16,7 +16,7 @@ export interface ShearScale {
 }
 
 /** About so many bands. */
-const BANDS = 7;
+const BANDS = 9;
 
 /**
  * From light to dark, evenly, so that the order is the same in grey: straw, brass, rust, near black. The last band is the

@@ -44,11 +44,11 @@ export function strengthText([low, high]: Range, units: Units): string {
 }
 
 /** A power of a length; inches in millionths where they would be hard to read. */
-function powerText(value: number, power: 2 | 3 | 4, units: Units): string {
+function powerText(value: number, power: 2 | 3 | 4, units: Units, digits = 4): string {
   const sign = { 2: '²', 3: '³', 4: '⁴' }[power];
-  if (units === 'mm') return `${significant(value)} mm${sign}`;
+  if (units === 'mm') return `${significant(value, digits)} mm${sign}`;
   const inches = value / MM_PER_INCH ** power;
-  return power === 2 ? `${inches.toFixed(4)} in²` : `${significant(inches * 1e6)} × 10⁻⁶ in${sign}`;
+  return power === 2 ? `${inches.toFixed(4)} in²` : `${significant(inches * 1e6, digits)} × 10⁻⁶ in${sign}`;
 }
 
 /** An area in mm^2. */
@@ -62,13 +62,13 @@ export function modulusText(modulus: number, units: Units): string {
 }
 
 /** A second moment or torsion constant in mm^4. */
-export function momentText(moment: number, units: Units): string {
-  return powerText(moment, 4, units);
+export function momentText(moment: number, units: Units, digits = 4): string {
+  return powerText(moment, 4, units, digits);
 }
 
-/** A figure with four digits that mean something. */
-function significant(value: number): string {
-  return String(Number(value.toPrecision(4)));
+/** A figure with so many digits that mean something. */
+function significant(value: number, digits: number): string {
+  return String(Number(value.toPrecision(digits)));
 }
 
 /** Half the distance of two bounds, as a share of the estimate: "± 0.1 %". */
