@@ -22,7 +22,7 @@ const FAMILY = {
 };
 
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true });
   await openFamily(app.page, FAMILY);
   await openPair(app.page, 'Bar blank', 'Slot keyway');
 });

@@ -8,7 +8,7 @@ import { reading } from './wall-page.ts';
 let app: OpenedApp;
 
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true });
 });
 
 afterEach(async () => {

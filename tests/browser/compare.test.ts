@@ -6,7 +6,7 @@ import { judged, pickEntrant, reading, textOf } from './wall-page.ts';
 let app: OpenedApp;
 
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true });
   await judged(app.page);
 });
 

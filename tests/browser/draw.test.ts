@@ -22,7 +22,7 @@ const FAMILY = {
 const openBar = (page: Page) => openInDraw(page, FAMILY, 'Blanks and tools', 'Bar blank');
 
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true });
 });
 
 afterEach(async () => {

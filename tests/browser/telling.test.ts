@@ -8,7 +8,7 @@ import { answersOnTheWall, headline, judged, pickEntrant, reading, textOf } from
 let app: OpenedApp;
 
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true });
   await judged(app.page);
   await pickEntrant(app.page, 'Reed group blank');
 });

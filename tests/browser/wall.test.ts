@@ -27,7 +27,7 @@ const ENTERS: Readonly<Record<string, readonly string[]>> = {
 let app: OpenedApp;
 
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true });
   await judged(app.page);
 });
 
