@@ -226,9 +226,8 @@ test('a family without keyways, without blanks, and with one of each says what t
   expect(await nodes(page).count()).toBe(1);
 });
 
-test('a family of 200 by 200: only what is seen is on the page, wherever it is scrolled to', {
-  timeout: 180_000,
-}, async () => {
+/** Opens the app anew with a family of 200 by 200 in the Tiers view; its verdicts are still coming in. */
+async function openLargeFamily(): Promise<void> {
   await app.close();
   app = await openApp();
   page = app.page;
@@ -236,26 +235,41 @@ test('a family of 200 by 200: only what is seen is on the page, wherever it is s
   await page.getByText('Large invented family').first().waitFor();
   await openTiers(page);
   await expect.poll(() => grid(page).getAttribute('aria-rowcount')).toBe('201');
-  expect(await grid(page).getAttribute('aria-colcount')).toBe('201');
-  const scrolled = await page.locator('[data-matrix]').evaluate(async (frame) => {
-    let [most, empty, long, last] = [0, 0, 0, performance.now()];
-    for (let step = 0; step < 25; step++) {
-      frame.scrollBy(220, 250);
-      await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
-      const now = performance.now();
-      if (now - last > 250) long++;
-      last = now;
+}
+
+/** Scrolls the matrix to its far corner: what was on the page after each step; null where the browser gives no frame. */
+const scrollToTheEnd = (page: Page) =>
+  page.locator('[data-matrix]').evaluate(async (frame) => {
+    const drawn = () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(true))));
+    const inVain = () => new Promise((done) => setTimeout(() => done(false), 15_000));
+    let [most, empty] = [0, 0];
+    for (let step = 0; step < 12; step++) {
+      frame.scrollBy(400, 480);
+      if (!(await Promise.race([drawn(), inVain()]))) return null;
       const box = frame.getBoundingClientRect();
       const middle = document.elementFromPoint(box.left + box.width * 0.75, box.top + box.height * 0.75);
       if (!middle?.closest('[role="gridcell"]')) empty++;
       most = Math.max(most, frame.querySelectorAll('[role="gridcell"]').length);
     }
-    return { most, empty, long, left: frame.scrollLeft, top: frame.scrollTop };
+    return { most, empty, left: frame.scrollLeft, top: frame.scrollTop };
   });
-  expect(scrolled.top).toBeGreaterThan(5000);
-  expect(scrolled.left).toBeGreaterThan(4000);
-  expect(scrolled.most).toBeLessThan(1500);
-  expect(scrolled.empty).toBe(0);
+
+test('a family of 200 by 200: only what is seen is on the page, wherever it is scrolled to', {
+  timeout: 180_000,
+}, async () => {
+  await openLargeFamily();
+  expect(await grid(page).getAttribute('aria-colcount')).toBe('201');
+  let scrolled = await scrollToTheEnd(page);
+  // Chromium without a screen (seen in 156) at times stops giving frames on a busy machine, to a page whose timers and
+  // messages go on. Nothing can be said of the matrix then, so it is asked once more in a new window.
+  if (!scrolled) {
+    await openLargeFamily();
+    scrolled = await scrollToTheEnd(page);
+  }
+  expect(scrolled?.top).toBeGreaterThan(5000);
+  expect(scrolled?.left).toBeGreaterThan(4000);
+  expect(scrolled?.most).toBeLessThan(1500);
+  expect(scrolled?.empty).toBe(0);
   await page.keyboard.press('Escape');
   await cell(page, 'Heron blank', 'Heron').focus();
   await page.keyboard.press('Control+End');
