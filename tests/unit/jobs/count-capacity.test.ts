@@ -17,12 +17,12 @@ test('counts a family', async () => {
 });
 
 test('rules that contradict themselves are refused in words', async () => {
-  const refused = countCapacity({ rules: { ...USUAL_RULES, chambers: 13 }, goesIn: [] }, context());
+  const refused = countCapacity({ rules: { ...USUAL_RULES, chambers: 13 }, goesIn: null }, context());
   await expect(refused).rejects.toThrow(new JobRefused('number of chambers: 13. Give a whole number from 1 to 12.'));
 });
 
 test('may be stopped on its way', async () => {
   const rules = { ...USUAL_RULES, chambers: 12, depths: 12, mostAlike: 2, leastDifferent: 8 };
-  const stopped = countCapacity({ rules, goesIn: [] }, context({ cancelled: () => true }));
+  const stopped = countCapacity({ rules, goesIn: null }, context({ cancelled: () => true }));
   await expect(stopped).rejects.toThrow(JobCancelled);
 });
