@@ -35,7 +35,7 @@ const MOST_FAULTS = 12;
  *
  * @param table rows are openings, columns blanks.
  * @yields how many looks are done, of how many.
- * @accuracy of the guard margin 0.5 um.
+ * @accuracy of the guard margin 1 um: of pairs that differ by less, and most are alike, only the first is measured.
  * @check tests/laws/draw-plan.test.ts against an independent judge
  */
 export function* confirmPlan(
@@ -65,7 +65,10 @@ export function* confirmPlan(
   return { faults, counts, clearance, guard };
 }
 
-/** The forbidden pair that goes in with the least wear. Each better figure is looked for with parts worn just short of it. */
+/**
+ * The forbidden pair that goes in with the least wear. Each better figure is looked for with parts worn just short of it:
+ * by as much as the figure may be too great, so that pairs alike are not measured again.
+ */
 function* guardOf(
   judge: PairJudge,
   forbidden: readonly { readonly i: number; readonly j: number }[],
@@ -78,7 +81,7 @@ function* guardOf(
       const length = measureWear(judge.openings[i], judge.blanks[j].rings[0] as Ring, 'both');
       if (length < (best?.length ?? Number.POSITIVE_INFINITY)) {
         best = judge.pair(i, j, length);
-        worn = new WornParts(judge, length - WEAR_ACCURACY);
+        worn = new WornParts(judge, length - 2 * WEAR_ACCURACY);
       }
     }
     yield { done: pairs + Math.round(((n + 1) * pairs) / forbidden.length), total: 2 * pairs };
