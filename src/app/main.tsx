@@ -61,6 +61,7 @@ const doors: Doors = {
   },
   passage: {
     findPassage: (input, onProgress) => startJob('findPassage', input, { onProgress, alone: true }),
+    millPassage: (input, onProgress) => startJob('millPassage', input, { onProgress, alone: true }),
   },
   strength: { findStrength: (question) => startJob('findStrength', question, { alone: true }) },
   grow: {

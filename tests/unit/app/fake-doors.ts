@@ -38,6 +38,7 @@ import type { DrawingInput, LoopsRead } from '../../../src/jobs/read-drawing.ts'
 import type { SolveInput } from '../../../src/jobs/solve-plan.ts';
 import type { TraceInput } from '../../../src/jobs/trace-picture.ts';
 import type { PassageInput } from '../../../src/passage/find-passage.ts';
+import type { MillPassageInput } from '../../../src/passage/mill-passage.ts';
 import type { Passage } from '../../../src/passage/passage.ts';
 import type { DrawnPlan, DrawPlanInput } from '../../../src/plan/drawn-plan.ts';
 import type { GrowReport } from '../../../src/plan/grow.ts';
@@ -107,6 +108,7 @@ export function fakeDoors() {
   const layouts = holder<DiagramInput, never, Diagram>();
   const counts = holder<{ table: EntryTable; limit: number }, never, ConceptCount>();
   const passages = holder<PassageInput, never, Passage>();
+  const millings = holder<MillPassageInput, never, Passage | null>();
   const strengths = holder<StrengthQuestion, never, SectionStrength>();
   const growths = holder<GrowInput, never, GrowReport>();
   const capacities = holder<CapacityInput, never, Capacity>();
@@ -136,7 +138,10 @@ export function fakeDoors() {
       layOut: (input) => layouts.start(input, () => {}),
       countConcepts: (input) => counts.start(input, () => {}),
     },
-    passage: { findPassage: (input, onProgress) => passages.start(input, () => onProgress(1, 2)) },
+    passage: {
+      findPassage: (input, onProgress) => passages.start(input, () => onProgress(1, 2)),
+      millPassage: (input, onProgress) => millings.start(input, () => onProgress(1, 2)),
+    },
     strength: { findStrength: (question) => strengths.start(question, () => {}) },
     grow: { growFamily: (input, onProgress) => growths.start(input, () => onProgress(1, 2)) },
     capacity: { countCapacity: (input, onProgress) => capacities.start(input, () => onProgress(1, 2)) },
@@ -170,6 +175,7 @@ export function fakeDoors() {
     layouts: layouts.jobs,
     counts: counts.jobs,
     passages: passages.jobs,
+    millings: millings.jobs,
     solvings: solvings.jobs,
     planDrawings: planDrawings.jobs,
     strengths: strengths.jobs,

@@ -10,6 +10,7 @@ import { FactList } from '../fact-list.tsx';
 import { TextField, TickField } from '../form-fields.tsx';
 import styles from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
+import form from './grow-form.module.css';
 import { useGrowth } from './use-growth.ts';
 
 /** The readings beside room to grow: the proposal that is looked at, its name, and which group blanks may enter. */
@@ -81,7 +82,7 @@ function AddForm({ family }: { family: Family }) {
   };
   return (
     <form
-      className={styles.part}
+      className={form.form}
       onSubmit={(event) => {
         event.preventDefault();
         add();

@@ -2,12 +2,13 @@ import { useEffect, useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { GrowProposal, GrowReport } from '../../../plan/grow.ts';
 import type { GrowInput } from '../../../plan/grow-family.ts';
-import { type GrowFinding, type GrowFindingState, growFindingOf } from '../../state/plan/grow-finding.ts';
+import type { AskedState } from '../../state/asked-job.ts';
+import { type GrowFinding, growFindingOf } from '../../state/plan/grow-finding.ts';
 import { growInput, growStateOf } from '../../state/plan/grow-state.ts';
 import { useSession, useStore } from '../use-store.ts';
 
 /** Room to grow as far as it is found. */
-export interface ShownGrowth extends GrowFindingState {
+export interface ShownGrowth extends AskedState<GrowInput, GrowReport> {
   readonly finding: GrowFinding;
   /** The answer to what is asked now; null while it is looked for. */
   readonly report: GrowReport | null;
@@ -36,7 +37,7 @@ export function useGrowth(): ShownGrowth {
   const state = useStore(finding.store, (s) => s);
   const number = useStore(growStateOf(session), (s) => s.picked);
   const found = state.phase === 'found' ? state.found : null;
-  const report = found?.report ?? null;
+  const report = found?.output ?? null;
   const picked = report?.proposals[number] ?? report?.proposals[0] ?? null;
   return { ...state, finding, report, input: found?.input ?? null, picked };
 }

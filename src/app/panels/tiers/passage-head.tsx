@@ -6,6 +6,7 @@ import { passageStateOf } from '../../state/tiers/passage-state.ts';
 import {
   apartText,
   lossText,
+  milledText,
   noBlankText,
   othersText,
   passageHeadline,
@@ -60,7 +61,9 @@ function BlankWords({ family, passage, nameOf }: BlankWordsProps) {
   const { blank } = passage;
   if (!blank) return null;
   const web = webText(blank, family, units);
-  const more = [apartText(blank, units), othersText(passage, nameOf)].filter(Boolean).join(' ');
+  const more = [milledText(blank, units), apartText(blank, units), othersText(passage, nameOf)]
+    .filter(Boolean)
+    .join(' ');
   return (
     <p>
       {web.weak ? <strong>{web.words}</strong> : web.words} {more}

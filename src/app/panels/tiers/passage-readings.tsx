@@ -3,21 +3,24 @@ import type { Passage } from '../../../passage/passage.ts';
 import { readingText, shiftText, sizeText } from '../../state/length-text.ts';
 import type { Fact } from '../../state/profile-facts.ts';
 import { passageStateOf } from '../../state/tiers/passage-state.ts';
-import { areaText, sureText } from '../../state/tiers/passage-words.ts';
+import { areaText, lessText, sureText } from '../../state/tiers/passage-words.ts';
 import { FactList } from '../fact-list.tsx';
 import styles from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
+import { AlsoEntered } from './also-entered.tsx';
+import { MillingForm } from './milling-form.tsx';
 import { PassageChoice } from './passage-choice.tsx';
-import { useFoundPassage } from './use-passage.ts';
+import { useMadePassage } from './use-milled-passage.ts';
 
 /** The readings beside the common passage: which keyways, what it loses in each, the blank in figures. */
 export function PassageReadings({ family }: { family: Family }) {
-  const { found, current } = useFoundPassage();
+  const { passage } = useMadePassage();
   if (openingsOf(family).length === 0) return null;
-  const passage = current && found ? found.passage : null;
   return (
     <>
       <PassageChoice family={family} passage={passage} />
+      {passage?.blank && <AlsoEntered family={family} passage={passage} />}
+      <MillingForm family={family} />
       {passage && <Figures family={family} passage={passage} />}
     </>
   );
@@ -35,6 +38,8 @@ function Figures({ family, passage }: { family: Family; passage: Passage }) {
       { term: 'Thinnest web', value: readingText(blank.web.thickness, units) },
       { term: 'Its area', value: areaText(blank.area, units) },
     );
+    if (blank.milled)
+      facts.push({ term: 'Less than in any form', value: lessText(blank.milled.free, blank.area, units) });
     facts.push({ term: 'Gap kept all round', value: readingText(clearance, units) });
   }
   const member = passage.members.find(({ id }) => id === lit);
@@ -42,7 +47,7 @@ function Figures({ family, passage }: { family: Family; passage: Passage }) {
   return (
     <section className={styles.part} aria-labelledby="reading-passage">
       <h2 id="reading-passage" className={styles.title}>
-        {blank ? 'The widest blank' : 'What they share'}
+        {blankTitle(blank)}
       </h2>
       <FactList facts={facts} />
       {member && name && (
@@ -58,4 +63,9 @@ function Figures({ family, passage }: { family: Family; passage: Passage }) {
       </p>
     </section>
   );
+}
+
+function blankTitle(blank: Passage['blank']): string {
+  if (!blank) return 'What they share';
+  return blank.milled ? 'The milled blank' : 'The widest blank';
 }

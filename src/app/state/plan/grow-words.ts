@@ -77,7 +77,7 @@ export function betweenText({ between }: GrowProposal, first: string, second: st
 
 /** What sets the guard margin: "Smew blank into the new keyway". */
 export function guardText({ blank, keyway }: GrowPair, nameOf: (id: string) => string): string {
-  return `${blank === null ? 'its own blank' : nameOf(blank)} into ${keyway === null ? 'the new keyway' : nameOf(keyway)}`;
+  return `${blank === null ? 'Its own blank' : nameOf(blank)} into ${keyway === null ? 'the new keyway' : nameOf(keyway)}`;
 }
 
 /** A guard margin as a reading. */

@@ -28,8 +28,8 @@ export function makePassageBlank(session: Session, family: Family, passage: Pass
   const { blank } = passage;
   if (!document || !blank) return null;
   const name = freshName(family.profiles, blankName(family, passage));
-  const drawn = verticesOf(blank, family, passage, doors);
-  const added = doors.addSection(document.file, { kind: 'blank', name }, { drawn });
+  const shape = blank.milled ? { milled: blank.milled.blade } : { drawn: verticesOf(blank, family, passage, doors) };
+  const added = doors.addSection(document.file, { kind: 'blank', name }, shape);
   const note = noteOf(family, passage, units);
   const file = withProfile(added.file, added.id, (entry) => ({ ...entry, note }));
   const faults = commitFamily(documents, doors, file);
@@ -64,9 +64,10 @@ function blankName(family: Family, { members }: Passage): string {
   return `Passage blank of ${only?.name ?? 'one keyway'}`;
 }
 
-function noteOf(family: Family, { members, clearance }: Passage, units: Units): string {
+function noteOf(family: Family, { members, clearance, blank }: Passage, units: Units): string {
+  const what = blank?.milled ? 'A blank milled by a straight cutter' : 'The widest blank';
   const names = members.map(({ id }) => family.profiles.find((profile) => profile.id === id)?.name ?? id);
-  return `The widest blank that enters ${namesText(names, 12)} with ${readingText(clearance, units)} all round.`;
+  return `${what} that enters ${namesText(names, 12)} with ${readingText(clearance, units)} all round.`;
 }
 
 /** The outline with arcs for chords where the blank then still enters all that it entered; else with its chords. */

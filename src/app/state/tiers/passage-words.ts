@@ -69,6 +69,18 @@ export function webText({ web }: PassageBlank, { leastWeb }: Family, units: Unit
   return { words: told, weak: false };
 }
 
+/** What a straight cutter costs; empty where the blank may have any form. */
+export function milledText({ milled, area }: PassageBlank, units: Units): string {
+  return milled
+    ? `Milled by a straight cutter it has ${lessText(milled.free, area, units)} less than in any form.`
+    : '';
+}
+
+/** What an area falls short of another one: "0.32 mm² (2.1 %)". */
+export function lessText(most: number, area: number, units: Units): string {
+  return `${areaText(most - area, units)} (${shareText((most - area) / most)})`;
+}
+
 /** The parts that do not hang together with the blade. */
 export function apartText({ apart }: PassageBlank, units: Units): string {
   if (apart.length === 0) return '';

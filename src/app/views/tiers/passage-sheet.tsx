@@ -2,10 +2,12 @@ import { useMemo } from 'react';
 import { type Family, openingsOf } from '../../../family/family.ts';
 import type { Passage } from '../../../passage/passage.ts';
 import { EmptyNotice } from '../../panels/empty-notice.tsx';
+import { MillingProgress } from '../../panels/tiers/milling-progress.tsx';
 import { MakeBlankKey, PassageHead } from '../../panels/tiers/passage-head.tsx';
 import { PassageLegend } from '../../panels/tiers/passage-legend.tsx';
 import { PassagePicture } from '../../panels/tiers/passage-picture.tsx';
 import { PassageProgress } from '../../panels/tiers/passage-progress.tsx';
+import { useAskedMilling } from '../../panels/tiers/use-milled-passage.ts';
 import { useChosenIds, usePassage } from '../../panels/tiers/use-passage.ts';
 import { useSize } from '../../panels/use-size.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
@@ -28,6 +30,7 @@ export function PassageSheet({ family }: { family: Family }) {
 function Passages({ family }: { family: Family }) {
   const ids = useChosenIds(family);
   const { found, current, phase } = usePassage(family, ids);
+  const made = useAskedMilling(family);
   const all = ids.length === openingsOf(family).length;
   if (ids.length === 0)
     return (
@@ -37,15 +40,16 @@ function Passages({ family }: { family: Family }) {
       </section>
     );
   return (
-    <div className={styles.sheet} data-passage={current ? 'found' : phase}>
-      <PassageHead family={family} passage={current && found ? found.passage : null} all={all} />
+    <div className={styles.sheet} data-passage={current ? 'found' : phase} data-milling={made.phase}>
+      <PassageHead family={family} passage={made.passage} all={all} />
       <PassageProgress what={chosenText(ids.length, all)} />
-      <div className={styles.picture} data-busy={!current || undefined}>
-        {found && <Picture family={family} passage={found.passage} all={all} />}
+      <MillingProgress />
+      <div className={styles.picture} data-busy={!made.passage || undefined}>
+        {found && <Picture family={family} passage={made.passage ?? found.passage} all={all} />}
       </div>
       <footer className={styles.foot}>
         <PassageLegend />
-        {current && found?.passage.blank && <MakeBlankKey family={family} passage={found.passage} />}
+        {made.passage?.blank && <MakeBlankKey family={family} passage={made.passage} />}
       </footer>
     </div>
   );
