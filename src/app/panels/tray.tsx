@@ -14,6 +14,7 @@ export function Tray({ family }: { family: Family }) {
     <nav className={styles.tray} aria-label="Tray">
       <Entrants family={family} reach={reach} />
       <Openings family={family} reach={reach} />
+      {family.profiles.length === 0 && <p className={styles.none}>No section yet</p>}
     </nav>
   );
 }

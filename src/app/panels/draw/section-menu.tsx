@@ -72,7 +72,7 @@ export function SectionMenu({ family, profile, tell, onBegin }: SectionMenuProps
               {row('Move down', 'in the chart', () => move(1, 'after'))}
               {row('Delete', 'undo brings it back', remove)}
               {row('The family…', 'name, running clearance, tolerance, tilt', () => setSheet('family'))}
-              {row('New family…', 'one plain blank and its keyway', () => setSheet('new-family'))}
+              {row('New family…', 'one plain blank and its keyway, or a plan', () => setSheet('new-family'))}
             </ul>
           );
         }}
