@@ -22,7 +22,7 @@ const FAMILY = {
 };
 
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true });
   const buffer = Buffer.from(JSON.stringify(FAMILY));
   await app.page
     .getByLabel('Family file', { exact: true })

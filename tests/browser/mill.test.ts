@@ -48,7 +48,7 @@ const family = (grooves: object[]) => ({
 });
 
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true });
 });
 
 // Each step waits for what it shows; many steps on a busy machine take their time.
