@@ -2,9 +2,11 @@ import type { Fit } from '../fit/fit.ts';
 import { goesIn, judgeEntry, judgeFit } from '../fit/judge-fit.ts';
 import { EASIEST_PARTS, type EasiestParts, judgeTolerance } from '../fit/judge-tolerance.ts';
 import { measureWear, WEAR_ACCURACY } from '../fit/measure-wear.ts';
-import { growOpening, shrinkBlank } from '../fit/offset-shapes.ts';
+import { growOpening, OFFSET_ARC, shrinkBlank } from '../fit/offset-shapes.ts';
 import { type Blank, prepareBlank } from '../fit/prepare-blank.ts';
 import { type Opening, prepareOpening } from '../fit/prepare-opening.ts';
+import { offset } from '../geom/clip.ts';
+import { type Region, regionOf } from '../geom/region.ts';
 import type { Ring } from '../geom/ring.ts';
 import { type SayLength, sayMillimetres } from '../profile/check-milled.ts';
 import type { AccessTable } from './access-table.ts';
@@ -75,13 +77,13 @@ function* guardOf(
   pairs: number,
 ): Generator<{ done: number; total: number }, PlanPair | null, void> {
   let best: PlanPair | null = null;
-  let worn: WornParts | null = null;
+  let worn: LooserParts | null = null;
   for (const [n, { i, j }] of forbidden.entries()) {
     if (!worn || worn.goesIn(i, j)) {
-      const length = measureWear(judge.openings[i], judge.blanks[j].rings[0] as Ring, 'both');
+      const length = measureWear(judge.openings[i], judge.blanks[j].rings[0], 'both');
       if (length < (best?.length ?? Number.POSITIVE_INFINITY)) {
         best = judge.pair(i, j, length);
-        worn = new WornParts(judge, length - 2 * WEAR_ACCURACY);
+        worn = new LooserParts(judge.openings, judge.blanks, length - 2 * WEAR_ACCURACY);
       }
     }
     yield { done: pairs + Math.round(((n + 1) * pairs) / forbidden.length), total: 2 * pairs };
@@ -89,27 +91,55 @@ function* guardOf(
   return best;
 }
 
-/** All parts worn by one amount, made when first needed. */
-class WornParts {
+/**
+ * All parts with so much taken off blanks and added to keyways, made when first needed. Most pairs are settled by shapes with
+ * few corners, which are a little leaner and wider than the true ones: what stays out of those stays out.
+ */
+class LooserParts {
   private readonly wide = new Map<number, Opening | null>();
   private readonly lean = new Map<number, Blank | null>();
+  private readonly wider = new Map<number, Opening | null>();
+  private readonly leaner = new Map<number, Blank | null>();
 
   constructor(
-    private readonly judge: PairJudge,
-    private readonly wear: number,
+    private readonly openings: readonly Opening[],
+    private readonly blanks: readonly Blank[],
+    private readonly off: number,
   ) {}
 
   goesIn(i: number, j: number): boolean {
-    const wide = once(this.wide, i, () => growOpening(this.judge.openings[i].region, this.wear));
-    const lean = once(this.lean, j, () => shrinkBlank(this.judge.blanks[j].rings[0] as Ring, this.wear));
+    return this.mayGoIn(i, j) && this.certainlyGoesIn(i, j);
+  }
+
+  /** False only where the pair stays out for certain. */
+  mayGoIn(i: number, j: number): boolean {
+    const wider = once(this.wider, i, () => mitred(this.openings[i].region, this.off + OFFSET_ARC, prepareOpening));
+    const leaner = once(this.leaner, j, () =>
+      mitred(regionOf(this.blanks[j].rings[0]), -this.off - OFFSET_ARC, (region) =>
+        prepareBlank(region.map(({ outer }) => outer)),
+      ),
+    );
+    return !wider || !leaner || goesIn(wider, leaner);
+  }
+
+  private certainlyGoesIn(i: number, j: number): boolean {
+    const wide = once(this.wide, i, () => growOpening(this.openings[i].region, this.off));
+    const lean = once(this.lean, j, () => shrinkBlank(this.blanks[j].rings[0], this.off));
     return Boolean(wide && lean && goesIn(wide, lean));
   }
+}
+
+/** A region offset with sharp corners, made ready; null where nothing is left. */
+function mitred<T>(region: Region, off: number, ready: (region: Region) => T): T | null {
+  const made = offset(region, off, 'mitre');
+  return made.length > 0 ? ready(made) : null;
 }
 
 /** Judges the pairs of a plan; prepared parts and those at the ends of their bands are made once. */
 class PairJudge {
   readonly openings: readonly Opening[];
   readonly blanks: readonly Blank[];
+  private readonly loosest: LooserParts;
   private readonly wide = new Map<Opening, Opening | null>();
   private readonly lean = new Map<readonly Ring[], readonly Ring[]>();
   private readonly easiest: EasiestParts = {
@@ -125,6 +155,7 @@ class PairJudge {
   ) {
     this.openings = openingParts.map(({ ring }) => prepareOpening(ring));
     this.blanks = blankParts.map(({ ring }) => prepareBlank(ring));
+    this.loosest = new LooserParts(this.openings, this.blanks, gap.tolerance);
   }
 
   pair(i: number, j: number, length: number): PlanPair {
@@ -148,9 +179,10 @@ class PairJudge {
     const fit = judgeEntry(opening, blank, runningClearance);
     if (fit.verdict !== 'blocked')
       return { fit, fault: this.fault(i, j, 'goes-in', `must not enter and does, with ${this.um(fit.clearance)}`) };
+    if (!this.loosest.mayGoIn(i, j)) return { fit, fault: null };
     const bands = { blank: tolerance, opening: tolerance };
     if (judgeTolerance(opening, blank.rings, fit, bands, 0, this.easiest) === 'never') return { fit, fault: null };
-    const wear = measureWear(opening, blank.rings[0] as Ring, 'both');
+    const wear = measureWear(opening, blank.rings[0], 'both');
     const words = `goes in as soon as both parts are ${this.um(wear)} off, within the tolerance of ${this.um(tolerance)}`;
     return { fit, fault: this.fault(i, j, 'goes-in', words) };
   }
