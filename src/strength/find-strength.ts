@@ -1,12 +1,12 @@
 import { NM_PER_MM, type Point } from '../geom/point.ts';
 import { type FlatOutline, flattenOutline } from './flatten-outline.ts';
 import { type OutlineShear, outlineShear, shearAtNodes } from './outline-shear.ts';
-import { type Peak, peakShear } from './peak-shear.ts';
+import { type Peak, peakShear, type ShunnedCorner } from './peak-shear.ts';
 import { plasticTorque } from './plastic-torque.ts';
 import { meshSection, refineMesh, type SectionMesh } from './section-mesh.ts';
 import { type SectionOutline, type SectionShape, sectionOutline } from './section-outline.ts';
 import { type SectionProperties, sectionProperties } from './section-properties.ts';
-import { leastRootRadius, type NumberedCorner, sharpCorners } from './sharp-corners.ts';
+import { bluntCorners, leastRootRadius, type NumberedCorner, sharpCorners } from './sharp-corners.ts';
 import type { Bounds, SectionStrength, ShearField, TorsionStep } from './strength.ts';
 import { type TorsionFields, torsionFields } from './torsion-fields.ts';
 
@@ -33,6 +33,9 @@ const MOST_TRIANGLES = 20_000;
 /** Steps of refinement at most. */
 const MOST_STEPS = 25;
 
+/** Steps at most for the peak alone, when the bounds are close enough. */
+const MOST_LATE = 4;
+
 /** Sharp corners are kept out of the search for the peak by this share of the section's mean thickness. */
 const KEEP_OUT = 0.1;
 
@@ -49,7 +52,7 @@ const CHORD_SHARE = 0.1;
 const PEAK_APART = 0.02;
 
 /** How far the peak may move in the last step where there are sharp corners, as a share of it. */
-const PEAK_STEP = 0.005;
+const PEAK_STEP = 0.01;
 
 /** What does not change from step to step. */
 interface Frame {
@@ -57,8 +60,10 @@ interface Frame {
   readonly properties: SectionProperties;
   readonly flat: FlatOutline;
   readonly sharp: readonly NumberedCorner[];
-  /** Where they are, millimetres. */
-  readonly corners: readonly Point[];
+  /** Corners that the search for the peak keeps away from. */
+  readonly shunned: readonly ShunnedCorner[];
+  /** Numbers of the flat outline's sides that stand for parts of arcs, or are chords of a rounding. */
+  readonly chords: ReadonlySet<number>;
   /** Twice the area over the outline's length, mm: the thickness of a thin section. */
   readonly thickness: number;
   readonly plastic: Bounds;
@@ -80,17 +85,21 @@ export function* findingStrength(question: StrengthQuestion): Generator<Strength
   const steps: TorsionStep[] = [];
   let mesh = first;
   let before = Number.NaN;
+  let late = 0;
   for (let step = 0; ; step++) {
     const fields = torsionFields(mesh);
-    const along = outlineShear(fields, frame.flat);
-    const peak = peakShear(along, frame.corners, KEEP_OUT * frame.thickness);
+    const along = outlineShear(fields, frame.chords);
+    const peak = peakShear(along, frame.shunned);
     steps.push(closer(steps.at(-1), fields));
     const answer = answerOf(frame, fields, steps, peak);
     // Beside sharp corners both solutions may err alike, so the peak must stand still as well.
-    const still = frame.sharp.length === 0 || Math.abs(peak.shear - before) <= PEAK_STEP * peak.shear;
+    const still = frame.shunned.length === 0 || Math.abs(peak.shear - before) <= PEAK_STEP * peak.shear;
     before = peak.shear;
     const known = answer.converged && still && peak.apart <= PEAK_APART * peak.shear;
-    const full = mesh.corners.length / 3 > (question.mostTriangles ?? MOST_TRIANGLES) || step >= MOST_STEPS;
+    const full =
+      mesh.corners.length / 3 > (question.mostTriangles ?? MOST_TRIANGLES) ||
+      step >= MOST_STEPS ||
+      (answer.converged && ++late > MOST_LATE);
     if (known || full) return answer;
     const marked = marks(fields, answer, along, peak, frame);
     if (marked.size === 0) return answer;
@@ -116,12 +125,25 @@ function framed(question: StrengthQuestion): { frame: Frame; mesh: SectionMesh }
   const thickness = (2 * properties.area) / properties.length;
   const flat = flattenOutline(outline, CHORD_SHARE * gap * thickness);
   const sharp = sharpCorners(outline);
-  const corners = sharp.map(({ edge }) => outline.edges[edge].from);
+  const blunt = bluntCorners(outline, sharp);
+  const shunned = [
+    ...sharp.map(({ edge }) => ({ ...outline.edges[edge].from, keepOut: KEEP_OUT * thickness })),
+    ...blunt.map(({ edge, keepOut }) => ({ ...outline.edges[edge].from, keepOut })),
+  ];
   const starts = new Map(flat.corners.flatMap(({ edge, onArc }, i) => (onArc ? [] : [[edge, i] as const])));
   const near = new Map(sharp.map(({ edge }) => [starts.get(edge) ?? -1, CORNER_PIECE * thickness]));
+  const chords = new Set([
+    ...arcSides(flat),
+    ...blunt.flatMap((corner) => corner.chords.map((k) => starts.get(k) ?? -1)),
+  ]);
   const mesh = meshSection(flat, near, FIRST_RADIUS * thickness);
   const plastic = plasticTorque(mesh, flat.hasArcs);
-  return { frame: { outline, properties, flat, sharp, corners, thickness, plastic, gap }, mesh };
+  return { frame: { outline, properties, flat, sharp, shunned, chords, thickness, plastic, gap }, mesh };
+}
+
+/** The sides of the flat outline that stand for parts of arcs. */
+function arcSides({ corners }: FlatOutline): number[] {
+  return corners.flatMap(({ onArc }, i) => (onArc || corners[(i + 1) % corners.length].onArc ? [i] : []));
 }
 
 /** The bounds of a step: both hold for every mesh, so the closer ones are kept. */
@@ -146,7 +168,11 @@ function answerOf(frame: Frame, fields: TorsionFields, steps: readonly TorsionSt
     torsion: { below, above, best },
     steps: [...steps],
     converged: above - below <= gap * below,
-    ...{ peakShear: peak.shear / best, peakAt: inNm(peak.at), keepOut: peak.keepOut * NM_PER_MM },
+    ...{
+      peakShear: peak.shear / best,
+      peakAt: inNm(peak.at),
+      keepOut: sharp.length > 0 ? KEEP_OUT * frame.thickness * peak.share * NM_PER_MM : 0,
+    },
     plasticTorque: plastic,
     sharpCorners: sharp.map(({ x, y, angle }) => ({ x, y, angle })),
     leastRootRadius: leastRootRadius(outline),

@@ -1,5 +1,4 @@
 import type { Point } from '../geom/point.ts';
-import type { FlatOutline } from './flatten-outline.ts';
 import { AT_MIDDLES, gradientFactors, gradientOf, triangleShape } from './quadratic-elements.ts';
 import { middlesOf, type TorsionFields } from './torsion-fields.ts';
 
@@ -37,10 +36,14 @@ interface Stretch {
  * On a chord of an arc the mean over the chord is told. The chords' own corners would show false peaks and dips, while the
  * flow of stress through a chord is that through its arc.
  *
+ * @param chords numbers of the flat outline's sides that stand for parts of arcs.
  * @accuracy about the square of the pieces' length over the radius; `apart` tells.
  * @check tests/outside/torsion.test.ts, the peaks of section 1
  */
-export function outlineShear({ mesh, quadratic, stress, warping }: TorsionFields, flat: FlatOutline): OutlineShear[] {
+export function outlineShear(
+  { mesh, quadratic, stress, warping }: TorsionFields,
+  chords: ReadonlySet<number>,
+): OutlineShear[] {
   const sideOf = new Map(mesh.pieces.map(({ a, b, side }) => [a * mesh.points.length + b, side]));
   const stretches = new Map<number, Stretch>();
   for (let e = 0; e < mesh.beyond.length; e++) {
@@ -55,9 +58,9 @@ export function outlineShear({ mesh, quadratic, stress, warping }: TorsionFields
     const { x, y } = middlesOf(mesh, t, 'outer')[e % 3];
     const along = ((wx - y) * (q.x - p.x) + (wy + x) * (q.y - p.y)) / length;
     const side = sideOf.get(a * mesh.points.length + b) ?? -1;
-    const chord = isChord(flat, side);
+    const chord = chords.has(side);
     // Pieces of a chord come together under its number, pieces of a straight side stay apart.
-    add(stretches, chord ? side : flat.corners.length + e, {
+    add(stretches, chord ? side : mesh.corners0 + e, {
       ...{ length, triangle: t, isChord: chord, ends: [p, q], stress: Math.hypot(fx, fy), warping: along },
       ...{ x: (p.x + q.x) / 2, y: (p.y + q.y) / 2 },
     });
@@ -70,11 +73,6 @@ export function outlineShear({ mesh, quadratic, stress, warping }: TorsionFields
     apart: Math.abs(s.stress - s.warping),
     triangle: s.triangle,
   }));
-}
-
-/** Whether a side stands for a part of an arc. */
-function isChord({ corners }: FlatOutline, side: number): boolean {
-  return side >= 0 && (corners[side].onArc || corners[(side + 1) % corners.length].onArc);
 }
 
 /** Adds a piece to its stretch, weighted by length. */

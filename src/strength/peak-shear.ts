@@ -1,7 +1,7 @@
 import type { Point } from '../geom/point.ts';
 import type { OutlineShear } from './outline-shear.ts';
 
-/** The greatest shear of an outline, where it is, and how far from sharp corners it was looked for. Millimetres. */
+/** The greatest shear of an outline and where it is. Millimetres. */
 export interface Peak {
   readonly at: Point;
   /** Over twist and shear modulus, mm. */
@@ -9,6 +9,12 @@ export interface Peak {
   /** How far the two solutions differ there. */
   readonly apart: number;
   readonly triangle: number;
+  /** The share of the distances to be kept that could be kept. */
+  readonly share: number;
+}
+
+/** A corner and the distance to be kept from it, millimetres. */
+export interface ShunnedCorner extends Point {
   readonly keepOut: number;
 }
 
@@ -21,19 +27,18 @@ const IN_LINE = 1e-6;
  * On a straight side the values stand at the middles of pieces. The top of the parabola through the greatest one and its
  * two neighbours is told, where they lie in line.
  *
- * @param corners sharp corners, millimetres.
- * @param keepOut distance to be kept from them, millimetres.
+ * @param corners to keep away from.
  * @check tests/outside/torsion.test.ts
  */
-export function peakShear(along: readonly OutlineShear[], corners: readonly Point[], keepOut: number): Peak {
-  const off = (p: Point) => Math.min(...corners.map((c) => Math.hypot(p.x - c.x, p.y - c.y)));
+export function peakShear(along: readonly OutlineShear[], corners: readonly ShunnedCorner[]): Peak {
+  const off = (p: Point) => Math.min(...corners.map((c) => Math.hypot(p.x - c.x, p.y - c.y) / c.keepOut));
   const reach = ({ at, ends }: OutlineShear) => Math.max(off(at), off(ends[0]), off(ends[1]));
-  for (let kept = corners.length > 0 ? keepOut : 0; ; kept /= 2) {
+  for (let kept = corners.length > 0 ? 1 : 0; ; kept /= 2) {
     const away = kept > 0 ? along.filter((stretch) => reach(stretch) >= kept) : along;
     if (away.length === 0 && kept > 1e-6) continue;
     const greatest = away.reduce((a, b) => (b.shear > a.shear ? b : a), away[0] ?? along[0]);
     const { apart, triangle } = greatest;
-    return { ...topOfParabola(along, greatest), apart, triangle, keepOut: kept };
+    return { ...topOfParabola(along, greatest), apart, triangle, share: kept };
   }
 }
 

@@ -1,6 +1,6 @@
 import { NM_PER_MM } from '../geom/point.ts';
 import { turnAtStart } from './flatten-outline.ts';
-import type { SectionOutline } from './section-outline.ts';
+import type { SectionEdge, SectionOutline } from './section-outline.ts';
 import type { SharpCorner } from './strength.ts';
 
 /** A re-entrant corner that turns by more than this, radians, is sharp whatever is beside it: 40 degrees. */
@@ -33,6 +33,45 @@ export function sharpCorners(outline: SectionOutline): NumberedCorner[] {
     const { x, y } = outline.origin;
     return [{ x: x + from.x * NM_PER_MM, y: y + from.y * NM_PER_MM, angle: Math.PI - turn, edge }];
   });
+}
+
+/** A re-entrant corner of a rounding that was drawn as chords. */
+export interface BluntCorner {
+  /** Number of the edge that starts at it. */
+  readonly edge: number;
+  /** Half the shorter one of its two edges, millimetres: nearer than that, its stress is that of the corner. */
+  readonly keepOut: number;
+  /** Those of its two edges that are not much longer than the other: chords of the rounding. */
+  readonly chords: readonly number[];
+}
+
+/** A re-entrant corner that turns by less than this, radians, does not matter: 2 degrees. */
+const NO_TURN = (2 * Math.PI) / 180;
+
+/** An edge is a chord where it is no longer than this many times the other edge at a corner of the rounding. */
+const CHORD_RATIO = 2;
+
+/**
+ * The re-entrant corners of roundings that were drawn as chords. A chord bears in the mean what the rounding bears there,
+ * while the corners themselves would show false peaks.
+ *
+ * @check tests/unit/strength/sharp-corners.test.ts
+ */
+export function bluntCorners(outline: SectionOutline, sharp: readonly NumberedCorner[]): BluntCorner[] {
+  const { edges } = outline;
+  const isSharp = new Set(sharp.map(({ edge }) => edge));
+  return edges.flatMap((_, edge) => {
+    if (isSharp.has(edge) || turnAtStart(outline, edge) > -NO_TURN) return [];
+    const before = (edge + edges.length - 1) % edges.length;
+    const [one, two] = [lengthOf(edges[before]), lengthOf(edges[edge])];
+    const shorter = Math.min(one, two);
+    const chords = [before, edge].filter((k) => lengthOf(edges[k]) <= CHORD_RATIO * shorter && !edges[k].arc);
+    return [{ edge, keepOut: shorter / 2, chords }];
+  });
+}
+
+function lengthOf({ from, to }: SectionEdge): number {
+  return Math.hypot(to.x - from.x, to.y - from.y);
 }
 
 /** The smallest radius of the arcs that bow inwards, nanometres; null where there is none. */

@@ -1,11 +1,14 @@
 import fc from 'fast-check';
-import { expect, test } from 'vitest';
+import { expect, test, vi } from 'vitest';
 import { asTrustedRing, type Ring } from '../../src/geom/ring.ts';
 import { checkMilled } from '../../src/profile/check-milled.ts';
 import { millOutline } from '../../src/profile/mill-outline.ts';
 import type { Milled } from '../../src/profile/profile.ts';
 import { findStrength } from '../../src/strength/find-strength.ts';
 import { soundRing, turned } from '../kit/shapes.ts';
+
+// A busy machine must not fail a correct answer.
+vi.setConfig({ testTimeout: 180_000 });
 
 /** Blades with up to three grooves, sharp or rounded, millimetre hundredths. */
 const blade: fc.Arbitrary<Milled> = fc

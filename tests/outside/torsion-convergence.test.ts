@@ -4,12 +4,15 @@
 // the gap is, the rate is that of smooth solutions again. G. Strang, G. J. Fix, "An Analysis of the Finite Element Method",
 // 1973 (from memory). The identity of W. Prager and J. L. Synge 1947: the gap is the squared difference of the two stresses.
 
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { flattenOutline } from '../../src/strength/flatten-outline.ts';
 import { meshSection, refineMesh, type SectionMesh } from '../../src/strength/section-mesh.ts';
 import { sectionOutline } from '../../src/strength/section-outline.ts';
 import { type TorsionFields, torsionFields } from '../../src/strength/torsion-fields.ts';
 import { angleSection, type DrawnSection, polygonOfMm, sector } from '../cases/torsion-shapes.ts';
+
+// A busy machine must not fail a correct answer.
+vi.setConfig({ testTimeout: 180_000 });
 
 const rectangle = polygonOfMm([
   [0, 0],

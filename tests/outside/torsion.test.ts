@@ -2,7 +2,7 @@
 // were worked out anew from the series, where one is named. "Encloses" means: the two bounds of the torsion constant stand
 // on either side of the published value, widened by its last digit only.
 
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import { findStrength } from '../../src/strength/find-strength.ts';
 import type { Bounds, SectionStrength } from '../../src/strength/strength.ts';
 import {
@@ -17,6 +17,9 @@ import {
 } from '../cases/torsion-shapes.ts';
 import { boxOfMm } from '../kit/shapes.ts';
 import { shearAt } from '../kit/shear-at.ts';
+
+// A busy machine must not fail a correct answer.
+vi.setConfig({ testTimeout: 180_000 });
 
 /** The bounds stand on either side of a value that is known to some digits, and are as close as was asked. */
 function expectEncloses({ torsion, converged }: SectionStrength, value: number, digit: number, gap = 0.002): void {

@@ -1,0 +1,112 @@
+import { describe, expect, test, vi } from 'vitest';
+import { findStrength as job } from '../../../src/jobs/find-strength.ts';
+import { JobCancelled, type JobContext } from '../../../src/jobs/job.ts';
+import { findingStrength, findStrength } from '../../../src/strength/find-strength.ts';
+import type { SectionStrength } from '../../../src/strength/strength.ts';
+import { manyGrooved, milledRing, rootedBlade } from '../../cases/strength-blades.ts';
+import { polygonOfMm } from '../../cases/torsion-shapes.ts';
+
+// A busy machine must not fail a correct answer.
+vi.setConfig({ testTimeout: 180_000 });
+
+/** A shell that notes what it is told, and stops after some looks. */
+function shell(looks = Number.POSITIVE_INFINITY) {
+  const parts: SectionStrength[] = [];
+  const progress: number[] = [];
+  let [left, clock] = [looks, 0];
+  const context: JobContext = {
+    progress: (done, total) => progress.push(done / total),
+    part: (value) => parts.push(value as SectionStrength),
+    cancelled: () => left-- <= 0,
+    pause: () => Promise.resolve(),
+    now: () => (clock += 100),
+  };
+  return { context, parts, progress };
+}
+
+const milled = manyGrooved();
+const question = { ring: milledRing(milled), milled };
+
+describe('the search for a strength', () => {
+  test('gives a useful answer at once and closes in', () => {
+    const [first, ...more] = [...findingStrength(question)].map(({ part }) => part);
+    expect(first && first.torsion.above / first.torsion.below).toBeLessThan(1.02);
+    expect(more.every((part) => part?.steps.length)).toBe(true);
+    const found = findStrength(question);
+    expect(found.converged).toBe(true);
+    expect(found.torsion.above / found.torsion.below).toBeLessThan(1.002);
+    expect(found.sharpCorners).toEqual([]);
+    expect(found.leastRootRadius).toBeCloseTo(60_000, -2);
+  });
+
+  test('the root radius decides the peak: a quarter of it raises it by more than a third', () => {
+    const sharper = manyGrooved(15_000);
+    const [round, tight] = [question, { ring: milledRing(sharper), milled: sharper }].map((q) => findStrength(q));
+    expect(tight.peakShear / round.peakShear).toBeGreaterThan(1.35);
+    expect(Math.abs(tight.torsion.best / round.torsion.best - 1)).toBeLessThan(0.02);
+  });
+
+  test('sharp roots: the peak is told away from them, and stays where the mesh is finer', () => {
+    const square = rootedBlade(0);
+    const [one, two] = [2e-3, 3e-4].map((gap) => findStrength({ ring: milledRing(square), milled: square, gap }));
+    expect(one.sharpCorners).toHaveLength(4);
+    expect(one.keepOut).toBeGreaterThan(50_000);
+    for (const { sharpCorners, peakAt, keepOut } of [one, two])
+      for (const { x, y } of sharpCorners)
+        expect(Math.hypot(peakAt.x - x, peakAt.y - y)).toBeGreaterThan(0.6 * keepOut);
+    expect(Math.abs(two.peakShear / one.peakShear - 1)).toBeLessThan(0.05);
+  });
+
+  test('the field covers the section with counter-clockwise triangles, most sheared near the peak', () => {
+    const { field, peakAt, peakShear, area } = findStrength(question);
+    const { points, triangles, shear } = field;
+    let sum = 0;
+    for (let t = 0; t < triangles.length; t += 3) {
+      const [a, b, c] = [2 * triangles[t], 2 * triangles[t + 1], 2 * triangles[t + 2]];
+      const twice =
+        (points[b] - points[a]) * (points[c + 1] - points[a + 1]) -
+        (points[c] - points[a]) * (points[b + 1] - points[a + 1]);
+      expect(twice).toBeGreaterThan(0);
+      sum += twice / 2e12;
+    }
+    expect(sum / area).toBeCloseTo(1, 3);
+    expect(shear).toHaveLength(points.length / 2);
+    const most = shear.reduce((a, b) => Math.max(a, b));
+    expect(most / peakShear).toBeGreaterThan(0.9);
+    expect(most / peakShear).toBeLessThan(1.15);
+    // The peak is at the root of a groove, 0.5 mm below a face.
+    expect(Math.min(peakAt.x, 2e6 - peakAt.x)).toBeGreaterThan(0.44e6);
+    expect(Math.min(peakAt.x, 2e6 - peakAt.x)).toBeLessThan(0.52e6);
+  });
+
+  test('a bound on triangles ends the search, and says that it did', () => {
+    const found = findStrength({
+      ...polygonOfMm([
+        [0, 0],
+        [4, 0],
+        [4, 1],
+        [1, 1],
+        [1, 4],
+        [0, 4],
+      ]),
+      gap: 1e-7,
+      mostTriangles: 400,
+    });
+    expect(found.converged).toBe(false);
+    expect(found.torsion.below).toBeLessThan(found.torsion.above);
+  });
+});
+
+describe('the job', () => {
+  test('hands out each better answer as a part and tells its progress', async () => {
+    const { context, parts, progress } = shell();
+    const found = await job(question, context);
+    expect(found.converged).toBe(true);
+    expect(parts.length).toBe(found.steps.length - 1);
+    for (const share of progress) expect(share).toBeLessThanOrEqual(1);
+  });
+
+  test('can be cancelled', async () => {
+    await expect(job(question, shell(0).context)).rejects.toBeInstanceOf(JobCancelled);
+  });
+});
