@@ -18,7 +18,7 @@ import {
 let app: OpenedApp;
 
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true });
 });
 
 afterEach(async () => {
