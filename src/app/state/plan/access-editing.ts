@@ -186,7 +186,9 @@ export function takeTable(session: Session, table: HoldersTable, addAreas: boole
   if (refusal) return refusal;
   const after = planNow(session);
   const more = (list: 'areas' | 'holders') => (after?.[list].length ?? 0) - (before?.[list].length ?? 0);
-  goTo(session, after?.areas[0]?.id ?? null, null);
+  const had = new Set(before?.areas.map(({ id }) => id));
+  const fresh = after?.areas.find(({ id }) => !had.has(id));
+  goTo(session, (fresh ?? after?.areas[0])?.id ?? null, null);
   accessLookOf(session).setState({ pasting: false });
   say(session, null, `${counted(more('areas'), 'area')} and ${counted(more('holders'), 'holder')} added.`);
   return null;
