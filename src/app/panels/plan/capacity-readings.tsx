@@ -8,7 +8,9 @@ import {
   uncountedKeyways,
 } from '../../state/plan/capacity-sections.ts';
 import { growthSentences } from '../../state/plan/capacity-words.ts';
+import { pickProfile } from '../../state/selection-state.ts';
 import styles from '../readings.module.css';
+import { useSession } from '../use-store.ts';
 import lists from './capacity-readings.module.css';
 import { Cautions } from './cautions.tsx';
 import { useShownCapacity } from './use-capacity.ts';
@@ -43,6 +45,7 @@ interface SectionsProps {
 function Sections({ family, capacity, judged }: SectionsProps) {
   const counted = useMemo(() => countedSections(family, capacity, judged), [family, capacity, judged]);
   const shared = useMemo(() => sharedBlanks(family, counted, judged), [family, counted, judged]);
+  const { selection } = useSession();
   const others = uncountedKeyways(family, counted);
   const { count, sections } = capacity;
   const proved = !sections || sections.atMost === count;
@@ -60,7 +63,14 @@ function Sections({ family, capacity, judged }: SectionsProps) {
       <ul className={lists.list}>
         {counted.slice(0, MOST_NAMED * 2).map(({ keyway, blank }) => (
           <li key={keyway.id}>
-            <b>{keyway.name}</b> {blank.name}
+            <button
+              type="button"
+              className={lists.pick}
+              title={`Pick ${keyway.name}`}
+              onClick={() => pickProfile(selection, keyway)}
+            >
+              <b>{keyway.name}</b> {blank.name}
+            </button>
           </li>
         ))}
         {counted.length > MOST_NAMED * 2 && <li>and {counted.length - MOST_NAMED * 2} more</li>}

@@ -69,7 +69,7 @@ export function CapacityRules({ family, faults }: { family: Family; faults: read
         value={rules.progression}
         choices={[
           ['one-step', 'one-step'],
-          ['two-step', 'two-step, one parity a position'],
+          ['two-step', 'two-step'],
         ]}
         onChange={(progression) => put({ progression })}
       />

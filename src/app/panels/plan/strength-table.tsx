@@ -112,7 +112,9 @@ function Head({ units, torqueNm }: { units: Units; torqueNm: number }) {
         </th>
         <th scope="col">Torque to yield, and to full plasticity</th>
         <th scope="col">At {torqueText(torqueNm, units)}</th>
-        <th scope="col">Materials that do</th>
+        <th scope="col" className={styles.materials}>
+          Materials that do
+        </th>
       </tr>
     </thead>
   );
@@ -140,7 +142,13 @@ const Row = memo(function Row({ row, index, top, picked, units, torqueNm, end }:
       style={{ top }}
       data-verdict={verdict ?? 'unknown'}
     >
-      <td className={styles.name}>{profile.name}</td>
+      <td className={styles.name}>
+        <span className={styles.text}>{profile.name}</span>
+        <span className={styles.below} aria-hidden="true">
+          {section && `${sectionAreaText(section.area, units)}, `}web {readingText(web.thickness, units)}
+          {section && `, J ${momentText(section.torsion.best, units)}`}
+        </span>
+      </td>
       <td className={`${styles.wide} ${styles.figure}`}>{section ? sectionAreaText(section.area, units) : '…'}</td>
       <td className={`${styles.wide} ${styles.figure}`}>{readingText(web.thickness, units)}</td>
       <td className={`${styles.wide} ${styles.figure}`}>{section ? momentText(section.torsion.best, units) : '…'}</td>
@@ -158,7 +166,7 @@ const Row = memo(function Row({ row, index, top, picked, units, torqueNm, end }:
         <TorqueMark verdict={verdict} size={18} />
         {verdict ? verdictWords(verdict) : '…'}
       </td>
-      <td className={styles.figure}>
+      <td className={`${styles.materials} ${styles.figure}`}>
         {doing ? `${doing.elastic} of ${MATERIALS.length}` : '…'}
         {doing && <span className="unseen"> bear it without yielding</span>}
       </td>

@@ -1,9 +1,9 @@
 import type { BittingRules } from '../../../capacity/bitting-rules.ts';
 import type { Capacity, Grown, Variant } from '../../../capacity/capacity.ts';
 
-/** Digits in groups of three, whatever the size. */
+/** Digits in groups of three, whatever the size; the spaces do not break. */
 export function countText(value: bigint | number): string {
-  return String(value).replace(/\B(?=(\d{3})+$)/g, ' ');
+  return String(value).replace(/\B(?=(\d{3})+$)/g, '\u00a0');
 }
 
 /** "753 754 bittings × 10 sections = 7 537 540 key changes". */
