@@ -25,7 +25,12 @@ import { AccessRow, type AccessSetting, NewAreaRow } from './access-row.tsx';
 /** Sizes in pixels; the style sheet has them too. */
 const ROW = 30;
 const COLUMN = 36;
-const HEAD = 132;
+const HEAD = { high: 132, low: 108 };
+
+/** Room for the names of holders in a window of this height, pixels. */
+function headHeight(height: number): number {
+  return height < 320 ? HEAD.low : HEAD.high;
+}
 
 /** Room for the names of areas in a window of this width, pixels. */
 function nameWidth(width: number): number {
@@ -52,11 +57,16 @@ interface GridProps {
 function Grid({ plan, access, frame, size }: GridProps) {
   const look = accessLookOf(useSession());
   const { holderId, typing } = useStore(look, (s) => s);
-  const { rows, place, names, rowWindow, columnWindow, setting } = useLayout(plan, access, frame, size);
+  const { rows, place, names, head, rowWindow, columnWindow, setting } = useLayout(plan, access, frame, size);
   const grid = useRef<HTMLDivElement>(null);
   useGrasp(grid, place, rowWindow.reveal, columnWindow.reveal);
   const hands = useHands(setting, rows, place, { ...size, names });
-  const measures = { width: columnWindow.total, height: rowWindow.total, '--names': `${names}px` };
+  const measures = {
+    width: columnWindow.total,
+    height: rowWindow.total,
+    '--names': `${names}px`,
+    '--head': `${head}px`,
+  };
   return (
     <div className={styles.sheet} style={measures as CSSProperties}>
       <div
@@ -109,13 +119,14 @@ function useLayout(plan: Plan, access: Access, frame: GridProps['frame'], size: 
   const tree = treeOf(plan);
   const rows = useMemo(() => accessRows(tree, folded, typing), [tree, folded, typing]);
   const names = nameWidth(size.width);
+  const head = headHeight(size.height);
   const place = {
     row: rows.findIndex(({ key }) => key === areaId),
     column: holders.findIndex(({ id }) => id === holderId),
   };
   const newAt = rows.findIndex(({ kind }) => kind === 'new');
   const kept = newAt >= 0 ? newAt : place.row;
-  const rowWindow = useWindowOfRows({ count: rows.length, size: ROW, frame, kept, before: HEAD, after: 8 });
+  const rowWindow = useWindowOfRows({ count: rows.length, size: ROW, frame, kept, before: head, after: 8 });
   const columnWindow = useWindowOfRows({
     count: holders.length,
     size: COLUMN,
@@ -128,7 +139,7 @@ function useLayout(plan: Plan, access: Access, frame: GridProps['frame'], size: 
   const atFault = useMemo(() => idsAtFault(access), [access]);
   const { shown } = columnWindow;
   const setting: AccessSetting = useMemo(() => ({ tree, holders, shown, atFault }), [tree, holders, shown, atFault]);
-  return { rows, place, names, rowWindow, columnWindow, setting };
+  return { rows, place, names, head, rowWindow, columnWindow, setting };
 }
 
 function idsAtFault({ faults }: Access): ReadonlySet<string> {
@@ -169,7 +180,7 @@ function useHands(
   const page = {
     rows: rows.length,
     columns: holders.length,
-    pageRows: Math.max(1, Math.floor((size.height - HEAD) / ROW) - 1),
+    pageRows: Math.max(1, Math.floor((size.height - headHeight(size.height)) / ROW) - 1),
     pageColumns: Math.max(1, Math.floor((size.width - size.names) / COLUMN) - 1),
   };
   return {
