@@ -1,0 +1,81 @@
+import { expect, test } from 'vitest';
+import { AskedJob } from '../../../src/app/state/asked-job.ts';
+import { JobCancelled } from '../../../src/jobs/job.ts';
+
+interface Begun {
+  readonly input: number;
+  tell(done: number, total: number): void;
+  land(output: string): void;
+  fall(reason: unknown): void;
+  cancelled: boolean;
+}
+
+function askedJob() {
+  const begun: Begun[] = [];
+  const asked = new AskedJob<number, string>(
+    (input, tell) => {
+      const one: Begun = { input, tell, land: () => {}, fall: () => {}, cancelled: false };
+      const promise = new Promise<string>((resolve, reject) => {
+        one.land = resolve;
+        one.fall = reject;
+      });
+      begun.push(one);
+      return {
+        result: promise,
+        cancel: () => {
+          one.cancelled = true;
+          one.fall(new JobCancelled());
+        },
+      };
+    },
+    (a, b) => a === b,
+  );
+  return { asked, begun, now: () => asked.store.getState() };
+}
+
+const settled = () => new Promise((done) => setTimeout(done, 0));
+
+test('a question is on its way until it is answered, and is answered from memory when it comes again', async () => {
+  const { asked, begun, now } = askedJob();
+  asked.ask(1);
+  begun[0].tell(3, 10);
+  expect(now()).toMatchObject({ phase: 'finding', done: 3, total: 10 });
+  begun[0].land('one');
+  await settled();
+  expect(now()).toMatchObject({ phase: 'found', found: { input: 1, output: 'one' } });
+  asked.ask(2);
+  expect(now().phase).toBe('finding');
+  asked.ask(1);
+  expect(begun[1].cancelled).toBe(true);
+  expect(now()).toMatchObject({ phase: 'found', found: { output: 'one' } });
+  expect(begun).toHaveLength(2);
+});
+
+test('a stopped one leaves what was found before, and can be asked again', async () => {
+  const { asked, begun, now } = askedJob();
+  asked.ask(1);
+  begun[0].land('one');
+  await settled();
+  asked.ask(2);
+  asked.stop();
+  await settled();
+  expect(now()).toMatchObject({ phase: 'stopped', found: { output: 'one' } });
+  asked.again();
+  begun[1 + 1].land('two');
+  await settled();
+  expect(now()).toMatchObject({ phase: 'found', found: { output: 'two' } });
+});
+
+test('a failure is told in its own words, and an answer that nobody waits for any more changes nothing', async () => {
+  const { asked, begun, now } = askedJob();
+  asked.ask(1);
+  begun[0].fall(new Error('no threads'));
+  await settled();
+  expect(now()).toMatchObject({ phase: 'failed', trouble: 'no threads' });
+  asked.ask(null);
+  asked.ask(3);
+  asked.ask(null);
+  begun[1].land('three');
+  await settled();
+  expect(now()).toMatchObject({ phase: 'idle', asked: null });
+});

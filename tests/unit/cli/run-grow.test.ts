@@ -1,0 +1,114 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { runCommand } from '../../../src/cli/run-command.ts';
+import type { Shell } from '../../../src/cli/shell.ts';
+
+const COLLEGE = JSON.parse(readFileSync('profiles-demo/polderwick.json', 'utf8'));
+const few = (...names: string[]) =>
+  JSON.stringify({
+    ...COLLEGE,
+    claims: [],
+    names: [],
+    plan: undefined,
+    lesson: undefined,
+    profiles: COLLEGE.profiles.filter(({ id }: { id: string }) => names.some((name) => id.startsWith(name))),
+  });
+
+async function run(line: string, text: string) {
+  const said = { out: '', err: '' };
+  const shell: Shell = {
+    readText: () => text,
+    writeText: () => {
+      throw new Error('nothing is written here');
+    },
+    isSameFile: (a, b) => a === b,
+    print: (words) => {
+      said.out += words;
+    },
+    warn: (words) => {
+      said.err += words;
+    },
+    width: 120,
+    jobs: { progress: () => {}, cancelled: () => false, pause: () => Promise.resolve(), now: () => 0 },
+  };
+  const code = await runCommand(line.split(' '), shell);
+  return { code, ...said };
+}
+
+const LONG = 120_000;
+
+test(
+  'grow says how many more, proposes the next ones between two openings, and ends with the cautions',
+  async () => {
+    const text = few('heron', 'bittern', 'polder');
+    const { code, out } = await run('grow family.json --between heron-keyway,bittern-keyway', text);
+    expect(code).toBe(0);
+    expect(out).toMatch(/^Room for \d+ sections more \(proved the most\), each entered by Polder all-section blank\n/);
+    expect(out).toMatch(/ {2}1\. wards (left|right) \d\.\d\d-\d\.\d\d/);
+    expect(out).toMatch(/guard margin \d+(\.\d)? um \(.+ into .+\), smallest clearance 4\d(\.\d)? um/);
+    expect(out).toMatch(/1 of the first neighbour, 1 of the second/);
+    expect(out).toMatch(/no security boundary/);
+  },
+  LONG,
+);
+
+test(
+  'grow --json has the wards of every opening and outlines of the proposals',
+  async () => {
+    const { code, out } = await run('grow family.json --json', few('heron', 'bittern', 'polder'));
+    expect(code).toBe(0);
+    const told = JSON.parse(out);
+    expect(told.allSectionBlanks).toEqual(['polder-all-section-blank']);
+    expect(told.proved).toBe(true);
+    expect(Object.keys(told.wards)).toEqual(['heron-keyway', 'bittern-keyway']);
+    expect(told.sites).toHaveLength(told.wards['heron-keyway'].length);
+    expect(told.proposals[0].openingMm.length).toBeGreaterThan(8);
+  },
+  LONG,
+);
+
+test(
+  'without an all-section blank it is said, and --passage goes on',
+  async () => {
+    const text = few('heron', 'bittern');
+    expect((await run('grow family.json', text)).out).toMatch(/^No blank enters every opening. With --passage/);
+    expect((await run('grow family.json --passage', text)).out).toMatch(/entered by the widest blank that passes all/);
+  },
+  LONG,
+);
+
+test(
+  'wrong words are told with what to write',
+  async () => {
+    const text = few('heron', 'bittern', 'polder');
+    const fault = async (line: string) => {
+      const { code, err } = await run(line, text);
+      expect(code).toBe(2);
+      return err;
+    };
+    expect(await fault('grow family.json --between heron-keyway')).toMatch(/needs the ids of two openings/);
+    expect(await fault('grow family.json --between heron-keyway,none')).toMatch(/no opening with the id "none"/);
+    expect(await fault('grow family.json --allow none')).toMatch(/no blank with the id "none"/);
+    expect(await fault('grow family.json --allow heron-blank-5')).toMatch(/which is no group blank/);
+  },
+  LONG,
+);
+
+test(
+  'passage --milled tells the grooves and what the cutter costs; its numbers go with it only',
+  async () => {
+    const text = few('heron', 'smew', 'avocet');
+    const { code, out } = await run(
+      'passage family.json --openings heron-keyway,smew-keyway --milled --step-um 100',
+      text,
+    );
+    expect(code).toBe(0);
+    expect(out).toMatch(/milled from a plain blade, \d\.\d\d mm2 \(\d+\.\d %\) less than the widest/);
+    expect(out).toMatch(/(left|right) groove at \d\.\d{3}-\d\.\d{3} mm, 0\.\d00 mm deep/);
+    expect((await run('passage family.json --step-um 100', text)).err).toMatch(/goes with --milled/);
+    expect((await run('passage family.json --milled --step-um 0', text)).err).toMatch(/from 1 to 1000/);
+    const json = JSON.parse((await run('passage family.json --milled --json', text)).out);
+    expect(json.blank.milled.grooves.length).toBeGreaterThan(0);
+  },
+  LONG,
+);
