@@ -7,7 +7,7 @@ import type { FamilyFile, ProfileFile } from './schema.ts';
  * The family with the profiles of a drawn plan, marked `planned`, in place of those planned before.
  *
  * A profile that was planned before under the same id keeps its place, fields that we do not know, its length in chambers
- * and its note. Ids of kept profiles are left alone: a planned one takes another id where its own is had.
+ * and its note; a tolerance of its own does not stay, since the plan was judged with the family's. Ids of kept profiles are left alone: a planned one takes another id where its own is had.
  *
  * @param keepOthers whether profiles that were not planned stay; they come first.
  * @check tests/unit/interchange/take-plan.test.ts
@@ -34,7 +34,7 @@ function plannedFile(
   before: ProfileFile | undefined,
   units: FamilyFile['units'],
 ): ProfileFile {
-  const { outline: _o, milled: _m, section: _s, ...kept } = before ?? { id, kind, name };
+  const { outline: _o, milled: _m, section: _s, tolerance: _t, ...kept } = before ?? { id, kind, name };
   const head = { ...kept, id, kind, name, ...(section === undefined ? {} : { section }) };
   return { ...milledProfile(head, milled, units), planned: true };
 }

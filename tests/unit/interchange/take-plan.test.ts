@@ -14,7 +14,15 @@ const FILE: FamilyFile = {
   runningClearance: 0.04,
   profiles: [
     { id: 'old-keyway', kind: 'opening', name: 'Old keyway', milled: MILLED },
-    { id: 'heron-keyway', kind: 'opening', name: 'Heron keyway', milled: MILLED, planned: true, note: 'Gatehouse.' },
+    {
+      id: 'heron-keyway',
+      kind: 'opening',
+      name: 'Heron keyway',
+      milled: MILLED,
+      planned: true,
+      note: 'Gatehouse.',
+      tolerance: 0.1,
+    },
     { id: 'gone-blank', kind: 'blank', name: 'Gone blank', milled: MILLED, planned: true },
   ],
 };
@@ -34,6 +42,7 @@ test('planned profiles take the place of those planned before; others stay where
   expect(profiles[0]).toBe(FILE.profiles[0]);
   expect(profiles[1]).toMatchObject({ planned: true, section: 'Heron', note: 'Gatehouse.' });
   expect(profiles[1].milled?.thickness).toBe(2.16);
+  expect('tolerance' in profiles[1]).toBe(false);
 });
 
 test('others may be left out', () => {
