@@ -1,21 +1,5 @@
 import type { FlatOutline } from './flatten-outline.ts';
-import { type Triangulation, triangulateSection } from './triangulate-section.ts';
-
-/** A point of a mesh, millimetres; on the outline also its place on the polygon that the section lies in. */
-export interface MeshPoint {
-  readonly x: number;
-  readonly y: number;
-  readonly outerX: number;
-  readonly outerY: number;
-}
-
-/** A piece of the outline from one point of the mesh to another, the inside to its left. */
-export interface BoundaryPiece {
-  readonly a: number;
-  readonly b: number;
-  /** Number of the flat outline's side that it is part of: the side that starts at that corner. */
-  readonly side: number;
-}
+import { type BoundaryPiece, type MeshPoint, type Triangulation, triangulateSection } from './triangulate-section.ts';
 
 /** A section cut into triangles. Millimetres. */
 export interface SectionMesh extends Triangulation {

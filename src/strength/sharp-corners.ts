@@ -21,7 +21,7 @@ export interface NumberedCorner extends SharpCorner {
  * rounding where a neighbour turns the same way.
  *
  * @returns nanometres, in the order of the outline.
- * @check tests/unit/strength/sharp-corners.test.ts
+ * @check tests/unit/strength/section-outline.test.ts
  */
 export function sharpCorners(outline: SectionOutline): NumberedCorner[] {
   const turns = outline.edges.map((_, i) => turnAtStart(outline, i));
@@ -55,7 +55,7 @@ const CHORD_RATIO = 2;
  * The re-entrant corners of roundings that were drawn as chords. A chord bears in the mean what the rounding bears there,
  * while the corners themselves would show false peaks.
  *
- * @check tests/unit/strength/sharp-corners.test.ts
+ * @check tests/unit/strength/section-outline.test.ts
  */
 export function bluntCorners(outline: SectionOutline, sharp: readonly NumberedCorner[]): BluntCorner[] {
   const { edges } = outline;

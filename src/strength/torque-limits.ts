@@ -24,8 +24,6 @@ export interface TorqueLimits {
   readonly plasticNm: LimitRange;
   /** Bending moment about the weakest axis at which the outer fibre first yields. */
   readonly bendingNm: LimitRange;
-  /** How it takes {@link USE_TEST_NM}. */
-  readonly useTest: TorqueVerdict;
 }
 
 /** A material and how a blade of it takes a torque. */
@@ -36,15 +34,12 @@ export interface MaterialVerdict<M extends YieldRange> {
 }
 
 /**
- * Torque that a key is to resist and still be usable, newton metres.
+ * Torque that a key is to resist and still be usable, newton metres; `shared/materials.json` tells how sure it is.
  *
  * @source a public summary of EN 1303:2015, category of use grade 1, read second hand: check the standard before quoting it.
+ * @check tests/unit/app/strength-words.test.ts
  */
 export const USE_TEST_NM = 2.5;
-
-/** How sure {@link USE_TEST_NM} is, in words. */
-export const USE_TEST_SOURCE =
-  'EN 1303:2015, category of use grade 1, after a public summary; the standard itself was not seen';
 
 /** Shear yield over tensile yield by von Mises. */
 const VON_MISES = 1 / Math.sqrt(3);
@@ -63,7 +58,7 @@ const N_MM = 1_000;
  * of its bounds. No safety factor, no cuts, no hardening.
  *
  * @returns newton metres.
- * @accuracy `yieldNm` as `peakShear`, about 1 %.
+ * @accuracy `yieldNm` as `peakShear`: about 1 %, see there.
  * @source shear yield sigma / sqrt 3 (von Mises), sigma / 2 (Tresca); any text on plasticity.
  * @check tests/outside/torsion.test.ts, the worked blade of 8 x 2 mm
  */
@@ -84,7 +79,6 @@ export function torqueLimits(section: SectionStrength, material: YieldRange): To
     trescaNm: first(TRESCA),
     plasticNm,
     bendingNm: { low: (low * weakModulus) / N_MM, high: (high * weakModulus) / N_MM },
-    useTest: torqueVerdict({ yieldNm, plasticNm }, USE_TEST_NM),
   };
 }
 
@@ -100,7 +94,7 @@ export function torqueVerdict(
 /**
  * Every material with what a blade of it bears, and how it takes a torque; in the order given.
  *
- * @param torqueNm newton metres.
+ * @param torqueNm newton metres; that of the published use test unless given.
  * @check tests/unit/strength/torque-limits.test.ts
  */
 export function materialsThatDo<M extends YieldRange>(

@@ -1,6 +1,21 @@
 import Constrainautor from '@kninnug/constrainautor';
 import Delaunator from 'delaunator';
-import type { BoundaryPiece, MeshPoint } from './section-mesh.ts';
+
+/** A point of a mesh, millimetres; on the outline also its place on the polygon that the section lies in. */
+export interface MeshPoint {
+  readonly x: number;
+  readonly y: number;
+  readonly outerX: number;
+  readonly outerY: number;
+}
+
+/** A piece of the outline from one point of the mesh to another, the inside to its left. */
+export interface BoundaryPiece {
+  readonly a: number;
+  readonly b: number;
+  /** Number of the flat outline's side that it is part of: the side that starts at that corner. */
+  readonly side: number;
+}
 
 /** Triangles of a constrained triangulation that lie in the section. */
 export interface Triangulation {

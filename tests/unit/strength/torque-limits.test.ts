@@ -18,7 +18,9 @@ describe('limits of a blade', () => {
   });
 
   test('a row without a least yield strength promises nothing', () => {
-    expect(torqueLimits(section, { yield: [0, 230] })).toMatchObject({ yieldNm: { low: 0 }, useTest: 'too-much' });
+    const limits = torqueLimits(section, { yield: [0, 230] });
+    expect(limits).toMatchObject({ yieldNm: { low: 0 }, plasticNm: { low: 0 } });
+    expect(torqueVerdict(limits, 0.1)).toBe('too-much');
   });
 });
 
