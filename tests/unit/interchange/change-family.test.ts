@@ -14,6 +14,8 @@ import { writeFamily } from '../../../src/interchange/json/write.ts';
 const read = readFamily(readFileSync('profiles-demo/polderwick.json', 'utf8'));
 if (!read.ok) throw new Error('the demo family does not open');
 const { file, family } = read.document;
+/** Without its plan, whose blades would be of another size in inches. */
+const { plan: _, ...unplanned } = file;
 
 const ARCH = [
   { x: 0, y: 0 },
@@ -71,7 +73,7 @@ describe('a family made from the value of another', () => {
 
   test('lengths that were read in other units are read anew', () => {
     const small = drawnProfile({ id: 'small', kind: 'tool', name: 'Small' }, ARCH.map(shrunk), 'mm');
-    const inInches = taken({ ...file, units: 'in', profiles: [small] }).family.profiles[0];
+    const inInches = taken({ ...unplanned, units: 'in', profiles: [small] }).family.profiles[0];
     expect(inInches.ring[1].x).toBe(Math.round(200_000.1 * 25.4));
   });
 });
@@ -88,7 +90,7 @@ describe('edits of the list of profiles', () => {
 
   test.each(['mm', 'in'] as const)('vertices come back from a file in %s to the nanometre', (units) => {
     const arch = drawnProfile({ id: 'arch', kind: 'tool', name: 'Arch' }, ARCH, units);
-    expect(taken({ ...file, units, profiles: [arch] }).family.profiles[0].drawn).toEqual(ARCH);
+    expect(taken({ ...unplanned, units, profiles: [arch] }).family.profiles[0].drawn).toEqual(ARCH);
   });
 
   test('a fresh id is small letters and digits and nobody else’s', () => {
