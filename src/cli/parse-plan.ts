@@ -1,5 +1,4 @@
 import type { SolveOptions } from '../plan/ward-plan.ts';
-import type { ParsedCommand } from './parse-command.ts';
 
 /** What `plan --table` is asked for. */
 export interface PlanTableCommand {
@@ -22,6 +21,10 @@ export interface PlanFamilyCommand {
   readonly seconds: number;
 }
 
+type ParsedPlan<Asked> =
+  | { readonly ok: true; readonly command: Asked }
+  | { readonly ok: false; readonly fault: string };
+
 /** The options of `plan` that take a value. */
 export const PLAN_OPTIONS = ['stops', 'depths', 'seconds'] as const;
 
@@ -41,7 +44,10 @@ interface PlanValues {
 }
 
 /** The command for a plan or a bare table, or what is wrong with the words. @check tests/unit/cli/run-plan-family.test.ts */
-export function toPlanCommand(file: string | undefined, values: PlanValues): ParsedCommand {
+export function toPlanCommand(
+  file: string | undefined,
+  values: PlanValues,
+): ParsedPlan<PlanFamilyCommand | PlanTableCommand> {
   if (file === undefined) {
     if (values.table === undefined) return { ok: false, fault: '"plan" needs the name of a family file, or --table' };
     const stray = values.output ? 'output' : values.replace && 'replace';
@@ -53,7 +59,7 @@ export function toPlanCommand(file: string | undefined, values: PlanValues): Par
   if (stray) return { ok: false, fault: `--${stray} is for --table: a family file says it in its plan` };
   if (output.length > 1) return { ok: false, fault: `--output is given ${output.length} times, give it once` };
   const parsed = toPlanTableCommand({ table: [''], ...(seconds && { seconds }) });
-  if (!parsed.ok || !('options' in parsed.command)) return parsed;
+  if (!parsed.ok) return parsed;
   const [target] = output;
   const given = target === undefined ? {} : { output: target };
   return {
@@ -63,7 +69,7 @@ export function toPlanCommand(file: string | undefined, values: PlanValues): Par
 }
 
 /** The command for a bare table, or what is wrong with its options. @check tests/unit/cli/run-plan-table.test.ts */
-export function toPlanTableCommand({ json = false, table = [], ...given }: PlanValues): ParsedCommand {
+export function toPlanTableCommand({ json = false, table = [], ...given }: PlanValues): ParsedPlan<PlanTableCommand> {
   if (table.length !== 1) return { ok: false, fault: `--table is given ${table.length} times, give it once` };
   const wanted = [
     { option: 'stops', most: 3, least: 1, usual: 1 },

@@ -82,8 +82,7 @@ test('a plan becomes a family whose matrix is the plan, judged anew from the fil
   const { family } = read.document;
   expect(family.profiles[0].id).toBe('old');
   const planned = { ...family, profiles: family.profiles.slice(1) };
-  const matrix = await catalogue.fitFamily({ family: planned } as never, jobs);
-  const fits = (matrix as { fits: { verdict: string }[][] }).fits;
+  const { fits } = await catalogue.fitFamily({ family: planned }, jobs);
   const entered = fits.map((row) => row.filter(({ verdict }) => verdict === 'enters').length).sort();
   expect(entered).toEqual([1, 1, 1, 1, 1, 3, 5]);
   expect(fits.flat().some(({ verdict }) => verdict === 'tight')).toBe(false);

@@ -1,12 +1,11 @@
 import { type KeyboardEvent, useId } from 'react';
 import type { BladeLimits } from '../../../family/plan.ts';
-import { NM_PER_MM } from '../../../geom/point.ts';
 import type { WardSite } from '../../../plan/ward-sites.ts';
+import { bladePath, type Frame, frameOf, sitePath } from '../../state/plan/blade-paths.ts';
 import { bladeLookOf } from '../../state/plan/blade-state.ts';
 import { siteByKey, siteLabel } from '../../state/plan/blade-words.ts';
 import { useSize } from '../use-size.ts';
 import { useSession, useStore } from '../use-store.ts';
-import { bladePath, type Frame, frameOf, sitePath } from './blade-paths.ts';
 import styles from './blade-picture.module.css';
 import type { BladeNow } from './use-blade-layout.ts';
 
@@ -85,6 +84,7 @@ function Site({ id, label, blade, site, frame, place, picked, onPick }: SiteProp
   const x = side === 'left' ? frame.x(0) - LABEL : frame.x(blade.thickness) + LABEL;
   return (
     <g id={id} role="option" aria-selected={picked} aria-label={label} className={styles.site} onClick={onPick}>
+      <rect className={styles.reach} {...reachOf(blade, site, frame)} />
       {[...depths].reverse().map((depth) => (
         <path key={depth} d={sitePath(blade, site, depth, frame)} />
       ))}
@@ -94,6 +94,16 @@ function Site({ id, label, blade, site, frame, place, picked, onPick }: SiteProp
       </text>
     </g>
   );
+}
+
+/** What the pointer may hit of a site: from its number to its root. */
+function reachOf({ thickness, grooveDepth, grooveWidth }: BladeLimits, { side, bottom }: WardSite, frame: Frame) {
+  const [out, root] =
+    side === 'left'
+      ? [frame.x(0) - LABEL - RADIUS, frame.x(grooveDepth)]
+      : [frame.x(thickness) + LABEL + RADIUS, frame.x(thickness - grooveDepth)];
+  const y = frame.y(bottom + grooveWidth);
+  return { x: Math.min(out, root), width: Math.abs(root - out), y, height: frame.y(bottom) - y };
 }
 
 /** From a face of the blade to the middle of a site's number, and its size; pixels. */
@@ -115,13 +125,7 @@ function Zones({ now: { blade }, frame, hatch }: { now: BladeNow; frame: Frame; 
       </defs>
       <path d={bladePath(blade, frame)} className={styles.blade} />
       {cuts > 0 && (
-        <rect
-          x={left}
-          y={frame.y(height)}
-          width={right - left}
-          height={(cuts / NM_PER_MM) * frame.scale}
-          fill={`url(#${hatch})`}
-        />
+        <rect x={left} y={frame.y(height)} width={right - left} height={frame.px(cuts)} fill={`url(#${hatch})`} />
       )}
       <path d={bladePath(blade, frame)} className={styles.edge} />
       {backZone > 0 && backZone < height && (
@@ -143,7 +147,7 @@ function Zones({ now: { blade }, frame, hatch }: { now: BladeNow; frame: Frame; 
         y1={frame.y(height)}
         y2={frame.y(0)}
       />
-      {cuts * frame.scale > 24 * NM_PER_MM && right - left > 44 && (
+      {frame.px(cuts) > 24 && right - left > 44 && (
         <text className={styles.word} x={(left + right) / 2} y={frame.y(height - cuts / 2)} dy="0.36em">
           cuts
         </text>

@@ -7,8 +7,8 @@ import { roundCorners } from '../../../profile/round-corners.ts';
 export interface Frame {
   readonly width: number;
   readonly height: number;
-  /** Pixels in a millimetre. */
-  readonly scale: number;
+  /** A length in pixels. */
+  px(nm: number): number;
   x(nm: number): number;
   y(nm: number): number;
 }
@@ -28,7 +28,7 @@ export function frameOf(
   if (!(scale > 0)) return null;
   const px = (nm: number) => (nm / NM_PER_MM) * scale;
   return {
-    ...{ width, height, scale },
+    ...{ width, height, px },
     x: (nm) => width / 2 + px(nm - thickness / 2),
     y: (nm) => height / 2 - px(nm - tall / 2),
   };
