@@ -58,7 +58,12 @@ export function* countingBittings(rules: BittingRules): Generator<CountProgress,
   return { bittings, nth: (number) => nthBitting(number, bittings, kept, next) };
 }
 
-/** The same at once. */
+/**
+ * Counts the bittings that keep the rules, exactly, without a pause.
+ *
+ * @param rules sound ones.
+ * @check tests/outside/key-changes.test.ts
+ */
 export function countBittings(rules: BittingRules): BittingCount {
   const steps = countingBittings(rules);
   for (;;) {

@@ -67,7 +67,12 @@ export function* findingExclusiveSections(
   return answer(pairs, best, best.length);
 }
 
-/** The same at once. */
+/**
+ * The largest set of keyways that really exclude each other, found without a pause.
+ *
+ * @param goesIn `goesIn[blank][keyway]`.
+ * @check tests/laws/exclusive-sections.test.ts
+ */
 export function exclusiveSections(goesIn: readonly (readonly boolean[])[]): ExclusiveSections {
   const steps = findingExclusiveSections(goesIn);
   for (;;) {

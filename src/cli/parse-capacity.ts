@@ -48,7 +48,7 @@ const OPTION_OF: Readonly<Partial<Record<RuleFault['field'], string>>> = {
 /**
  * The rules that the options of `capacity` state, or what is wrong with them.
  *
- * @check tests/unit/cli/parse-capacity.test.ts
+ * @check tests/unit/cli/run-capacity.test.ts
  */
 export function toCapacityCommand(file: string | undefined, given: Given): Parsed {
   try {

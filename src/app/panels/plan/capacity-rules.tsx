@@ -17,29 +17,7 @@ export function CapacityRules({ family, faults }: { family: Family; faults: read
   const put = (change: Partial<BittingRules>) => setRules(session, family.name, change);
   return (
     <section className={styles.rules} aria-label="Rules of a bitting">
-      <CountField
-        label="Chambers"
-        value={rules.chambers}
-        least={1}
-        most={MOST_CHAMBERS}
-        onChange={(n) => put({ chambers: n ?? rules.chambers })}
-      />
-      <CountField
-        label="Depths"
-        value={rules.depths}
-        least={2}
-        most={MOST_DEPTHS}
-        onChange={(n) => put({ depths: n ?? rules.depths })}
-      />
-      <ChoiceField
-        label="Numbered from"
-        value={String(firstDepth) as '0' | '1'}
-        choices={[
-          ['0', '0'],
-          ['1', '1'],
-        ]}
-        onChange={(value) => setCapacity(session, family.name, { firstDepth: value === '1' ? 1 : 0 })}
-      />
+      <Sizes family={family} put={put} />
       <CountField
         label="Maximum adjacent cut"
         value={rules.maximumAdjacent}
@@ -80,6 +58,39 @@ export function CapacityRules({ family, faults }: { family: Family; faults: read
         onChange={(master) => put({ master })}
       />
     </section>
+  );
+}
+
+/** How many chambers and depths there are, and how depths are written. */
+function Sizes({ family, put }: { family: Family; put(change: Partial<BittingRules>): void }) {
+  const session = useSession();
+  const { rules, firstDepth } = useCapacitySettings(family);
+  return (
+    <>
+      <CountField
+        label="Chambers"
+        value={rules.chambers}
+        least={1}
+        most={MOST_CHAMBERS}
+        onChange={(n) => put({ chambers: n ?? rules.chambers })}
+      />
+      <CountField
+        label="Depths"
+        value={rules.depths}
+        least={2}
+        most={MOST_DEPTHS}
+        onChange={(n) => put({ depths: n ?? rules.depths })}
+      />
+      <ChoiceField
+        label="Numbered from"
+        value={String(firstDepth) as '0' | '1'}
+        choices={[
+          ['0', '0'],
+          ['1', '1'],
+        ]}
+        onChange={(value) => setCapacity(session, family.name, { firstDepth: value === '1' ? 1 : 0 })}
+      />
+    </>
   );
 }
 

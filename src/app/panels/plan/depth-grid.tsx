@@ -41,8 +41,6 @@ export function DepthGrid({ family }: { family: Family }) {
     const clamp = (value: number, low: number, high: number) => Math.min(high, Math.max(low, value));
     go(clamp(at.depth + step[0], 0, rules.depths - 1), clamp(at.chamber + step[1], -1, rules.chambers - 1));
   };
-  const tab = (depth: number, chamber: number) =>
-    depth === Math.min(at.depth, rules.depths - 1) && chamber === Math.min(at.chamber, rules.chambers - 1) ? 0 : -1;
   return (
     <section className={styles.section} aria-labelledby="depth-grid-title">
       <h2 id="depth-grid-title" className={styles.title}>
@@ -62,69 +60,109 @@ export function DepthGrid({ family }: { family: Family }) {
         </thead>
         <tbody>
           {Array.from({ length: rules.depths }, (_, depth) => (
-            // biome-ignore lint/suspicious/noArrayIndexKey: a depth is its number
-            <tr key={depth}>
-              <th scope="row">
-                <button
-                  type="button"
-                  className={styles.depth}
-                  data-cell={`${depth} -1`}
-                  tabIndex={tab(depth, -1)}
-                  aria-label={`Depth ${depth + firstDepth}, every chamber`}
-                  title="Out of every chamber, or in again"
-                  onFocus={() => setAt({ depth, chamber: -1 })}
-                  onClick={() => put(toggleDepthEverywhere(rules, depth))}
-                >
-                  {depth + firstDepth}
-                </button>
-              </th>
-              {allowed.map((list, chamber) => {
-                const kind = cellKind(rules, list, depth, chamber);
-                return (
-                  // biome-ignore lint/suspicious/noArrayIndexKey: a chamber is its place
-                  <td key={chamber}>
-                    <button
-                      type="button"
-                      className={styles.cell}
-                      data-cell={`${depth} ${chamber}`}
-                      data-kind={kind}
-                      tabIndex={tab(depth, chamber)}
-                      aria-pressed={kind === 'used'}
-                      aria-label={`Depth ${depth + firstDepth} in chamber ${chamber + 1}: ${WORDS[kind]}`}
-                      onFocus={() => setAt({ depth, chamber })}
-                      onClick={() => put(toggleDepth(rules, chamber, depth))}
-                    >
-                      <CellMark kind={kind} />
-                    </button>
-                  </td>
-                );
-              })}
-            </tr>
+            <DepthRow
+              // biome-ignore lint/suspicious/noArrayIndexKey: a depth is its number
+              key={depth}
+              depth={depth}
+              rules={rules}
+              firstDepth={firstDepth}
+              at={at}
+              onAt={setAt}
+              put={put}
+            />
           ))}
         </tbody>
         {rules.progression === 'two-step' && !rules.master && (
           <ParityRow rules={rules} firstDepth={firstDepth} put={put} />
         )}
       </table>
-      <p className={styles.legend}>
-        <span>
-          <CellMark kind="used" /> used
-        </span>
-        <span>
-          <CellMark kind="excluded" /> excluded
-        </span>
-        {rules.master && (
-          <span>
-            <CellMark kind="master" /> top master
-          </span>
-        )}
-        {rules.progression === 'two-step' && (
-          <span>
-            <CellMark kind="parity" /> other parity
-          </span>
-        )}
-      </p>
+      <GridLegend rules={rules} />
     </section>
+  );
+}
+
+/** What the marks mean, as far as they can come up. */
+function GridLegend({ rules }: { rules: BittingRules }) {
+  return (
+    <p className={styles.legend}>
+      <span>
+        <CellMark kind="used" /> used
+      </span>
+      <span>
+        <CellMark kind="excluded" /> excluded
+      </span>
+      {rules.master && (
+        <span>
+          <CellMark kind="master" /> top master
+        </span>
+      )}
+      {rules.progression === 'two-step' && (
+        <span>
+          <CellMark kind="parity" /> other parity
+        </span>
+      )}
+    </p>
+  );
+}
+
+interface Place {
+  readonly depth: number;
+  /** -1: the head of the row. */
+  readonly chamber: number;
+}
+
+interface DepthRowProps {
+  readonly depth: number;
+  readonly rules: BittingRules;
+  readonly firstDepth: number;
+  /** The cell that the tabulator key leads to. */
+  readonly at: Place;
+  onAt(place: Place): void;
+  put(rules: BittingRules): void;
+}
+
+/** One depth in every chamber. */
+function DepthRow({ depth, rules, firstDepth, at, onAt, put }: DepthRowProps) {
+  const row = Math.min(at.depth, rules.depths - 1);
+  const column = Math.min(at.chamber, rules.chambers - 1);
+  const common = (chamber: number) => ({
+    type: 'button' as const,
+    'data-cell': `${depth} ${chamber}`,
+    tabIndex: depth === row && chamber === column ? 0 : -1,
+    onFocus: () => onAt({ depth, chamber }),
+  });
+  return (
+    <tr>
+      <th scope="row">
+        <button
+          {...common(-1)}
+          className={styles.depth}
+          aria-label={`Depth ${depth + firstDepth}, every chamber`}
+          title="Out of every chamber, or in again"
+          onClick={() => put(toggleDepthEverywhere(rules, depth))}
+        >
+          {depth + firstDepth}
+        </button>
+      </th>
+      {allowedDepths(rules).map((list, chamber) => {
+        const kind = cellKind(rules, list, depth, chamber);
+        return (
+          // biome-ignore lint/suspicious/noArrayIndexKey: a chamber is its place
+          <td key={chamber}>
+            <button
+              {...common(chamber)}
+              className={styles.cell}
+              data-kind={kind}
+              aria-pressed={kind === 'used'}
+              aria-label={`Depth ${depth + firstDepth} in chamber ${chamber + 1}: ${WORDS[kind]}`}
+              onClick={() => put(toggleDepth(rules, chamber, depth))}
+            >
+              <CellMark kind={kind} />
+            </button>
+          </td>
+        );
+      })}
+    </tr>
   );
 }
 

@@ -1,8 +1,8 @@
 import { useLayoutEffect, useMemo, useRef } from 'react';
-import { boxOf, NM_PER_MM } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { SectionStrength } from '../../../strength/strength.ts';
 import { shearBands } from '../../state/plan/shear-bands.ts';
+import { type ShearPlace, shearPlace } from '../../state/plan/shear-place.ts';
 import type { ShearScale } from '../../state/plan/shear-scale.ts';
 import { outlinePath } from '../draw/outline-path.ts';
 import styles from './shear-picture.module.css';
@@ -20,23 +20,11 @@ interface ShearPictureProps {
   readonly peak: string;
 }
 
-/** Room round the section for what is written beside it, pixels. */
-const MARGIN = 26;
-/** Room at the right for the words at the peak. */
-const BESIDE = 74;
-
-/** Where a section lies in a picture: pixels from nanometres. */
-interface Place {
-  readonly scale: number;
-  readonly x: number;
-  readonly y: number;
-}
-
 /** The shear over a section as bands with lines between them; the peak and sharp inner corners are marked. */
 export function ShearPicture(props: ShearPictureProps) {
   const { profile, section, scale, width, height, label, peak } = props;
   const canvas = useRef<HTMLCanvasElement>(null);
-  const place = useMemo(() => placeOf(profile, width, height), [profile, width, height]);
+  const place = useMemo(() => shearPlace(profile, width, height), [profile, width, height]);
   const cut = useMemo(() => {
     const { yieldLevel, levels } = scale;
     return {
@@ -56,7 +44,7 @@ export function ShearPicture(props: ShearPictureProps) {
         <path
           className={styles.outline}
           d={outlinePath(profile.ring)}
-          transform={`translate(${place.x} ${place.y}) scale(${place.scale * NM_PER_MM} ${-place.scale * NM_PER_MM})`}
+          transform={`translate(${place.x} ${place.y}) scale(${place.perMm} ${-place.perMm})`}
         />
         {section.sharpCorners.map((corner) => (
           <SharpMark key={`${corner.x} ${corner.y}`} {...at(corner)} reach={section.keepOut * place.scale} />
@@ -67,19 +55,12 @@ export function ShearPicture(props: ShearPictureProps) {
   );
 }
 
-function placeOf({ ring }: Profile, width: number, height: number): Place {
-  const { minX, maxX, minY, maxY } = boxOf(ring);
-  const scale = Math.min((width - MARGIN - BESIDE) / (maxX - minX), (height - 2 * MARGIN) / (maxY - minY));
-  const left = (width - BESIDE + MARGIN) / 2;
-  return { scale, x: left - (scale * (minX + maxX)) / 2, y: height / 2 + (scale * (minY + maxY)) / 2 };
-}
-
 /** Paints bands from the lowest up, then the lines between them, then the line at which the metal yields. */
 function paint(
   canvas: HTMLCanvasElement,
   { bands, yielding }: { bands: ReturnType<typeof shearBands>; yielding: readonly Float64Array[] },
   colours: readonly string[],
-  place: Place,
+  place: ShearPlace,
   width: number,
   height: number,
 ): void {

@@ -34,19 +34,7 @@ export function StrengthTable({ family, rows }: { family: Family; rows: readonly
     if (at >= 0) reveal(at);
   }, [at]);
   const end = barEnd(rows, torqueNm);
-  const onKeyDown = (event: KeyboardEvent) => {
-    const to = rowAfter(event.key, ids, picked);
-    if (to === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
-    event.preventDefault();
-    event.stopPropagation();
-    const row = rows.find(({ profile }) => profile.id === to);
-    if (row) pickProfile(selection, row.profile);
-  };
-  const onClick = (event: MouseEvent) => {
-    const target = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-row]') : null;
-    const row = target && rows[Number(target.dataset.row)];
-    if (row) pickProfile(selection, row.profile);
-  };
+  const { onKeyDown, onClick } = tableHands(rows, picked, (row) => pickProfile(selection, row.profile));
   return (
     <div ref={frame} className={styles.frame}>
       <table
@@ -83,6 +71,25 @@ export function StrengthTable({ family, rows }: { family: Family; rows: readonly
       </table>
     </div>
   );
+}
+
+/** What keys and the pointer do to the table. */
+function tableHands(rows: readonly StrengthRow[], picked: string | null, pick: (row: StrengthRow) => void) {
+  const ids = rows.map(({ profile }) => profile.id);
+  const onKeyDown = (event: KeyboardEvent) => {
+    const to = rowAfter(event.key, ids, picked);
+    if (to === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    event.stopPropagation();
+    const row = rows.find(({ profile }) => profile.id === to);
+    if (row) pick(row);
+  };
+  const onClick = (event: MouseEvent) => {
+    const target = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-row]') : null;
+    const row = target && rows[Number(target.dataset.row)];
+    if (row) pick(row);
+  };
+  return { onKeyDown, onClick };
 }
 
 /** The id of the row that a key leads to; undefined for keys that lead nowhere. */

@@ -36,7 +36,7 @@ function webOf(profile: Profile): BladeWeb {
 /**
  * Every blank and tool of a family in chart order, with what its blade bears in a material.
  *
- * @check tests/unit/app/strength-rows.test.ts
+ * @check tests/unit/app/examining-strength.test.ts
  */
 export function strengthRows(
   family: Family,
