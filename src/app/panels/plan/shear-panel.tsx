@@ -45,12 +45,11 @@ function Drawn({ family, row, section }: { family: Family; row: StrengthRow; sec
               scale={scale}
               width={size.width}
               height={size.height}
-              peak={peak}
               label={pictureWords(row, section, torqueText(torqueNm, units), peak, units)}
             />
           )}
         </div>
-        <Legend scale={scale} />
+        <Legend scale={scale} peak={peak} />
       </div>
       <p className={styles.note}>
         {torqueText(torqueNm, units)}, as if nothing yielded
@@ -62,15 +61,22 @@ function Drawn({ family, row, section }: { family: Family; row: StrengthRow; sec
 }
 
 /** The bands from the highest down, as in the picture. */
-function Legend({ scale }: { scale: ShearScale }) {
+function Legend({ scale, peak }: { scale: ShearScale; peak: string }) {
   const { texts, colours } = scale;
   return (
     <ol className={styles.legend} aria-label="Bands of shear stress">
+      <li className={styles.greatest}>
+        <svg width="20" height="20" viewBox="0 0 20 20" aria-hidden="true">
+          <circle cx="10" cy="10" r="7" />
+        </svg>
+        {peak}
+        <span className="unseen"> is the greatest</span>
+      </li>
       {texts
         .map((text, i) => (
           <li key={text}>
             <span className={styles.swatch} style={{ background: colours[i] }} aria-hidden="true" />
-            {i === texts.length - 1 ? `over ${text}` : text}
+            {i === texts.length - 1 ? `${text} +` : text}
           </li>
         ))
         .reverse()}

@@ -16,13 +16,11 @@ interface ShearPictureProps {
   readonly height: number;
   /** The picture in words. */
   readonly label: string;
-  /** The greatest stress, in words, beside its mark. */
-  readonly peak: string;
 }
 
 /** The shear over a section as bands with lines between them; the peak and sharp inner corners are marked. */
 export function ShearPicture(props: ShearPictureProps) {
-  const { profile, section, scale, width, height, label, peak } = props;
+  const { profile, section, scale, width, height, label } = props;
   const canvas = useRef<HTMLCanvasElement>(null);
   const place = useMemo(() => shearPlace(profile, width, height), [profile, width, height]);
   const cut = useMemo(() => {
@@ -36,7 +34,6 @@ export function ShearPicture(props: ShearPictureProps) {
     if (canvas.current) paint(canvas.current, cut, scale.colours, place, width, height);
   }, [cut, scale, place, width, height]);
   const at = (p: { x: number; y: number }) => ({ x: place.x + p.x * place.scale, y: place.y - p.y * place.scale });
-  const top = at(section.peakAt);
   return (
     <div className={styles.picture} role="img" aria-label={label} style={{ width, height }}>
       <canvas ref={canvas} className={styles.canvas} />
@@ -49,7 +46,7 @@ export function ShearPicture(props: ShearPictureProps) {
         {section.sharpCorners.map((corner) => (
           <SharpMark key={`${corner.x} ${corner.y}`} {...at(corner)} reach={section.keepOut * place.scale} />
         ))}
-        <PeakMark {...top} words={peak} edge={width - 4} />
+        <PeakMark {...at(section.peakAt)} />
       </svg>
     </div>
   );
@@ -106,23 +103,16 @@ function trace(pen: CanvasRenderingContext2D, part: Float64Array, closed: boolea
   if (closed) pen.closePath();
 }
 
-function PeakMark({ x, y, words, edge }: { x: number; y: number; words: string; edge: number }) {
-  const far = x + 30 < edge - 60 ? x + 26 : x - 26;
-  const right = far > x;
+function PeakMark({ x, y }: { x: number; y: number }) {
   return (
     <g className={styles.peak}>
-      <path className={styles.halo} d={`M${x} ${y}L${far} ${y - 14}`} />
-      <path d={`M${x} ${y}L${far} ${y - 14}`} />
-      <circle className={styles.halo} cx={x} cy={y} r={6} />
-      <circle cx={x} cy={y} r={6} />
-      <text x={right ? far + 4 : far - 4} y={y - 12} textAnchor={right ? 'start' : 'end'}>
-        {words}
-      </text>
+      <circle className={styles.halo} cx={x} cy={y} r={7} />
+      <circle cx={x} cy={y} r={7} />
     </g>
   );
 }
 
-/** A triangle with its point at the corner, and the reach within which no peak is told. */
+/** A cross at the corner, and round it the reach within which no peak is told. */
 function SharpMark({ x, y, reach }: { x: number; y: number; reach: number }) {
   return (
     <g className={styles.sharp}>

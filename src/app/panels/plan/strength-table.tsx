@@ -3,7 +3,13 @@ import type { Family } from '../../../family/family.ts';
 import { MATERIALS } from '../../../strength/materials.ts';
 import { readingText, type Units } from '../../state/length-text.ts';
 import { barEnd, type StrengthRow } from '../../state/plan/strength-rows.ts';
-import { limitText, momentText, sectionAreaText, torqueText, verdictWords } from '../../state/plan/strength-words.ts';
+import {
+  momentText,
+  sectionAreaText,
+  torqueNumber,
+  torqueText,
+  verdictWords,
+} from '../../state/plan/strength-words.ts';
 import { pickProfile } from '../../state/selection-state.ts';
 import { walk } from '../../state/walk.ts';
 import { useWindowOfRows } from '../tiers/use-window-of-rows.ts';
@@ -117,7 +123,7 @@ function Head({ units, torqueNm }: { units: Units; torqueNm: number }) {
         <th scope="col" className={styles.wide}>
           J
         </th>
-        <th scope="col">Torque to yield, and to full plasticity</th>
+        <th scope="col">Least torque to yield, then to full plasticity</th>
         <th scope="col">At {torqueText(torqueNm, units)}</th>
         <th scope="col" className={styles.materials}>
           Materials that do
@@ -163,7 +169,7 @@ const Row = memo(function Row({ row, index, top, picked, units, torqueNm, end }:
         {limits && <StrengthBar limits={limits} torqueNm={torqueNm} end={end} />}
         {limits ? (
           <span>
-            {limitText(limits.yieldNm, units)}, then {limitText(limits.plasticNm, units)}
+            {torqueNumber(limits.yieldNm.low, units)} then {torqueText(limits.plasticNm.low, units)}
           </span>
         ) : (
           <span>{trouble || 'not solved yet'}</span>
