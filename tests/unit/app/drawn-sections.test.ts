@@ -1,8 +1,12 @@
 import { expect, test } from 'vitest';
 import { drawnPair, drawnSections, namedSites, siteNumber } from '../../../src/app/state/plan/drawn-sections.ts';
+import { outlineKey } from '../../../src/app/state/plan/examining-strength.ts';
+import { planStrength } from '../../../src/app/state/plan/plan-strength.ts';
 import { planReadings } from '../../../src/app/state/plan/report-readings.ts';
 import { siteWords, stoppingSites } from '../../../src/app/state/plan/sections-rows.ts';
 import { thinnestWeb } from '../../../src/profile/thinnest-web.ts';
+import { findStrength } from '../../../src/strength/find-strength.ts';
+import { USUAL_MATERIAL } from '../../../src/strength/materials.ts';
 import { CAMPUS, drawn, questionOf, solved } from './planned-campus.ts';
 
 const question = questionOf(CAMPUS);
@@ -41,6 +45,20 @@ test('wards are told by the names of their sites, and those that stop a blank ar
   expect(siteWords([2, 0, 1], sites, true)).toBe('a (depth 2) and c (depth 1)');
   expect(siteWords([0, 0, 0], sites, false)).toBe('none');
   expect(stoppingSites([2, 1, 0], [1, 1, 1], sites)).toEqual(['a']);
+});
+
+test('the weakest blank is named once all are examined, by the torque at which it first yields', () => {
+  const { blanks } = drawnSections(confirmed);
+  const strengthOf = (blank: (typeof blanks)[number]) => findStrength({ ...blank, gap: 0.02, mostTriangles: 3_000 });
+  const known = new Map(blanks.slice(1).map((blank) => [outlineKey(blank), strengthOf(blank)]));
+  const material = USUAL_MATERIAL;
+  expect(planStrength(blanks, { known }, material)).toMatchObject({ done: blanks.length - 1, weakest: -1 });
+  known.set(outlineKey(blanks[0]), strengthOf(blanks[0]));
+  const { limits, weakest } = planStrength(blanks, { known }, material);
+  const lows = limits.map((limit) => limit?.yieldNm.low ?? 0);
+  expect(lows[weakest]).toBe(Math.min(...lows));
+  // It has the most metal milled off: all grooves of the plan.
+  expect(question.access.blanks[weakest].rank).toBe('all-section');
 });
 
 test('the report names the blank with the thinnest web of each rank and the keyways of the longest ward', () => {

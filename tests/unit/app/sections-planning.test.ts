@@ -93,6 +93,19 @@ test('a longer search shows the best so far and its bound, keeps it when cancell
   expect(planDrawings).toHaveLength(3);
 });
 
+test('a search that is begun while the sections are drawn is cancelled as a search, and they are drawn after it', async () => {
+  const { planning: plans, solvings, planDrawings } = planning();
+  const question = questionOf(CAMPUS);
+  plans.ask(question);
+  solvings[0].finish(solved(question));
+  await turn();
+  plans.improve(5);
+  expect(planDrawings[0].cancelled).toBe(true);
+  expect(plans.store.getState()).toMatchObject({ phase: 'improving', drawing: { phase: 'none' } });
+  plans.stop();
+  expect(plans.store.getState()).toMatchObject({ phase: 'stopped', drawing: { phase: 'drawing' } });
+});
+
 test('a job that fails says why, and can be taken up again', async () => {
   const { planning: plans, solvings } = planning();
   plans.ask(questionOf(CAMPUS));

@@ -57,7 +57,7 @@ test('bounds, changes and work have words of their own', () => {
   expect(changeWords({ options: { depths: 2 } }, { blade }, 'mm').key).toBe('Use 2 depths per site');
   expect(changeWords({ options: { stops: 1 } }, { blade }, 'mm').key).toBe('Stop by 1 ward');
   expect(changeWords({ blade: { height: 9_000_000 } }, { blade }, 'mm')).toEqual({
-    key: 'Make it 9.000 mm',
+    key: 'Make the blade 9.000 mm high',
     what: 'With a blade 0.600 mm higher',
   });
   expect(changeWords({ blade: { heightStep: 800_000 } }, { blade }, 'mm').what).toBe(

@@ -2,7 +2,13 @@ import { expect, test } from 'vitest';
 import { openText } from '../../../src/app/state/document-state.ts';
 import { undo } from '../../../src/app/state/edit-document.ts';
 import { drawnSections } from '../../../src/app/state/plan/drawn-sections.ts';
-import { heldAs, heldBlank, plannedProfiles, takenStanding } from '../../../src/app/state/plan/taken-standing.ts';
+import {
+  heldAs,
+  heldBlank,
+  plannedProfiles,
+  stoppingWards,
+  takenStanding,
+} from '../../../src/app/state/plan/taken-standing.ts';
 import { takeSections, takingCounts } from '../../../src/app/state/plan/taking-sections.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
 import { entryMatrix } from '../../../src/family/entry-matrix.ts';
@@ -56,13 +62,13 @@ test('taking is one step of undo and keeps what was drawn by hand only where tha
   expect(takeSections(session, confirmed, true)).toBeNull();
   expect(document().family.profiles).toHaveLength(12);
   expect(plannedProfiles(document())).toHaveLength(11);
-  expect(takenStanding(document(), question.access, sections, null)).toEqual({ kind: 'same' });
+  expect(takenStanding(document(), question, sections, null)).toEqual({ kind: 'same' });
   // The id was had by a section that was kept, so the planned keyway took another one and is still known.
   expect(heldAs(document().family, sections.openings[0])?.id).toBe('heron-keyway-2');
   expect(takingCounts(session, confirmed)).toMatchObject({ replaced: 11, others: 1 });
   undo(session.documents);
   expect(document().family.profiles).toHaveLength(1);
-  expect(takenStanding(document(), question.access, sections, null)).toEqual({ kind: 'none' });
+  expect(takenStanding(document(), question, sections, null)).toEqual({ kind: 'none' });
   expect(takeSections(session, confirmed, false)).toBeNull();
   expect(document().family.profiles).toHaveLength(11);
 });
@@ -71,15 +77,15 @@ test('sections from an earlier search serve the plan where every judged pair is 
   const { session, document } = opened();
   takeSections(session, confirmed, false);
   const other = { ...sections, blanks: sections.blanks.slice(1) };
-  expect(takenStanding(document(), question.access, other, null)).toEqual({ kind: 'waiting' });
-  expect(takenStanding(document(), question.access, other, judged(document().family))).toEqual({ kind: 'serves' });
+  expect(takenStanding(document(), question, other, null)).toEqual({ kind: 'waiting' });
+  expect(takenStanding(document(), question, other, judged(document().family))).toEqual({ kind: 'serves' });
 });
 
 test('a plan that was changed since finds the pairs, blanks and keyways that no longer belong to it', () => {
   const { session, document } = opened();
   takeSections(session, confirmed, false);
   const fits = judged(document().family);
-  const alone = (holders: object) => questionOf({ ...CAMPUS, plan: { ...CAMPUS.plan, holders } }).access;
+  const alone = (holders: object) => questionOf({ ...CAMPUS, plan: { ...CAMPUS.plan, holders } });
   const more = alone([...CAMPUS.plan.holders, { id: 'cook', name: 'Cook', enters: ['knot', 'rail'] }]);
   expect(takenStanding(document(), more, null, fits)).toMatchObject({ kind: 'outdated', wrong: [], extra: [] });
   const fewer = alone([CAMPUS.plan.holders[0]]);
@@ -90,8 +96,23 @@ test('a plan that was changed since finds the pairs, blanks and keyways that no 
     ...question.access,
     table: question.access.table.map((row, s) => row.map((cell, b) => (s === 1 && b === 5 ? turned(cell) : cell))),
   };
-  const wrong = takenStanding(document(), access, null, fits);
+  const wrong = takenStanding(document(), { ...question, access }, null, fits);
   expect(wrong.kind === 'outdated' && wrong.wrong.map(({ opening }) => opening.name)).toEqual(['Smew keyway']);
+});
+
+test('sections that are stopped by fewer wards than the plan now asks for are outdated', () => {
+  const { session, document } = opened();
+  takeSections(session, confirmed, false);
+  const fits = judged(document().family);
+  const twice = { access: question.access, plan: { ...question.plan, stops: 2 } };
+  const told = takenStanding(document(), twice, null, fits);
+  expect(told.kind).toBe('outdated');
+  const wrong = told.kind === 'outdated' ? told.wrong : [];
+  for (const { blank, opening, wanted } of wrong) {
+    expect(wanted).toBe('stopped');
+    expect(stoppingWards(opening, blank)).toBe(1);
+  }
+  expect(stoppingWards(sections.openings[0], sections.blanks[0])).toBe(0);
 });
 
 test('a blank is known by its id, also with a number behind it', () => {

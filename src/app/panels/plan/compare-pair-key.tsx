@@ -1,7 +1,9 @@
 import type { Family } from '../../../family/family.ts';
 import type { Profile } from '../../../profile/profile.ts';
+import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { heldAs } from '../../state/plan/taken-standing.ts';
 import { useSession } from '../use-store.ts';
+import styles from './compare-pair-key.module.css';
 
 interface ComparePairKeyProps {
   readonly family: Family;
@@ -10,21 +12,25 @@ interface ComparePairKeyProps {
   readonly opening: Profile | undefined;
 }
 
-/** Shows a pair of the plan in Compare, once its sections are in the family. */
+const FIRST = 'Take these sections first; then each pair can be looked at in Compare.';
+
+/** Shows a pair of the plan in Compare, once its sections are in the family; before that it says so. */
 export function ComparePairKey({ family, blank, opening }: ComparePairKeyProps) {
-  const { selection } = useSession();
+  const session = useSession();
   const entrantId = blank && heldAs(family, blank)?.id;
   const openingId = opening && heldAs(family, opening)?.id;
   const isThere = entrantId !== undefined && openingId !== undefined;
+  const press = () => {
+    if (isThere) session.selection.setState({ entrantId, openingId, part: 'entrant', view: 'compare' });
+    else sectionsLookOf(session).setState({ said: FIRST });
+  };
   return (
     <button
       type="button"
-      className="key"
-      disabled={!isThere}
-      title={
-        isThere ? 'Look at this pair large' : 'Take these sections first; then the pair can be looked at in Compare'
-      }
-      onClick={() => isThere && selection.setState({ entrantId, openingId, part: 'entrant', view: 'compare' })}
+      className={`key ${styles.key}`}
+      aria-disabled={!isThere}
+      title={isThere ? 'Look at this pair large' : FIRST}
+      onClick={press}
     >
       Compare
     </button>

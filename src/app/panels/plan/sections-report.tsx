@@ -8,6 +8,7 @@ import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { countWord } from '../../state/plan/sections-words.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { ComparePairKey } from './compare-pair-key.tsx';
+import { PlanStrengthLine } from './plan-strength-line.tsx';
 import styles from './sections-report.module.css';
 import type { FoundSections } from './use-sections.ts';
 
@@ -51,6 +52,7 @@ function ReportLines({ family, found, report, units }: ReportLinesProps) {
       <PairLine family={family} parts={parts} term="Guard margin" pair={guard} none="no wear lets any pair in">
         {guard && `goes in after ${wearLengthText(guard.length, units)} of wear of both`}
       </PairLine>
+      <PlanStrengthLine family={family} found={found} />
       <ReadingsTable found={found} rows={planReadings(report, found.question.access)} units={units} />
     </>
   );

@@ -3,7 +3,7 @@ import type { Family } from '../../../family/family.ts';
 import type { SectionsQuestion } from '../../state/plan/sections-question.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { countWord } from '../../state/plan/sections-words.ts';
-import { type TakenStanding, takenStanding } from '../../state/plan/taken-standing.ts';
+import { type TakenStanding, takenStanding, type WrongPair } from '../../state/plan/taken-standing.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './taken-line.module.css';
 import { useFoundSections } from './use-sections.ts';
@@ -42,7 +42,7 @@ export function useTakenStanding(family: Family, question: SectionsQuestion): Ta
   const fits = useStore(results, (s) => s.fits);
   const drawn = useFoundSections(family)?.drawn ?? null;
   return useMemo(
-    () => (document ? takenStanding(document, question.access, drawn, fits) : { kind: 'none' }),
+    () => (document ? takenStanding(document, question, drawn, fits) : { kind: 'none' }),
     [document, question, drawn, fits],
   );
 }
@@ -59,8 +59,7 @@ function whyOutdated({ wrong, missing, extra }: Extract<TakenStanding, { kind: '
   const [first] = wrong;
   if (first) {
     const more = wrong.length > 1 ? `, and ${countWord(wrong.length - 1, 'pair')} more` : '';
-    const what = first.wanted === 'enters' ? 'must enter' : 'must not enter';
-    return `${first.blank.name} ${what} ${first.opening.name} and ${first.wanted === 'enters' ? 'does not' : 'does'}${more}`;
+    return `${first.blank.name} ${WRONG_WORDS[first.wanted](first.opening.name)}${more}`;
   }
   const told = [
     missing.length > 0 ? `without ${someOf(missing)}` : '',
@@ -68,6 +67,12 @@ function whyOutdated({ wrong, missing, extra }: Extract<TakenStanding, { kind: '
   ];
   return told.filter((words) => words !== '').join(', ');
 }
+
+const WRONG_WORDS: Readonly<Record<WrongPair['wanted'], (keyway: string) => string>> = {
+  enters: (keyway) => `must enter ${keyway} and does not`,
+  blocked: (keyway) => `must not enter ${keyway} and does`,
+  stopped: (keyway) => `is stopped in ${keyway} by fewer wards than are asked for`,
+};
 
 function someOf(names: readonly string[]): string {
   const [first, second] = names;

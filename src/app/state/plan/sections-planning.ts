@@ -107,6 +107,8 @@ export class SectionsPlanning {
     const { asked } = this.store.getState();
     if (!asked || asked.hindrance) return;
     this.drop();
+    // A drawing on its way gives way to the search, and is begun anew after it.
+    if (this.store.getState().drawing.phase === 'drawing') this.store.setState({ drawing: { phase: 'none' } });
     this.search('improving', seconds);
   }
 

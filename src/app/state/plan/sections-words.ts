@@ -95,20 +95,21 @@ export function changeWords(
     };
   if (options?.reserve !== undefined) return { key: 'Keep no reserve', what: 'Without room for sections to come' };
   if (blade?.sides !== undefined) return { key: 'Mill both faces', what: 'With grooves on both faces' };
-  const lengths: readonly (readonly [keyof PlannedLengths, string])[] = [
-    ['height', 'blade'],
-    ['cutZone', 'zone kept for the cuts'],
-    ['heightStep', 'step from groove to groove'],
-  ];
-  for (const [field, name] of lengths) {
+  for (const [field, name, keyOf] of CHANGED_LENGTHS) {
     const to = blade?.[field];
     if (to === undefined) continue;
     const larger = field === 'height' ? 'higher' : 'larger';
     const more = to > plan.blade[field] ? larger : 'smaller';
     const by = readingText(Math.abs(to - plan.blade[field]), units);
-    return { key: `Make it ${readingText(to, units)}`, what: `With a ${name} ${by} ${more}` };
+    return { key: keyOf(readingText(to, units)), what: `With a ${name} ${by} ${more}` };
   }
   return { key: 'Change the blade', what: 'With another blade' };
 }
 
-type PlannedLengths = Pick<Plan['blade'], 'height' | 'cutZone' | 'heightStep'>;
+type ChangedLength = keyof Pick<Plan['blade'], 'height' | 'cutZone' | 'heightStep'>;
+
+const CHANGED_LENGTHS: readonly (readonly [ChangedLength, string, (length: string) => string])[] = [
+  ['height', 'blade', (length) => `Make the blade ${length} high`],
+  ['cutZone', 'zone kept for the cuts', (length) => `Keep ${length} for the cuts`],
+  ['heightStep', 'step from groove to groove', (length) => `Step by ${length}`],
+];

@@ -6,13 +6,14 @@ import type { Access } from '../../../plan/access.ts';
 import { outlineKey } from '../../../profile/outline-key.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { DrawnSections } from './drawn-sections.ts';
+import type { SectionsQuestion } from './sections-question.ts';
 
 /** A planned pair of the family that is not as the plan asks. */
 export interface WrongPair {
   readonly blank: Profile;
   readonly opening: Profile;
-  /** What the plan asks for. */
-  readonly wanted: 'enters' | 'blocked';
+  /** What the plan asks for; stopped: it is blocked, but by too few wards. */
+  readonly wanted: 'enters' | 'blocked' | 'stopped';
 }
 
 /**
@@ -44,7 +45,7 @@ export function plannedProfiles({ file, family }: FamilyDocument): Profile[] {
  */
 export function takenStanding(
   document: FamilyDocument,
-  access: Access,
+  { access, plan }: Pick<SectionsQuestion, 'access' | 'plan'>,
   drawn: DrawnSections | null,
   fits: KnownFits | null,
 ): TakenStanding {
@@ -53,7 +54,7 @@ export function takenStanding(
   if (drawn && isSame(planned, drawn)) return { kind: 'same' };
   const held = heldParts(planned, access);
   if (held.missing.length > 0 || held.extra.length > 0) return { kind: 'outdated', wrong: [], ...held };
-  return judged(access, held, fits);
+  return judged(access, plan.stops, held, fits);
 }
 
 function isSame(planned: readonly Profile[], { openings, blanks }: DrawnSections): boolean {
@@ -104,7 +105,12 @@ export function heldBlank(blanks: readonly Profile[], id: string): Profile | und
   return blanks.find((blank) => blank.id === id) ?? blanks.find((blank) => numbered(blank.id));
 }
 
-function judged({ table }: Access, { openings, blanks }: HeldParts, fits: KnownFits | null): TakenStanding {
+function judged(
+  { table }: Access,
+  stops: number,
+  { openings, blanks }: HeldParts,
+  fits: KnownFits | null,
+): TakenStanding {
   const verdictOf = verdicts(fits);
   const wrong: WrongPair[] = [];
   for (const [s, opening] of openings.entries())
@@ -113,10 +119,40 @@ function judged({ table }: Access, { openings, blanks }: HeldParts, fits: KnownF
       if (!opening || !blank || cell === null) continue;
       const verdict = verdictOf(blank.id, opening.id);
       if (!verdict) return { kind: 'waiting' };
-      const wanted = cell === 1 ? 'enters' : 'blocked';
-      if (verdict !== wanted) wrong.push({ blank, opening, wanted });
+      const wanted = wrongBy({ opening, blank, verdict }, cell, stops);
+      if (wanted) wrong.push({ blank, opening, wanted });
     }
   return wrong.length === 0 ? { kind: 'serves' } : { kind: 'outdated', wrong, missing: [], extra: [] };
+}
+
+/** What a judged pair lacks of what the plan asks; null where nothing. */
+function wrongBy(
+  { opening, blank, verdict }: { readonly opening: Profile; readonly blank: Profile; readonly verdict: Verdict },
+  cell: 0 | 1,
+  stops: number,
+): WrongPair['wanted'] | null {
+  if (cell === 1) return verdict === 'enters' ? null : 'enters';
+  if (verdict !== 'blocked') return 'blocked';
+  return stoppingWards(opening, blank) < stops ? 'stopped' : null;
+}
+
+/**
+ * How many wards of a milled keyway stand in a milled blank's way, each by itself: no groove of the blank on that side, at
+ * about that height, is as deep. Infinity where one of them is not milled.
+ */
+export function stoppingWards(opening: Profile, blank: Profile): number {
+  if (!opening.milled || !blank.milled) return Number.POSITIVE_INFINITY;
+  const { grooves } = blank.milled;
+  // Wards are drawn smaller than their grooves by the gap, so a groove for them is no shallower than they are.
+  return opening.milled.grooves.filter(
+    (ward) =>
+      !grooves.some(
+        ({ side, bottom, width, depth }) =>
+          side === ward.side &&
+          Math.abs(bottom + width / 2 - ward.bottom - ward.width / 2) < width &&
+          depth >= ward.depth,
+      ),
+  ).length;
 }
 
 /** The verdicts that are known, by the ids of blank and opening. */
