@@ -24,8 +24,9 @@ export const AccessFoot = memo(function AccessFoot({ plan, access }: { plan: Pla
   return (
     <section className={styles.foot} aria-label="What it comes to">
       <p className={styles.tally} aria-live="polite">
-        <b>{neededWords(access)}.</b> Of the pairs <b>{must}</b> must enter, <b>{not}</b> must not, <b>{free}</b>{' '}
-        {free === 1 ? 'is' : 'are'} free. <span className={styles.count}>{faultWords(access.faults)}.</span>
+        <b>{neededWords(access)}.</b> Of the pairs <b>{must.toLocaleString('en')}</b> must enter,{' '}
+        <b>{not.toLocaleString('en')}</b> must not, <b>{free.toLocaleString('en')}</b> {free === 1 ? 'is' : 'are'} free.{' '}
+        <span className={styles.count}>{faultWords(access.faults)}.</span>
       </p>
       <div className={styles.lists}>
         <Blanks plan={plan} access={access} />

@@ -55,9 +55,7 @@ export function WallHead({ entrant, openingCount }: { entrant: Profile | null; o
       )}
       <AlteredLine />
       {trouble && <p role="alert">These figures could not be had: {trouble}</p>}
-      {!entrant && (
-        <p className={styles.advice}>Add profiles of the kind “blank” or “tool” to its file and open it again.</p>
-      )}
+      {!entrant && <p className={styles.advice}>Make one in Draw, import one, or plan the family.</p>}
     </header>
   );
 }

@@ -24,7 +24,7 @@ export function Wall({ family }: { family: Family }) {
       {openings.length === 0 ? (
         <EmptyNotice
           title="This family has no keyways"
-          what="Add profiles of the kind “opening” to its file and open it again: each becomes a keyway of the block."
+          what="Make one in Draw, import one, or plan the family: each becomes a keyway of the block."
         />
       ) : (
         <Block openings={openings} />
