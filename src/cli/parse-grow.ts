@@ -1,5 +1,3 @@
-import type { ParsedCommand } from './parse-command.ts';
-
 /** What `grow` is asked for. */
 export interface GrowCommand {
   readonly name: 'grow';
@@ -12,6 +10,11 @@ export interface GrowCommand {
   /** Whether the widest blank that passes all openings stands for an all-section blank. */
   readonly passage: boolean;
 }
+
+/** The command, or what is wrong with its options. */
+type ParsedGrowCommand =
+  | { readonly ok: true; readonly command: GrowCommand }
+  | { readonly ok: false; readonly fault: string };
 
 /** The options of `grow` that take a text. */
 export const GROW_OPTIONS = ['between', 'allow'] as const;
@@ -27,7 +30,7 @@ interface GrowValues {
 export function toGrowCommand(
   file: string,
   { between, allow = [], passage = false, json = false }: GrowValues,
-): ParsedCommand {
+): ParsedGrowCommand {
   const pair = between && listed(between);
   if (pair && (pair.length !== 2 || pair.includes('') || pair[0] === pair[1]))
     return { ok: false, fault: '--between needs the ids of two openings parted by a comma' };

@@ -1,5 +1,3 @@
-import type { ParsedCommand } from './parse-command.ts';
-
 /** What a straight milling cutter and a plain blade are for a passage; micrometres and degrees. */
 export interface MilledWish {
   readonly flankDeg: number;
@@ -21,6 +19,11 @@ export interface PassageCommand {
   /** Present where the blank is restricted to straight cutters. */
   readonly milled?: MilledWish;
 }
+
+/** The command, or what is wrong with its options. */
+type ParsedPassageCommand =
+  | { readonly ok: true; readonly command: PassageCommand }
+  | { readonly ok: false; readonly fault: string };
 
 /** The options of `passage` that take a number, each with its unit, its greatest value and what it is where not given. */
 const MILLED = {
@@ -44,7 +47,7 @@ type PassageValues = {
 } & { readonly [option in MilledOption]?: string[] };
 
 /** The command, or what is wrong with its options. */
-export function toPassageCommand(file: string, values: PassageValues): ParsedCommand {
+export function toPassageCommand(file: string, values: PassageValues): ParsedPassageCommand {
   const { openings, milled = false, json = false } = values;
   const ids = openings?.flatMap((list) => list.split(',')).map((id) => id.trim());
   if (ids?.some((id) => id === '')) return { ok: false, fault: '--openings needs ids of openings parted by commas' };

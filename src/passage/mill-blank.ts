@@ -66,7 +66,7 @@ const MOST_TRIED = 200;
  * @yields how many of the places of the ends are done.
  * @returns null where no such blade is left.
  * @accuracy the greatest among the faces, ends and radii that are tried; no claim that there is no greater one.
- * @check tests/unit/passage/mill-blank.test.ts, tests/laws/mill-blank.test.ts
+ * @check tests/unit/passage/mill-passage.test.ts, tests/laws/mill-blank.test.ts
  */
 export function* bladeWithin(
   outline: Ring,

@@ -62,7 +62,7 @@ const BEYOND = 1_500_000;
  * @param keyways each where it lies round that blank.
  * @param gap what a new ward leaves in a groove, nanometres.
  * @returns sites from below, left before right; what the fit core thinks of them is not asked here.
- * @check tests/unit/plan/grow-sites.test.ts
+ * @check tests/unit/plan/grow-family.test.ts
  */
 export function growSites(top: Ring, keyways: readonly PlacedKeyway[], gap: number): GrowGround {
   const grooves = indentsOf(top);

@@ -116,6 +116,40 @@ test('Compare tells ward by ward which groove lets it by, and a line lights its 
   expect(await graveAxeFindings(page)).toEqual([]);
 });
 
+test('restricted to a straight cutter it says what that costs and what else it would enter, and is made milled', async () => {
+  const { page } = app;
+  await openPassage(page);
+  await page.getByRole('button', { name: 'None', exact: true }).click();
+  for (const name of ['Heron keyway', 'Smew keyway'])
+    await list(page)
+      .getByRole('checkbox', { name: `Has to pass ${name}` })
+      .press('Space');
+  await expect.poll(() => headline(page)).toMatch(/passes both keyways$/);
+  await page.getByLabel('Form', { exact: true }).selectOption('milled');
+  await page.locator('[data-milling="found"]').waitFor();
+  await page
+    .locator('[data-also]')
+    .getByText(/^enters, 0\.\d+ mm all round$/)
+    .waitFor();
+  await page.getByText('Less than in any form').waitFor();
+  expect(await graveAxeFindings(page)).toEqual([]);
+  await takeScreenshots(page, 'passage-milled');
+  const height = page.getByLabel('Height of the plain blade');
+  await height.fill('20');
+  await height.press('Enter');
+  await page
+    .getByRole('alert')
+    .getByText(/^This cutter can mill no blank/)
+    .waitFor();
+  await height.fill('8');
+  await height.press('Enter');
+  await expect.poll(() => headline(page)).toMatch(/^A blank of 2\.0\d × 8\.00 mm passes both keyways$/);
+  await page.getByRole('button', { name: 'Make a blank from this' }).click();
+  await page.getByRole('button', { name: 'Open in Draw' }).click();
+  await page.locator('[data-view="draw"]').waitFor();
+  await page.keyboard.press('Control+z');
+});
+
 const box = (width: number, height: number) => [
   [0, 0],
   [width, 0],

@@ -1,7 +1,6 @@
 import type { Family } from '../../../family/family.ts';
-import { boxOf } from '../../../geom/point.ts';
 import type { GrowProposal, GrowReport } from '../../../plan/grow.ts';
-import { sizeText } from '../../state/length-text.ts';
+import { blankSize } from '../../state/plan/grow-frame.ts';
 import { growStateOf } from '../../state/plan/grow-state.ts';
 import { clearanceLength, guardLength, guardText, namesOf } from '../../state/plan/grow-words.ts';
 import { addGrown, proposedName } from '../../state/plan/growing.ts';
@@ -36,12 +35,11 @@ function Picked({ family, report, proposal }: PickedProps) {
   const { settings } = useSession();
   const units = useStore(settings, (s) => s.units);
   const nameOf = namesOf(family);
-  const box = boxOf(proposal.blank.ring);
   const facts: Fact[] = [
     { term: 'Guard margin', value: guardLength(proposal.guard, units) },
     ...(proposal.guard ? [{ term: 'Set by', value: guardText(proposal.guard, nameOf) }] : []),
     { term: 'Smallest clearance', value: clearanceLength(proposal.clearance, units) },
-    { term: 'Its blank', value: sizeText(box.maxX - box.minX, box.maxY - box.minY, units) },
+    { term: 'Its blank', value: blankSize(proposal, units) },
     ...(proposal.roomAfter === null ? [] : [{ term: 'Room after it', value: `at most ${proposal.roomAfter} more` }]),
   ];
   const number = report.proposals.indexOf(proposal) + 1;
