@@ -71,7 +71,7 @@ export function barEnd(rows: readonly StrengthRow[], torqueNm: number): number {
   return 1.05 * Math.max(torqueNm * 1.2, ...rows.map(({ limits }) => limits?.plasticNm.high ?? 0));
 }
 
-/** The line over the table: how many blades bear the torque. */
+/** The line over the table: how many blades bear the torque, of those that are solved. */
 export function strengthHeadline(rows: readonly StrengthRow[], torque: string): string {
   const known = rows.filter(({ verdict }) => verdict !== null);
   if (known.length === 0) return 'Strength of the blades';
@@ -79,5 +79,5 @@ export function strengthHeadline(rows: readonly StrengthRow[], torque: string): 
   const lost = known.filter(({ verdict }) => verdict === 'too-much').length;
   const some = bearing === 0 ? 'None' : String(bearing);
   const rest = lost === 0 ? 'none twists through' : `${lost} ${lost === 1 ? 'twists' : 'twist'} through`;
-  return `${some} of ${known.length} blades ${bearing === 1 ? 'bears' : 'bear'} ${torque} without yielding, ${rest}`;
+  return `${some} of ${known.length} blades ${bearing === 1 ? 'bears' : 'bear'} ${torque} without yielding, ${rest}${known.length < rows.length ? ', so far' : ''}`;
 }
