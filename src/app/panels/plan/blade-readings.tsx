@@ -1,6 +1,7 @@
 import { useDeferredValue, useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { oneMoreSite } from '../../../plan/one-more-site.ts';
+import { takeRoom } from '../../state/plan/blade-editing.ts';
 import { gapFacts, moreRoomWords, siteFacts, siteName } from '../../state/plan/blade-words.ts';
 import { FactList } from '../fact-list.tsx';
 import readings from '../readings.module.css';
@@ -36,7 +37,8 @@ function PickedSite({ now: { blade, gap, layout, picked } }: { now: BladeNow }) 
 
 /** Which limit keeps the number of sites down, and what one more would need. */
 function Binding({ now: { blade, gap, layout, plan } }: { now: BladeNow }) {
-  const units = useStore(useSession().settings, (s) => s.units);
+  const session = useSession();
+  const units = useStore(session.settings, (s) => s.units);
   const asked = useDeferredValue(blade);
   const more = useMemo(() => oneMoreSite(asked, gap, plan.depths), [asked, gap, plan.depths]);
   const isFaulty = layout.limits.some(({ kind }) => kind === 'fault');
@@ -61,7 +63,11 @@ function Binding({ now: { blade, gap, layout, plan } }: { now: BladeNow }) {
           <h3>One more site needs one of</h3>
           <ul className={styles.more}>
             {more.map((room) => (
-              <li key={room.field}>{moreRoomWords(room, units)}</li>
+              <li key={room.field}>
+                <button type="button" className="key" onClick={() => takeRoom(session, blade, gap, room)}>
+                  {moreRoomWords(room, units)}
+                </button>
+              </li>
             ))}
           </ul>
         </>
@@ -72,7 +78,8 @@ function Binding({ now: { blade, gap, layout, plan } }: { now: BladeNow }) {
 }
 
 function Gap({ now: { gap, layout } }: { now: BladeNow }) {
-  const units = useStore(useSession().settings, (s) => s.units);
+  const { plan, settings } = useSession();
+  const units = useStore(settings, (s) => s.units);
   return (
     <section className={readings.part} aria-labelledby="blade-gap">
       <h2 id="blade-gap" className={readings.title}>
@@ -84,6 +91,9 @@ function Gap({ now: { gap, layout } }: { now: BladeNow }) {
         for certain where it is deeper by two such gaps, the play to one side, and by what the tolerance of both parts
         takes off the four surfaces that meet.
       </p>
+      <button type="button" className="key" onClick={() => plan.setState({ sheet: 'sections' })}>
+        Plan the sections
+      </button>
     </section>
   );
 }

@@ -2,6 +2,8 @@ import { toFileLength } from '../../../family/file-length.ts';
 import type { BladeLimits } from '../../../family/plan.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { FamilyFile } from '../../../interchange/json/schema.ts';
+import type { MoreRoom } from '../../../plan/one-more-site.ts';
+import { leastWebOf, type PlanGap } from '../../../plan/plan-gap.ts';
 import { commitFamily } from '../edit-document.ts';
 import type { Session } from '../session.ts';
 import { bladeLookOf } from './blade-state.ts';
@@ -26,6 +28,13 @@ export function changeGap(session: Session, field: GapField, nm: number): void {
     if (field === 'leastWeb') return session.doors.mill.putLeastWeb(file, nm > 0 ? nm : null);
     return { ...file, [field]: toFileLength(nm, file.units) };
   });
+}
+
+/** Changes the one limit that makes room for one more site. */
+export function takeRoom(session: Session, blade: BladeLimits, gap: PlanGap, { field, by }: MoreRoom): void {
+  if (field === 'leastWeb') changeGap(session, field, leastWebOf(gap) + by);
+  else if (field === 'sides') changeLimit(session, { sides: 'both' });
+  else changeLimit(session, { [field]: blade[field] + by });
 }
 
 /** Puts the common small blade, which every plan begins with, in place of the limits. */
