@@ -111,7 +111,7 @@ test('from an empty page to a printed family by pointer', async () => {
   await key(page, 'Take 3 keyways and 5 blanks').click();
   await page.getByText('These sections are in the family.').waitFor();
   await key(page, 'Print…').click();
-  await page.getByLabel('of', { exact: true }).selectOption('the sections in the family');
+  await page.getByRole('combobox', { name: 'of', exact: true }).selectOption('the sections in the family');
   await expectSheet(page);
 });
 
@@ -291,7 +291,8 @@ test('sections are taken as one step, asked about others, and told once the plan
   await showSections(page);
   await drawn(page);
   await page.getByRole('tab', { name: 'Report' }).click();
-  await key(page, 'Compare').first().click();
+  // It can be reached though there is nothing to compare yet, and says why.
+  await key(page, 'Compare').first().press('Enter');
   await page.getByText('Take these sections first; then each pair can be looked at in Compare.').waitFor();
   await key(page, 'Take these sections…').click();
   await page.getByLabel('Keep the one section that is not from a plan').uncheck();
@@ -303,7 +304,7 @@ test('sections are taken as one step, asked about others, and told once the plan
   await page.locator('[data-drawing]').waitFor();
   await showSections(page);
   await page.getByLabel('Stopped by').selectOption('2 wards');
-  await page.getByText(/^The planned sections in the family no longer belong to this plan/).waitFor();
+  await page.getByText(/The planned sections in the family no longer belong to this plan/).waitFor();
   await page.keyboard.press('Control+z');
   await page.keyboard.press('Control+z');
   await expect.poll(() => keyways.count()).toBe(1);

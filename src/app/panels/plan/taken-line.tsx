@@ -28,9 +28,7 @@ export function TakenLine({ family, question }: TakenLineProps) {
           <path d="M12 3 22 21H2Z M12 10v5 M12 17.4v1.2" />
         </svg>
       )}
-      <span>
-        {said} {words}
-      </span>
+      <span>{[said, words].filter((text) => text !== '').join(' ')}</span>
     </p>
   );
 }
