@@ -20,7 +20,7 @@ export function GrowReadings({ family }: { family: Family }) {
     <>
       {picked && <Picked family={family} report={report} proposal={picked} />}
       {report.groups.length > 0 && <Groups family={family} report={report} />}
-      <Rules report={report} />
+      <Rules report={report} stops={family.plan?.stops ?? 1} />
     </>
   );
 }
@@ -128,15 +128,16 @@ function Groups({ family, report }: { family: Family; report: GrowReport }) {
   );
 }
 
-function Rules({ report }: { report: GrowReport }) {
+function Rules({ report, stops }: { report: GrowReport; stops: number }) {
   if (report.none) return null;
+  const by = stops === 1 ? 'a ward that is enough by itself' : `${stops} wards, each enough by itself`;
   return (
     <section className={styles.part}>
       <h2 className={styles.title}>What is counted</h2>
       <p className={styles.note}>
         A new keyway has wards only where the all-section blank has grooves. No base blank enters it, its own blank
-        enters no other keyway, and new sections keep each other's blanks out: each by a ward that is enough by itself,
-        for all parts within their tolerance, new and upright.
+        enters no other keyway, and new sections keep each other's blanks out: each by {by}, for all parts within their
+        tolerance, new and upright.
       </p>
     </section>
   );
