@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { drawnPair, drawnSections, namedSites, siteNumber } from '../../../src/app/state/plan/drawn-sections.ts';
+import {
+  drawnPair,
+  drawnSections,
+  namedSites,
+  siteNumber,
+  wardNumbers,
+} from '../../../src/app/state/plan/drawn-sections.ts';
 import { outlineKey } from '../../../src/app/state/plan/examining-strength.ts';
 import { planStrength } from '../../../src/app/state/plan/plan-strength.ts';
 import { planReadings } from '../../../src/app/state/plan/report-readings.ts';
@@ -37,6 +43,18 @@ test('sites have letters until they are drawn, then their numbers on the blade, 
     expect(site && siteNumber(site, question.layout.sites)).toBe(Number(name));
   }
   expect(namedSites(30, null, question.layout)[27].name).toBe('ab');
+});
+
+test('the wards of each drawn keyway stand at the sites that the plan gives it', () => {
+  const sites = namedSites(found.sites, confirmed.report.sites, question.layout);
+  for (const [s, opening] of drawnSections(confirmed).openings.entries()) {
+    const planned = sites.filter(({ at }) => found.wards[s][at] > 0).map(({ name }) => name);
+    expect(
+      wardNumbers(opening, sites)
+        .map(({ name }) => name)
+        .sort(),
+    ).toEqual(planned.sort());
+  }
 });
 
 test('wards are told by the names of their sites, and those that stop a blank are picked out', () => {

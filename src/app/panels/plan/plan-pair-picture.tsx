@@ -1,7 +1,6 @@
 import { useMemo } from 'react';
-import { NM_PER_MM } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import type { DrawnSections, NamedSite } from '../../state/plan/drawn-sections.ts';
+import { type DrawnSections, type NamedSite, wardNumbers } from '../../state/plan/drawn-sections.ts';
 import { middleOf, plugFace } from '../../state/plug-face.ts';
 import { useSize } from '../use-size.ts';
 import { ClashHatch, PlugPicture } from '../wall/plug-picture.tsx';
@@ -70,9 +69,9 @@ function SiteNumbers({ opening, sites, half, pxPerMm, width, height }: SiteNumbe
     <svg className={styles.numbers} width={width} height={height} aria-hidden="true">
       {wardNumbers(opening, sites).map(({ name, side, at }) => {
         const left = side === 'left';
-        const y = height / 2 - (at / NM_PER_MM - middle.y) * pxPerMm;
+        const y = height / 2 - (at - middle.y) * pxPerMm;
         const edge = width / 2 + (left ? -1 : 1) * half * pxPerMm;
-        const inner = width / 2 + (left ? -1 : 1) * (width / 2 > 0 ? (half * pxPerMm) / 2.6 : 0);
+        const inner = width / 2 + ((left ? -1 : 1) * half * pxPerMm) / 2.6;
         const out = left ? edge - 6 : edge + 6;
         return (
           <g key={`${side} ${at}`}>
@@ -85,18 +84,4 @@ function SiteNumbers({ opening, sites, half, pxPerMm, width, height }: SiteNumbe
       })}
     </svg>
   );
-}
-
-/** The wards of a milled keyway with the sites that they stand at, heights in nanometres. */
-export function wardNumbers(
-  { milled }: Profile,
-  sites: readonly NamedSite[],
-): { readonly name: string; readonly side: 'left' | 'right'; readonly at: number }[] {
-  return (milled?.grooves ?? []).map(({ side, bottom, width }) => {
-    const at = bottom + width / 2;
-    const near = sites
-      .filter(({ site }) => site?.side === side)
-      .sort((a, b) => Math.abs((a.site?.bottom ?? 0) - bottom) - Math.abs((b.site?.bottom ?? 0) - bottom));
-    return { name: near[0]?.name ?? '', side, at };
-  });
 }

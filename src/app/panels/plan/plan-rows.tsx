@@ -1,4 +1,4 @@
-import { type KeyboardEvent, type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
+import { type KeyboardEvent, type ReactNode, type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
 import type { NamedSite } from '../../state/plan/drawn-sections.ts';
 import type { PlanRow } from '../../state/plan/sections-rows.ts';
 import { useWindowOfRows } from '../tiers/use-window-of-rows.ts';
@@ -70,30 +70,46 @@ export function PlanRows(props: PlanRowsProps) {
             const row = rows[index];
             if (!row) return null;
             return (
-              <tr
-                key={row.key}
-                className={`${styles.row} ${styles.cells}`}
-                style={{ top: start }}
-                aria-rowindex={index + 2}
-                aria-selected={index === picked}
-                data-plan-row={index}
-                data-reserve={row.reserve || undefined}
-                tabIndex={index === picked ? 0 : -1}
-                onClick={() => onPick(index)}
-              >
-                <td className={styles.name} title={`${row.name}: ${row.aside}`}>
-                  <b>{row.name}</b>
-                  <span className={styles.aside}>{row.aside}</span>
-                </td>
-                <td>
-                  <SiteStrip depths={row.depths} sites={sites} several={several} what={what} />
-                </td>
-              </tr>
+              <OneRow key={row.key} row={row} place={index} top={start} picked={index === picked} onPick={onPick}>
+                <SiteStrip depths={row.depths} sites={sites} several={several} what={what} />
+              </OneRow>
             );
           })}
         </tbody>
       </table>
     </div>
+  );
+}
+
+interface OneRowProps {
+  readonly row: PlanRow;
+  readonly place: number;
+  /** Pixels from the beginning of the table. */
+  readonly top: number;
+  readonly picked: boolean;
+  /** What it has at each site. */
+  readonly children: ReactNode;
+  onPick(place: number): void;
+}
+
+function OneRow({ row: { name, aside, reserve }, place, top, picked, children, onPick }: OneRowProps) {
+  return (
+    <tr
+      className={`${styles.row} ${styles.cells}`}
+      style={{ top }}
+      aria-rowindex={place + 2}
+      aria-selected={picked}
+      data-plan-row={place}
+      data-reserve={reserve || undefined}
+      tabIndex={picked ? 0 : -1}
+      onClick={() => onPick(place)}
+    >
+      <td className={styles.name} title={`${name}: ${aside}`}>
+        <b>{name}</b>
+        <span className={styles.aside}>{aside}</span>
+      </td>
+      <td>{children}</td>
+    </tr>
   );
 }
 

@@ -1,6 +1,5 @@
 import { memo } from 'react';
 import { cautionsAbout } from '../../../family/cautions.ts';
-import { boxOf, NM_PER_MM } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { readingText, type Units } from '../../state/length-text.ts';
 import {
@@ -9,6 +8,7 @@ import {
   type PrintedRow,
   type PrintedSection,
   siteBandText,
+  sizeOf,
 } from '../../state/plan/printed-plan.ts';
 import { middleOf } from '../../state/plug-face.ts';
 import { outlinePath } from '../draw/outline-path.ts';
@@ -169,9 +169,9 @@ const ROUND = 2.2;
 
 /** A section at its scale: the page's millimetres are the section's, times the scale. */
 function SectionPicture({ profile, scale }: { profile: Profile; scale: number }) {
-  const box = boxOf(profile.ring);
-  const width = ((box.maxX - box.minX) / NM_PER_MM) * scale + 2 * ROUND;
-  const height = ((box.maxY - box.minY) / NM_PER_MM) * scale + 2 * ROUND;
+  const size = sizeOf(profile);
+  const width = size.width * scale + 2 * ROUND;
+  const height = size.height * scale + 2 * ROUND;
   const middle = middleOf(profile);
   return (
     <svg

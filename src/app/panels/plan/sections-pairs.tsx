@@ -4,7 +4,7 @@ import { wantedOf } from '../../state/plan/sections-rows.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { placeAfter } from '../../state/tiers/matrix-keys.ts';
 import { MarkSource, useMarkPictures } from '../tiers/mark-pictures.tsx';
-import { type ShownRow, useWindowOfRows } from '../tiers/use-window-of-rows.ts';
+import { type ShownRow, useWindowOfRows, type WindowOfRows } from '../tiers/use-window-of-rows.ts';
 import { useSize } from '../use-size.ts';
 import { useSession } from '../use-store.ts';
 import { VerdictMark } from '../verdict-mark.tsx';
@@ -47,7 +47,6 @@ interface PairsGridProps {
 }
 
 function PairsGrid({ found, frame, page }: PairsGridProps) {
-  const look = sectionsLookOf(useSession());
   const { section, blank } = useSectionsLook(found);
   const { sections, blanks, question } = found;
   const grid = useRef<HTMLDivElement>(null);
@@ -61,30 +60,7 @@ function PairsGrid({ found, frame, page }: PairsGridProps) {
     before: NAMES,
     after: OVERHANG,
   });
-  const wantsFocus = useFocusAfter(grid);
-  const go = (row: number, column: number) => {
-    wantsFocus.current = true;
-    rows.reveal(row);
-    columns.reveal(column);
-    look.setState({ blank: row, section: column });
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    const size = {
-      rows: blanks.length,
-      columns: sections.length,
-      pageRows: Math.max(1, Math.floor((page.height - HEAD) / CELL) - 1),
-      pageColumns: Math.max(1, Math.floor((page.width - NAMES) / CELL) - 1),
-    };
-    const key = { key: event.key, command: event.ctrlKey || event.metaKey, alt: event.altKey };
-    const next = placeAfter({ row: blank, column: section }, key, size);
-    if (!next) return;
-    event.preventDefault();
-    go(Math.max(0, next.row), Math.max(0, next.column));
-  };
-  const onClick = (event: MouseEvent) => {
-    const cell = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-pair]') : null;
-    if (cell?.dataset.row && cell.dataset.column) go(Number(cell.dataset.row), Number(cell.dataset.column));
-  };
+  const hands = usePairsHands(found, grid, page, { rows, columns });
   const heads = useMemo(() => sections.map(({ name }) => name), [sections]);
   return (
     <div
@@ -95,8 +71,7 @@ function PairsGrid({ found, frame, page }: PairsGridProps) {
       aria-colcount={sections.length + 1}
       className={styles.grid}
       style={{ width: columns.total, height: rows.total }}
-      onKeyDown={onKeyDown}
-      onClick={onClick}
+      {...hands}
     >
       <PairsHead names={heads} shown={columns.shown} width={columns.total} picked={section} />
       {rows.shown.map(({ index, start }) => (
@@ -114,6 +89,43 @@ function PairsGrid({ found, frame, page }: PairsGridProps) {
       ))}
     </div>
   );
+}
+
+/** What the grid does with keys and pointer: it goes to a cell, picks it and gives it the focus. */
+function usePairsHands(
+  found: FoundSections,
+  grid: React.RefObject<HTMLElement | null>,
+  page: PairsGridProps['page'],
+  { rows, columns }: { readonly rows: WindowOfRows; readonly columns: WindowOfRows },
+) {
+  const look = sectionsLookOf(useSession());
+  const { section, blank } = useSectionsLook(found);
+  const wantsFocus = useFocusAfter(grid);
+  const go = (row: number, column: number) => {
+    wantsFocus.current = true;
+    rows.reveal(row);
+    columns.reveal(column);
+    look.setState({ blank: row, section: column });
+  };
+  return {
+    onKeyDown: (event: KeyboardEvent) => {
+      const size = {
+        rows: found.blanks.length,
+        columns: found.sections.length,
+        pageRows: Math.max(1, Math.floor((page.height - HEAD) / CELL) - 1),
+        pageColumns: Math.max(1, Math.floor((page.width - NAMES) / CELL) - 1),
+      };
+      const pressed = { key: event.key, command: event.ctrlKey || event.metaKey, alt: event.altKey };
+      const next = placeAfter({ row: blank, column: section }, pressed, size);
+      if (!next) return;
+      event.preventDefault();
+      go(Math.max(0, next.row), Math.max(0, next.column));
+    },
+    onClick: (event: MouseEvent) => {
+      const cell = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-pair]') : null;
+      if (cell?.dataset.row && cell.dataset.column) go(Number(cell.dataset.row), Number(cell.dataset.column));
+    },
+  };
 }
 
 /** Gives the picked cell the focus after a key or a press led to it. */

@@ -1,9 +1,10 @@
+import { NM_PER_MM } from '../../../geom/point.ts';
 import { asTrustedRing } from '../../../geom/ring.ts';
 import type { Access } from '../../../plan/access.ts';
 import type { DrawnPlan, PlannedProfile } from '../../../plan/drawn-plan.ts';
 import type { SiteLayout, WardSite } from '../../../plan/ward-sites.ts';
 import { millOutline } from '../../../profile/mill-outline.ts';
-import type { Profile } from '../../../profile/profile.ts';
+import type { GrooveSide, Profile } from '../../../profile/profile.ts';
 
 /** A plan that was drawn and confirmed. */
 export type ConfirmedPlan = Extract<DrawnPlan, { ok: true }>;
@@ -86,4 +87,25 @@ export function drawnPair(
   const opening = section < access.sections.length ? drawn.openings[section] : undefined;
   const entrant = blank < access.blanks.length ? drawn.blanks[blank] : undefined;
   return opening && entrant ? { opening, entrant } : null;
+}
+
+/** A ward of a keyway with the name of its site. */
+export interface NamedWard {
+  readonly name: string;
+  readonly side: GrooveSide;
+  /** Height of its middle, millimetres. */
+  readonly at: number;
+}
+
+/**
+ * The wards of a milled keyway with the sites that they stand at.
+ *
+ * @check tests/unit/app/drawn-sections.test.ts
+ */
+export function wardNumbers({ milled }: Profile, sites: readonly NamedSite[]): NamedWard[] {
+  return (milled?.grooves ?? []).map(({ side, bottom, width }) => {
+    const off = ({ site }: NamedSite) => Math.abs((site?.bottom ?? 0) - bottom);
+    const [nearest] = sites.filter(({ site }) => site?.side === side).sort((a, b) => off(a) - off(b));
+    return { name: nearest?.name ?? '', side, at: (bottom + width / 2) / NM_PER_MM };
+  });
 }

@@ -1,5 +1,6 @@
 import type { Family } from '../../../family/family.ts';
 import type { KnownFits } from '../../../family/known-fits.ts';
+import { boxOf, NM_PER_MM } from '../../../geom/point.ts';
 import type { FamilyDocument } from '../../../interchange/json/read.ts';
 import type { Access } from '../../../plan/access.ts';
 import { areaTree, FREE, leafTicks, MUST } from '../../../plan/area-tree.ts';
@@ -269,4 +270,10 @@ function heldReport(
   if (thinnest)
     facts.push({ term: 'Thinnest web', value: `${readingText(thinnest.thickness, units)}, ${thinnest.name}` });
   return facts;
+}
+
+/** Width and height of a section, millimetres. */
+export function sizeOf({ ring }: Profile): { readonly width: number; readonly height: number } {
+  const { minX, maxX, minY, maxY } = boxOf(ring);
+  return { width: (maxX - minX) / NM_PER_MM, height: (maxY - minY) / NM_PER_MM };
 }
