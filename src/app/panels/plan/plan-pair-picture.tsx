@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import type { Profile } from '../../../profile/profile.ts';
-import { type DrawnSections, type NamedSite, wardNumbers } from '../../state/plan/drawn-sections.ts';
+import { type DrawnSections, type NamedSite, type NamedWard, wardNumbers } from '../../state/plan/drawn-sections.ts';
 import { middleOf, plugFace } from '../../state/plug-face.ts';
 import { useSize } from '../use-size.ts';
 import { ClashHatch, PlugPicture } from '../wall/plug-picture.tsx';
@@ -67,16 +67,16 @@ function SiteNumbers({ opening, sites, half, pxPerMm, width, height }: SiteNumbe
   const middle = middleOf(opening);
   return (
     <svg className={styles.numbers} width={width} height={height} aria-hidden="true">
-      {wardNumbers(opening, sites).map(({ name, side, at }) => {
+      {spreadApart(wardNumbers(opening, sites), (at) => height / 2 - (at - middle.y) * pxPerMm).map((ward) => {
+        const { name, side, y, textY } = ward;
         const left = side === 'left';
-        const y = height / 2 - (at - middle.y) * pxPerMm;
         const edge = width / 2 + (left ? -1 : 1) * half * pxPerMm;
         const inner = width / 2 + ((left ? -1 : 1) * half * pxPerMm) / 2.6;
         const out = left ? edge - 6 : edge + 6;
         return (
-          <g key={`${side} ${at}`}>
-            <path d={`M${inner} ${y}H${out}`} />
-            <text x={left ? out - 4 : out + 4} y={y + 5} textAnchor={left ? 'end' : 'start'}>
+          <g key={`${side} ${y}`}>
+            <path d={`M${inner} ${y}H${edge}L${out} ${textY}`} />
+            <text x={left ? out - 4 : out + 4} y={textY + 5} textAnchor={left ? 'end' : 'start'}>
               {name}
             </text>
           </g>
@@ -84,4 +84,20 @@ function SiteNumbers({ opening, sites, half, pxPerMm, width, height }: SiteNumbe
       })}
     </svg>
   );
+}
+
+/** Least distance of two numbers on one side, pixels. */
+const APART = 15;
+
+/** The wards from the top down, each with the height of its number: numbers that would lie on each other move down. */
+function spreadApart(wards: readonly NamedWard[], pixelOf: (at: number) => number) {
+  const last = { left: Number.NEGATIVE_INFINITY, right: Number.NEGATIVE_INFINITY };
+  return [...wards]
+    .sort((a, b) => b.at - a.at)
+    .map((ward) => {
+      const y = pixelOf(ward.at);
+      const textY = Math.max(y, last[ward.side] + APART);
+      last[ward.side] = textY;
+      return { ...ward, y, textY };
+    });
 }
