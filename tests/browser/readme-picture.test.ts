@@ -3,7 +3,7 @@ import { openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
 import { judged } from './wall-page.ts';
 
-// profiles-demo/wall.png, draw.png and tiers.png are copies of the larger of each two.
+// profiles-demo/wall.png, draw.png, tiers.png and plan.png are copies of the larger of each two.
 test('the picture of the Wall in the README can be taken again', async () => {
   const app = await openApp();
   await app.page.getByRole('option', { name: /Causeway group blank/ }).click();
@@ -39,6 +39,16 @@ test('the picture of Tiers in the README can be taken again', async () => {
   await app.page.getByText('The Reed group blank enters 3 of 10 keyways: Heron, Smew and Bittern.').waitFor();
   await app.page.locator('[data-node]').filter({ hasText: 'Polder' }).first().waitFor();
   await takeScreenshots(app.page, 'readme-tiers');
+  expect(app.problems).toEqual([]);
+  await app.close();
+});
+
+test('the picture of Plan in the README can be taken again', async () => {
+  const app = await openApp({ address: '#plan' });
+  await app.page.getByRole('button', { name: 'Sections', exact: true }).click();
+  await app.page.getByRole('button', { name: /^Take these sections/ }).waitFor();
+  await app.page.getByText(/^The plan says that it must enter/).waitFor();
+  await takeScreenshots(app.page, 'readme-plan');
   expect(app.problems).toEqual([]);
   await app.close();
 });
