@@ -1,3 +1,4 @@
+import { setAreaSection } from '../interchange/json/edit-areas.ts';
 import { setBladeLimits, setPlanOptions } from '../interchange/json/edit-plan.ts';
 import { takePlan } from '../interchange/json/take-plan.ts';
 import type { WardPlan } from '../plan/ward-plan.ts';
@@ -8,8 +9,10 @@ import type { SectionsDoors } from './state/plan/sections-doors.ts';
 export const sectionsDoors: SectionsDoors = {
   solve: (input, onPart, onProgress) =>
     startJob('solvePlan', input, { onPart: (part) => onPart(part as WardPlan), onProgress, alone: true }),
+  near: (input) => startJob('findNearestPlans', input, { alone: true }),
   draw: (input, onProgress) => startJob('drawPlan', input, { onProgress, alone: true }),
   takePlan,
+  setAreaSection,
   setPlanOptions,
   setBladeLimits,
 };

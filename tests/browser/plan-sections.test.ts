@@ -218,19 +218,24 @@ function campus(count: number, groups: number, plan: object = {}) {
   };
 }
 
-test('a search goes on in the background with the best so far, is cancelled, and ends proved or with its gap', async () => {
+test('a search goes on in the background by itself and by wish, is stopped, and ends proved or with its gap', async () => {
   const { page } = app;
   await openFamily(page, campus(8, 2, { stops: 2 }));
   await showSections(page);
   const words = /^\d+ sites(, proved fewest|; at least \d+ are needed)$/;
   await expect.poll(() => headline(page).textContent()).toMatch(words);
   const before = await headline(page).textContent();
+  // It begins by itself, moves nothing, and has a key of its own that stops it.
+  const byItself = page.locator('[data-search-by-itself]');
+  await byItself.getByText(/^Looking for less: best so far \d+ sites/).waitFor();
+  await byItself.getByRole('button', { name: 'Stop' }).click();
+  await byItself.waitFor({ state: 'detached' });
   await page.getByLabel('for', { exact: true }).fill('120');
   await page.getByLabel('for', { exact: true }).press('Enter');
   await key(page, 'Improve').click();
   await page.getByText(/^Looking for less: best so far \d+ sites/).waitFor();
   expect(await headline(page).textContent()).toMatch(words);
-  await key(page, 'Cancel').click();
+  await key(page, 'Stop').click();
   await page.getByText(/^Looking for less/).waitFor({ state: 'detached' });
   expect(await headline(page).textContent()).toMatch(words);
   expect(Number.parseInt((await headline(page).textContent()) ?? '', 10)).toBeLessThanOrEqual(

@@ -20,6 +20,7 @@ import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
 import type { Identification, Question } from '../../../src/identify/identify.ts';
 import { addSection } from '../../../src/interchange/json/add-section.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
+import { setAreaSection } from '../../../src/interchange/json/edit-areas.ts';
 import * as lesson from '../../../src/interchange/json/edit-lesson.ts';
 import { setBladeLimits, setPlanOptions } from '../../../src/interchange/json/edit-plan.ts';
 import { putLeastWeb, putMilled } from '../../../src/interchange/json/mill-file.ts';
@@ -43,6 +44,7 @@ import type { Passage } from '../../../src/passage/passage.ts';
 import type { DrawnPlan, DrawPlanInput } from '../../../src/plan/drawn-plan.ts';
 import type { GrowReport } from '../../../src/plan/grow.ts';
 import type { GrowInput } from '../../../src/plan/grow-family.ts';
+import type { NearestPlan } from '../../../src/plan/nearest-plan.ts';
 import type { WardPlan } from '../../../src/plan/ward-plan.ts';
 import type { StrengthQuestion } from '../../../src/strength/find-strength.ts';
 import type { SectionStrength } from '../../../src/strength/strength.ts';
@@ -113,6 +115,7 @@ export function fakeDoors() {
   const growths = holder<GrowInput, never, GrowReport>();
   const capacities = holder<CapacityInput, never, Capacity>();
   const solvings = holder<SolveInput, WardPlan, WardPlan>();
+  const nearings = holder<SolveInput, never, NearestPlan[]>();
   const planDrawings = holder<DrawPlanInput, never, DrawnPlan>();
   const held = heldPace();
   const doors: Doors = {
@@ -132,7 +135,8 @@ export function fakeDoors() {
     sections: {
       solve: (input, onPart) => solvings.start(input, onPart),
       draw: (input) => planDrawings.start(input, () => {}),
-      ...{ takePlan, setPlanOptions, setBladeLimits },
+      near: (input) => nearings.start(input, () => {}),
+      ...{ takePlan, setAreaSection, setPlanOptions, setBladeLimits },
     },
     tiers: {
       layOut: (input) => layouts.start(input, () => {}),
@@ -177,6 +181,7 @@ export function fakeDoors() {
     passages: passages.jobs,
     millings: millings.jobs,
     solvings: solvings.jobs,
+    nearings: nearings.jobs,
     planDrawings: planDrawings.jobs,
     strengths: strengths.jobs,
     growths: growths.jobs,

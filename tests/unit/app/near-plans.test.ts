@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { inOrderOfNearness, nearBlades, nearQuestions } from '../../../src/app/state/plan/near-plans.ts';
+import { inOrderOfNearness, isMadeByKey, nearBlades, nearQuestions } from '../../../src/app/state/plan/near-plans.ts';
 import { wardSites } from '../../../src/plan/ward-sites.ts';
 import { CAMPUS, questionOf } from './planned-campus.ts';
 
@@ -37,6 +37,14 @@ test('both faces are offered where only one may be milled', () => {
   const one = questionOf({ ...CAMPUS, plan: { ...CAMPUS.plan, blade: { ...CAMPUS.plan.blade, sides: 'left' } } });
   const near = nearBlades(one, one.layout.sites.length + 1);
   expect(near[0].change).toEqual({ blade: { sides: 'both' } });
+});
+
+test('sections are shared by a key, unless one of them is still to come; which are left out is only told', () => {
+  const question = asking({ reserve: 1 });
+  expect(isMadeByKey({ shared: [['Heron', 'Smew']] }, question)).toBe(true);
+  expect(isMadeByKey({ shared: [['Heron', 'reserve 1']] }, question)).toBe(false);
+  expect(isMadeByKey({ without: ['Heron'] }, question)).toBe(false);
+  expect(isMadeByKey({ options: { stops: 1 } }, question)).toBe(true);
 });
 
 test('those that fit come in their order; where none does, the one that lacks least stands alone', () => {

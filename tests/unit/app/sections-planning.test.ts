@@ -61,6 +61,87 @@ test('the first answer comes at once and is drawn; an edit is waited out, and no
   expect(plans.store.getState().found).toBe(found);
 });
 
+/** A plan that is drawn and rests, not proved, and watched. */
+async function resting() {
+  const fake = planning();
+  const { planning: plans, solvings, planDrawings } = fake;
+  const question = questionOf(CAMPUS);
+  plans.watch(true);
+  plans.ask(question);
+  const found: WardPlan = { ...solved(question), lowerBound: 2, proved: false };
+  solvings[0].finish(found);
+  await turn();
+  planDrawings[0].finish(REFUSED);
+  await turn();
+  return { ...fake, question, found };
+}
+
+test('a plan that rests is searched by itself, once; what is shown stays until the search ends, and is then drawn', async () => {
+  const { planning: plans, solvings, planDrawings, calm, found } = await resting();
+  expect(solvings).toHaveLength(1);
+  calm();
+  expect(solvings[1].input.options.seconds).toBe(10);
+  expect(plans.store.getState().phase).toBe('searching');
+  const better = { ...found, grooved: found.grooved - 1 };
+  solvings[1].part(better);
+  expect(plans.store.getState()).toMatchObject({ found, better, drawing: { phase: 'done' } });
+  const proved = { ...better, lowerBound: found.sites, bound: 'search' as const, proved: true };
+  solvings[1].part(proved);
+  // What is proved is said at once, of what is shown and of what waits.
+  expect(plans.store.getState()).toMatchObject({ found: { proved: true }, better: { proved: true } });
+  solvings[1].finish(proved);
+  await turn();
+  expect(plans.store.getState()).toMatchObject({ phase: 'found', found: proved, better: null });
+  expect(planDrawings).toHaveLength(2);
+  planDrawings[1].finish(REFUSED);
+  await turn();
+  expect(calm()).toBe(0);
+});
+
+test('the search by itself ends with an edit, a stop or when nobody looks; what it found is not lost', async () => {
+  const { planning: plans, solvings, planDrawings, calm, question, found } = await resting();
+  calm();
+  const better = { ...found, grooved: found.grooved - 1 };
+  solvings[1].part(better);
+  plans.watch(false);
+  expect(solvings[1].cancelled).toBe(true);
+  expect(plans.store.getState()).toMatchObject({ phase: 'found', found, better });
+  plans.watch(true);
+  expect(plans.store.getState()).toMatchObject({ found: better, better: null, drawing: { phase: 'drawing' } });
+  planDrawings[1].finish(REFUSED);
+  await turn();
+  calm();
+  expect(solvings).toHaveLength(3);
+  plans.ask(questionOf({ ...CAMPUS, plan: { ...CAMPUS.plan, stops: 2 } }));
+  expect(solvings[2].cancelled).toBe(true);
+  expect(plans.store.getState()).toMatchObject({ phase: 'waiting', found: null, better: null });
+  plans.ask(question);
+  expect(plans.store.getState()).toMatchObject({ phase: 'found', found: better, drawing: { phase: 'done' } });
+  calm();
+  expect(solvings).toHaveLength(4);
+  plans.stop();
+  expect(solvings[3].cancelled).toBe(true);
+  expect(plans.store.getState()).toMatchObject({ phase: 'found', found: better });
+  expect(calm()).toBe(0);
+});
+
+test('nobody looking, a proof, or a wish for more leave no search by itself', async () => {
+  const { planning: plans, solvings, calm, found } = await resting();
+  plans.improve(20);
+  expect(calm()).toBe(0);
+  solvings[1].finish(found);
+  await turn();
+  expect(calm()).toBe(0);
+  expect(solvings).toHaveLength(2);
+  const unwatched = planning();
+  unwatched.planning.ask(questionOf(CAMPUS));
+  unwatched.solvings[0].finish({ ...found, lowerBound: 2, proved: false });
+  await turn();
+  unwatched.planDrawings[0].finish(REFUSED);
+  await turn();
+  expect(unwatched.calm()).toBe(0);
+});
+
 test('a longer search shows the best so far and its bound, keeps it when cancelled, and never takes a worse one', async () => {
   const { planning: plans, solvings, planDrawings } = planning();
   const question = questionOf(CAMPUS);
@@ -117,7 +198,7 @@ test('a job that fails says why, and can be taken up again', async () => {
 });
 
 test('where the blade has too few sites nothing is drawn: changes that help are looked for', async () => {
-  const { planning: plans, solvings, planDrawings } = planning();
+  const { planning: plans, solvings, planDrawings, nearings } = planning();
   const question = questionOf({ ...CAMPUS, plan: { ...CAMPUS.plan, stops: 2 } });
   plans.ask(question);
   const room = question.layout.sites.length;
@@ -129,8 +210,17 @@ test('where the blade has too few sites nothing is drawn: changes that help are 
     await turn();
   }
   expect(planDrawings).toHaveLength(0);
+  expect(plans.store.getState().near).toBeNull();
+  // What the solver says of fewer sections comes last.
+  const words = { words: '', options: nearings[0].input.options, blanks: [0], table: [], plan: solved(question) };
+  nearings[0].finish([
+    { change: 'stops', sections: [[0], [1], [2], [3]], ...words },
+    { change: 'sections', sections: [[0], [2], [3]], ...words },
+    { change: 'sharing', sections: [[0, 1], [2], [3]], ...words },
+  ]);
+  await turn();
   const near = plans.store.getState().near ?? [];
-  expect(near.length).toBeGreaterThan(0);
+  expect(near.slice(-2).map(({ change }) => change)).toEqual([{ without: ['Smew'] }, { shared: [['Heron', 'Smew']] }]);
   for (const { sites, room: has } of near) expect(sites).toBeLessThanOrEqual(has);
 });
 
@@ -146,6 +236,18 @@ test('choices are steps of undo, and another family is planned anew', async () =
   expect(family()?.plan).toMatchObject({ stops: 2, reserve: 3 });
   expect(changePlan(session, { blade: { height: 9_000_000 } })).toBeNull();
   expect(family()?.plan?.blade.height).toBe(9_000_000);
+  expect(
+    changePlan(session, {
+      shared: [
+        ['Heron', 'Smew'],
+        ['Knot', 'Rail'],
+      ],
+    }),
+  ).toBeNull();
+  const sections = () => family()?.plan?.areas.flatMap(({ section }) => section ?? []);
+  expect(sections()).toEqual(['Heron', 'Heron', 'Knot', 'Knot']);
+  undo(session.documents);
+  expect(sections()).toEqual(['Heron', 'Smew', 'Knot', 'Rail']);
   undo(session.documents);
   undo(session.documents);
   expect(family()?.plan).toMatchObject({ stops: 1, reserve: 0, blade: { height: 8_400_000 } });

@@ -63,6 +63,13 @@ test('bounds, changes and work have words of their own', () => {
   expect(changeWords({ blade: { heightStep: 800_000 } }, { blade }, 'mm').what).toBe(
     'With a step from groove to groove 0.100 mm smaller',
   );
+  expect(changeWords({ shared: [['Heron', 'Smew', 'Knot']] }, { blade }, 'mm')).toEqual({
+    key: 'Share these sections',
+    what: 'With 2 sections fewer, one for Heron, Smew and Knot; who enters one of them enters all',
+  });
+  expect(changeWords({ without: ['Heron', 'Smew', 'Knot', 'Rail', 'Ruff'] }, { blade }, 'mm').what).toBe(
+    'With 5 sections fewer, such as without Heron, Smew, Knot and 2 more',
+  );
   const state = {
     asked: null,
     phase: 'improving',
@@ -70,9 +77,13 @@ test('bounds, changes and work have words of their own', () => {
     total: 20,
     trouble: '',
     found: plan({ sites: 10, proved: false }),
+    better: null,
     drawing: { phase: 'none' },
     near: [],
   } as const;
   expect(workWords(state)).toBe('Looking for less: best so far 10 sites, at least 9 needed, 30 grooves');
+  expect(workWords({ ...state, phase: 'searching', better: plan({ grooved: 28 }) })).toBe(
+    'Looking for less: best so far 9 sites, proved fewest, 28 grooves',
+  );
   expect(workWords({ ...state, phase: 'found' })).toBe('');
 });

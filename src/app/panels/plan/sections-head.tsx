@@ -52,7 +52,7 @@ export function ImproveKey() {
     <button
       type="button"
       className="key"
-      title="Look for fewer sites and less milling in the background, and for a proof that fewer do not do"
+      title="Look longer for fewer sites and less milling, and for a proof that fewer do not do; a plan that rests is looked at for ten seconds by itself"
       disabled={!isReady || phase === 'improving' || phase === 'answering' || phase === 'waiting'}
       onClick={() => planning.improve(seconds)}
     >

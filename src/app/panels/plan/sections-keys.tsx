@@ -1,5 +1,5 @@
-import { useState } from 'react';
 import type { Family } from '../../../family/family.ts';
+import type { ConfirmedPlan } from '../../state/plan/drawn-sections.ts';
 import { FIRST_PRINT, sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { plannedProfiles } from '../../state/plan/taken-standing.ts';
 import { useSession, useStore } from '../use-store.ts';
@@ -17,7 +17,8 @@ export function SectionsKeys({ family, found }: SectionsKeysProps) {
   const session = useSession();
   const { documents } = session;
   const look = sectionsLookOf(session);
-  const [taking, setTaking] = useState(false);
+  const taking = useStore(look, (s) => s.taking);
+  const setTaking = (next: ConfirmedPlan | null) => look.setState({ taking: next });
   const isTaken = useStore(documents, (s) => s.document !== null && plannedProfiles(s.document).length > 0);
   const confirmed = found?.confirmed ?? null;
   const canPrint = confirmed !== null || isTaken;
@@ -30,7 +31,7 @@ export function SectionsKeys({ family, found }: SectionsKeysProps) {
           confirmed ? 'Put these sections into the family' : 'Only sections that are drawn and confirmed can be taken'
         }
         disabled={!confirmed}
-        onClick={() => setTaking(true)}
+        onClick={() => setTaking(confirmed)}
       >
         Take these sections…
       </button>
@@ -43,9 +44,7 @@ export function SectionsKeys({ family, found }: SectionsKeysProps) {
       >
         Print…
       </button>
-      {taking && confirmed && (
-        <TakeSectionsSheet family={family} confirmed={confirmed} onClose={() => setTaking(false)} />
-      )}
+      {taking && <TakeSectionsSheet family={family} confirmed={taking} onClose={() => setTaking(null)} />}
     </div>
   );
 }

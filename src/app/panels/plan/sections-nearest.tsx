@@ -1,4 +1,4 @@
-import type { NearPlan, PlanChange } from '../../state/plan/near-plans.ts';
+import { isMadeByKey, type NearPlan, type PlanChange } from '../../state/plan/near-plans.ts';
 import { changePlan } from '../../state/plan/sections-choices.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { changeWords, countWord } from '../../state/plan/sections-words.ts';
@@ -59,9 +59,11 @@ function NearRow({ near: { change, sites, room }, from, apply }: NearRowProps) {
   const { key, what } = changeWords(change, from.question.plan, units);
   return (
     <li>
-      <button type="button" className="key" onClick={() => apply(change)}>
-        {key}
-      </button>
+      {isMadeByKey(change, from.question) && (
+        <button type="button" className="key" onClick={() => apply(change)}>
+          {key}
+        </button>
+      )}
       <span>
         {what}: {countWord(sites, 'site')}, the blade has {room}
       </span>

@@ -3,12 +3,29 @@ import { useStore } from '../use-store.ts';
 import styles from './sections-progress.module.css';
 import { useSectionsPlanning } from './use-sections.ts';
 
+/** The search that begins by itself, at the foot of the sheet, where it moves nothing that is being read. */
+export function SearchProgress() {
+  const planning = useSectionsPlanning();
+  const state = useStore(planning.store, (s) => s);
+  if (state.phase !== 'searching') return null;
+  return (
+    <div className={`${styles.line} ${styles.foot}`} data-working="" data-search-by-itself="">
+      <label htmlFor="search-progress">{workWords(state)} …</label>
+      <progress id="search-progress" max={Math.max(1, state.total)} value={state.done} />
+      <button type="button" className="key" onClick={() => planning.stop()}>
+        Stop
+      </button>
+    </div>
+  );
+}
+
 /** What is on its way, how far it has come, and a key that stops it; what stopped or failed can be taken up again. */
 export function SectionsProgress() {
   const planning = useSectionsPlanning();
   const state = useStore(planning.store, (s) => s);
   const words = workWords(state);
-  const { drawing, phase, trouble } = state;
+  const { drawing, phase } = state;
+  if (phase === 'searching') return null;
   if (words !== '') {
     const { done, total } = drawing.phase === 'drawing' && phase !== 'improving' ? drawing : state;
     return (
@@ -16,12 +33,12 @@ export function SectionsProgress() {
         <label htmlFor="sections-progress">{words} …</label>
         <progress id="sections-progress" max={Math.max(1, total)} value={total > 0 ? done : undefined} />
         <button type="button" className="key" onClick={() => planning.stop()}>
-          Cancel
+          {phase === 'improving' ? 'Stop' : 'Cancel'}
         </button>
       </div>
     );
   }
-  const what = restWords(phase, trouble, drawing);
+  const what = restWords(state);
   if (!what) return null;
   return (
     <div className={styles.line} data-working="" role={what.failed ? 'alert' : undefined}>
@@ -35,14 +52,14 @@ export function SectionsProgress() {
 
 type State = ReturnType<ReturnType<typeof useSectionsPlanning>['store']['getState']>;
 
-function restWords(phase: State['phase'], trouble: string, drawing: State['drawing']) {
+function restWords({ phase, trouble, drawing, found }: State) {
   if (phase === 'failed')
     return { words: `The wards could not be found: ${trouble}.`, again: 'Try again', failed: true };
   if (drawing.phase === 'failed')
     return { words: `The sections could not be drawn: ${drawing.trouble}.`, again: 'Try again', failed: true };
   if (drawing.phase === 'stopped')
     return { words: 'The drawing was stopped, so nothing is judged.', again: 'Draw the sections', failed: false };
-  if (phase === 'stopped' && drawing.phase === 'none')
+  if (phase === 'stopped' && !found)
     return { words: 'The search was stopped before it found anything.', again: 'Search again', failed: false };
   return null;
 }

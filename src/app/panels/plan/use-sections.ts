@@ -22,6 +22,15 @@ export function useSectionsQuestion(family: Family): SectionsQuestion | null {
   return question;
 }
 
+/** While the component is there and `isRead`, a plan that rests is searched for less by itself; nothing changes else. */
+export function useWatch(isRead: boolean): void {
+  const planning = useSectionsPlanning();
+  useEffect(() => {
+    planning.watch(isRead);
+    return () => planning.watch(false);
+  }, [planning, isRead]);
+}
+
 /** The planning of the window. */
 export function useSectionsPlanning(): SectionsPlanning {
   return sectionsPlanningOf(useSession());

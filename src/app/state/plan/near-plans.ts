@@ -1,6 +1,7 @@
 import type { BladeLimits, Plan } from '../../../family/plan.ts';
 import { reservedTable } from '../../../plan/access.ts';
 import type { AccessTable } from '../../../plan/access-table.ts';
+import type { NearestPlan } from '../../../plan/nearest-plan.ts';
 import type { SolveOptions } from '../../../plan/ward-plan.ts';
 import { wardSites } from '../../../plan/ward-sites.ts';
 import type { SectionsQuestion } from './sections-question.ts';
@@ -9,6 +10,10 @@ import type { SectionsQuestion } from './sections-question.ts';
 export interface PlanChange {
   readonly options?: Partial<Pick<Plan, 'stops' | 'depths' | 'reserve'>>;
   readonly blade?: Partial<BladeLimits>;
+  /** Sections that become one, each group by its names; the first name stays. Nobody but the planner can choose better. */
+  readonly shared?: readonly (readonly string[])[];
+  /** Sections that are left out. It is only told: which ones can go, nobody but the planner knows. */
+  readonly without?: readonly string[];
 }
 
 /** A change that might make a plan fit its blade; how many sites it then needs is to be looked for. */
@@ -98,6 +103,32 @@ export function nearBlades({ plan, gap }: SectionsQuestion, sites: number): Near
     ...first(Math.min(FURTHEST.cutZone, blade.cutZone), (by) => ({ cutZone: blade.cutZone - by })),
     ...first(FURTHEST.height, (by) => ({ height: blade.height + by })),
   ];
+}
+
+/**
+ * What the solver says of plans with fewer sections and with shared ones, by the names of the sections; sections in
+ * reserve have numbers.
+ *
+ * @check tests/unit/app/near-plans.test.ts
+ */
+export function fewerSections({ access, table, layout }: SectionsQuestion, found: readonly NearestPlan[]): NearPlan[] {
+  const room = layout.sites.length;
+  const nameOf = (row: number) => access.sections[row]?.name ?? `reserve ${row - access.sections.length + 1}`;
+  return found.flatMap(({ change, sections, plan: { sites } }): NearPlan[] => {
+    if (change === 'sharing') {
+      const shared = sections.filter((rows) => rows.length > 1).map((rows) => rows.map(nameOf));
+      return [{ change: { shared }, sites, room }];
+    }
+    if (change !== 'sections') return [];
+    const kept = new Set(sections.flat());
+    return [{ change: { without: table.flatMap((_, i) => (kept.has(i) ? [] : [nameOf(i)])) }, sites, room }];
+  });
+}
+
+/** Whether a change can be made for the planner: not where sections are left out, or one in reserve would be shared. */
+export function isMadeByKey({ shared, without }: PlanChange, { access }: Pick<SectionsQuestion, 'access'>): boolean {
+  const names = new Set(access.sections.map(({ name }) => name));
+  return without === undefined && (shared ?? []).every((group) => group.every((name) => names.has(name)));
 }
 
 /** Those that fit first, the least change before the others; then the one that lacks least. */

@@ -1,7 +1,9 @@
+import type { setAreaSection } from '../../../interchange/json/edit-areas.ts';
 import type { setBladeLimits, setPlanOptions } from '../../../interchange/json/edit-plan.ts';
 import type { takePlan } from '../../../interchange/json/take-plan.ts';
 import type { SolveInput } from '../../../jobs/solve-plan.ts';
 import type { DrawnPlan, DrawPlanInput } from '../../../plan/drawn-plan.ts';
+import type { NearestPlan } from '../../../plan/nearest-plan.ts';
 import type { WardPlan } from '../../../plan/ward-plan.ts';
 import type { JobOnItsWay } from '../job-on-its-way.ts';
 
@@ -13,10 +15,13 @@ export interface SectionsDoors {
     onPart: (plan: WardPlan) => void,
     onProgress: (done: number, total: number) => void,
   ): JobOnItsWay<WardPlan>;
+  /** Nearest plans that the blade has room for, in a thread of its own. */
+  near(input: SolveInput): JobOnItsWay<NearestPlan[]>;
   /** Wards made into milled sections and judged, in a thread of its own. */
   draw(input: DrawPlanInput, onProgress: (done: number, total: number) => void): JobOnItsWay<DrawnPlan>;
   /** The file with the planned sections in place of those planned before. */
   readonly takePlan: typeof takePlan;
+  readonly setAreaSection: typeof setAreaSection;
   readonly setPlanOptions: typeof setPlanOptions;
   readonly setBladeLimits: typeof setBladeLimits;
 }

@@ -1,4 +1,5 @@
 import { JobCancelled } from '../../../jobs/job.ts';
+import type { SolveInput } from '../../../jobs/solve-plan.ts';
 import type { DrawnPlan } from '../../../plan/drawn-plan.ts';
 import type { WardPlan } from '../../../plan/ward-plan.ts';
 import type { JobOnItsWay } from '../job-on-its-way.ts';
@@ -7,6 +8,7 @@ import type { Session } from '../session.ts';
 import { listenTo, makeStore, type Store } from '../store.ts';
 import {
   depthsOf,
+  fewerSections,
   inOrderOfNearness,
   type NearPlan,
   type NearQuestion,
@@ -28,14 +30,19 @@ export type PlanDrawing =
 /** What is asked, what was found, and what is being done about it. */
 export interface PlanningState {
   readonly asked: SectionsQuestion | null;
-  /** waiting: the hand is still changing the plan; answering: the answer at once; improving: the long search. */
-  readonly phase: 'idle' | 'waiting' | 'answering' | 'improving' | 'found' | 'stopped' | 'failed';
+  /**
+   * waiting: the hand is still changing the plan; answering: the answer at once; searching: looked for less by itself,
+   * since the plan rests; improving: the long search that was asked for.
+   */
+  readonly phase: 'idle' | 'waiting' | 'answering' | 'searching' | 'improving' | 'found' | 'stopped' | 'failed';
   /** Seconds of the search, and of the time that it was given. */
   readonly done: number;
   readonly total: number;
   readonly trouble: string;
   /** The best so far; always an answer to what is asked now. */
   readonly found: WardPlan | null;
+  /** What the search by itself found better; it takes the other's place once that search ends, so that nothing flickers. */
+  readonly better: WardPlan | null;
   /** Always a drawing of what was found. */
   readonly drawing: PlanDrawing;
   /** Where the blade has no room for what was found: changes that help; null while they are looked for. */
@@ -49,12 +56,17 @@ const NOTHING: PlanningState = {
   total: 0,
   trouble: '',
   found: null,
+  better: null,
   drawing: { phase: 'none' },
   near: [],
 };
 
 /** An edit is waited out for so long, milliseconds. */
 const CALM_MS = 200;
+
+/** A plan that has rested for so long is searched for less by itself, milliseconds, and for so many seconds. */
+const REST_MS = 1_000;
+const REST_SECONDS = 10;
 
 /** Answers to so many plans are kept, so that an undo finds its own again. */
 const MOST_KEPT = 8;
@@ -63,8 +75,8 @@ const MOST_KEPT = 8;
 export const MOST_SECONDS = 600;
 
 /**
- * Plans sections for whatever is asked last: a short answer at once, a longer search when it is wished for, and the
- * drawing of what was found. Another question clears what belongs to the one before, so that no figure is shown that
+ * Plans sections for whatever is asked last: a short answer at once, the drawing of what was found, a search of its own
+ * where fewer are not shown to fail, while it is watched, and a longer one when it is wished for. Another question clears what belongs to the one before, so that no figure is shown that
  * is not of the plan; a question that comes back (an undo) has its answer again.
  *
  * @check tests/unit/app/sections-planning.test.ts
@@ -74,6 +86,10 @@ export class SectionsPlanning {
   private kept: { asked: SectionsQuestion; found: WardPlan; drawing: PlanDrawing }[] = [];
   private job: JobOnItsWay<unknown> | null = null;
   private dropTimer: (() => void) | null = null;
+  /** Whether somebody looks at what is found, and nothing stands open that is about it. */
+  private watched = false;
+  /** What was searched for less, by itself or by wish; it is not begun again. */
+  private readonly searched = new WeakSet<SectionsQuestion>();
   /** Counts the jobs; a late word of an earlier one is not heard. */
   private turn = 0;
 
@@ -102,11 +118,21 @@ export class SectionsPlanning {
     else this.dropTimer = this.pace.later(CALM_MS, () => this.search('answering', 0));
   }
 
+  /** Whether the plan is looked at: only then it is searched for less by itself; what that found is taken up again then. */
+  watch(isWatched: boolean): void {
+    if (this.watched === isWatched) return;
+    this.watched = isWatched;
+    if (!isWatched) this.pauseSearch();
+    else if (!this.takeBetter()) this.rest();
+  }
+
   /** Looks for fewer sites and less milling for so many seconds. */
   improve(seconds: number): void {
     const { asked } = this.store.getState();
     if (!asked || asked.hindrance) return;
     this.drop();
+    this.searched.add(asked);
+    this.store.setState((state) => ({ ...(state.better && withFound(state, state.better)), better: null }));
     // A drawing on its way gives way to the search, and is begun anew after it.
     if (this.store.getState().drawing.phase === 'drawing') this.store.setState({ drawing: { phase: 'none' } });
     this.search('improving', seconds);
@@ -114,9 +140,15 @@ export class SectionsPlanning {
 
   /** Stops what is on its way; the best so far stays. */
   stop(): void {
-    const { drawing, found } = this.store.getState();
+    const { asked, drawing, found, phase } = this.store.getState();
     if (!this.job && !this.dropTimer) return;
     this.drop();
+    if (phase === 'searching') {
+      if (asked) this.searched.add(asked);
+      this.store.setState({ phase: 'found' });
+      this.takeBetter();
+      return;
+    }
     if (drawing.phase === 'drawing') {
       this.store.setState({ drawing: { phase: 'stopped' } });
       return;
@@ -149,27 +181,77 @@ export class SectionsPlanning {
   }
 
   private keep(): void {
-    const { asked, found, drawing } = this.store.getState();
+    const state = this.store.getState();
+    const { asked, found, drawing } = { ...state, ...(state.better && withFound(state, state.better)) };
     if (!asked || !found) return;
     this.kept = [{ asked, found, drawing }, ...this.kept.filter((one) => one.asked !== asked)].slice(0, MOST_KEPT);
   }
 
-  private search(phase: 'answering' | 'improving', seconds: number): void {
-    const { asked } = this.store.getState();
-    this.dropTimer = null;
-    if (!asked) return;
-    const { plan, table, layout } = asked;
-    const options = {
-      stops: stopsOf(plan.stops),
-      depths: depthsOf(plan.depths),
-      mostSites: layout.sites.length,
-      seconds,
-    };
-    this.store.setState({ phase, done: 0, total: seconds, trouble: '' });
+  /** A plan that rests, is looked at and might do with less is searched by itself, once. */
+  private rest(): void {
+    const { asked, found, phase } = this.store.getState();
+    if (!this.watched || this.job || !asked || !found || found.proved) return;
+    if (phase !== 'found' || this.searched.has(asked)) return;
+    this.dropTimer?.();
+    this.dropTimer = this.pace.later(REST_MS, () => this.searchByItself(asked));
+  }
+
+  private searchByItself(asked: SectionsQuestion): void {
+    const input = this.begin(asked, 'searching', REST_SECONDS);
     this.run(
       (set) =>
         this.doors.solve(
-          { table, options },
+          input,
+          (part) => set((state) => withBetter(state, part)),
+          (done, total) => set({ done, total }),
+        ),
+      (found) => {
+        this.searched.add(asked);
+        this.store.setState((state) => ({ phase: 'found', ...withBetter(state, found) }));
+        this.takeBetter();
+      },
+      () => {
+        // Nobody asked for it, so nobody is told; Improve says what goes wrong.
+        this.searched.add(asked);
+        this.store.setState({ phase: 'found' });
+        this.takeBetter();
+      },
+    );
+  }
+
+  /** Leaves the search by itself for now; it begins anew when the plan is looked at again. */
+  private pauseSearch(): void {
+    const { phase } = this.store.getState();
+    if (phase !== 'searching' && (this.job || phase !== 'found')) return;
+    this.drop();
+    this.store.setState({ phase: 'found' });
+  }
+
+  /** Puts what the search by itself found better in place, and draws it; false where there is none. */
+  private takeBetter(): boolean {
+    const { better } = this.store.getState();
+    if (!better) return false;
+    this.store.setState((state) => ({ ...withFound(state, better), better: null }));
+    this.settle();
+    return true;
+  }
+
+  private begin(asked: SectionsQuestion, phase: PlanningState['phase'], seconds: number): SolveInput {
+    this.dropTimer = null;
+    this.store.setState({ phase, done: 0, total: seconds, trouble: '' });
+    const { plan, table, layout } = asked;
+    const [stops, depths] = [stopsOf(plan.stops), depthsOf(plan.depths)];
+    return { table, options: { stops, depths, mostSites: layout.sites.length, seconds } };
+  }
+
+  private search(phase: 'answering' | 'improving', seconds: number): void {
+    const { asked } = this.store.getState();
+    if (!asked) return;
+    const input = this.begin(asked, phase, seconds);
+    this.run(
+      (set) =>
+        this.doors.solve(
+          input,
           (part) => set((state) => withFound(state, part)),
           (done, total) => set({ done, total }),
         ),
@@ -188,6 +270,7 @@ export class SectionsPlanning {
     if (found.sites <= asked.layout.sites.length) {
       this.store.setState({ near: [] });
       if (drawing.phase !== 'done') this.draw();
+      else this.rest();
       return;
     }
     this.store.setState({ near: null, drawing: { phase: 'none' } });
@@ -196,7 +279,7 @@ export class SectionsPlanning {
 
   private lookNear([next, ...rest]: readonly NearQuestion[], plans: readonly NearPlan[]): void {
     if (!next) {
-      this.store.setState({ near: inOrderOfNearness(plans) });
+      this.lookForFewer(plans);
       return;
     }
     const { change, table, options } = next;
@@ -213,6 +296,26 @@ export class SectionsPlanning {
     );
   }
 
+  /** What fewer sections, or shared ones, would do; the last of what is looked for near a plan. */
+  private lookForFewer(plans: readonly NearPlan[]): void {
+    const { asked } = this.store.getState();
+    if (!asked) return;
+    const { plan, table, layout } = asked;
+    const options = {
+      ...{ stops: stopsOf(plan.stops), depths: depthsOf(plan.depths) },
+      ...{ mostSites: layout.sites.length, seconds: 0 },
+    };
+    const tell = (near: readonly NearPlan[]) => {
+      this.store.setState({ near: inOrderOfNearness(near) });
+      this.rest();
+    };
+    this.run(
+      () => this.doors.near({ table, options }),
+      (found) => tell([...plans, ...fewerSections(asked, found)]),
+      () => tell(plans),
+    );
+  }
+
   private draw(): void {
     const { asked, found } = this.store.getState();
     if (!asked || !found) return;
@@ -223,7 +326,10 @@ export class SectionsPlanning {
         this.doors.draw({ plan, access, wardPlan: found, gap }, (done, total) =>
           set({ drawing: { phase: 'drawing', done, total } }),
         ),
-      (answer) => this.store.setState({ drawing: { phase: 'done', answer } }),
+      (answer) => {
+        this.store.setState({ drawing: { phase: 'done', answer } });
+        this.rest();
+      },
       (trouble) =>
         this.store.setState({ drawing: trouble === null ? { phase: 'stopped' } : { phase: 'failed', trouble } }),
     );
@@ -268,6 +374,16 @@ function withFound({ found, drawing }: PlanningState, plan: WardPlan): Pick<Plan
   if (plan.lowerBound <= found.lowerBound && !plan.proved) return { found, drawing };
   const { lowerBound, bound } = plan.lowerBound > found.lowerBound ? plan : found;
   return { found: { ...found, lowerBound, bound, proved: found.proved || lowerBound >= found.sites }, drawing };
+}
+
+/** The state while it is searched by itself: what is shown stays, with what is proved of it; what is better waits. */
+function withBetter(state: PlanningState, plan: WardPlan): Pick<PlanningState, 'found' | 'better'> {
+  const { found, better } = state;
+  if (!found) return { found, better };
+  const bound = withFound(state, { ...plan, sites: found.sites, grooved: found.grooved });
+  // Of two that are alike the later one, about which more is known.
+  const isNext = isBetter(plan, found) && !(better && isBetter(better, plan));
+  return { found: bound.found, better: isNext ? plan : better };
 }
 
 function isBetter(plan: WardPlan, found: WardPlan): boolean {

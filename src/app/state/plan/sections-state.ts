@@ -1,5 +1,6 @@
 import type { Session } from '../session.ts';
 import { listenTo, makeStore, type Store } from '../store.ts';
+import type { ConfirmedPlan } from './drawn-sections.ts';
 
 /** The tables of the sections sheet. */
 export type SectionsTable = 'sections' | 'blanks' | 'pairs' | 'report';
@@ -25,6 +26,8 @@ export interface SectionsLook {
   readonly blank: number;
   /** How long a search for less may go on, seconds. */
   readonly seconds: number;
+  /** The plan that is asked about before it is taken; null for none. */
+  readonly taking: ConfirmedPlan | null;
   /** The sheet for printing that is looked at; null for none. */
   readonly printing: PrintChoice | null;
   /** What was done last, in words. */
@@ -39,6 +42,7 @@ const NOTHING: SectionsLook = {
   section: 0,
   blank: 0,
   seconds: FIRST_SECONDS,
+  taking: null,
   printing: null,
   said: '',
 };

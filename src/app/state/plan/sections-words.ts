@@ -70,11 +70,12 @@ export function millingWords({ grooved, grooves }: WardPlan): string {
 }
 
 /** What is being done now, for the line with the progress; empty at rest. */
-export function workWords({ phase, found, drawing }: PlanningState): string {
+export function workWords({ phase, found, better, drawing }: PlanningState): string {
   if (phase === 'waiting' || phase === 'answering') return 'Laying out wards';
-  if (phase === 'improving') {
+  if (phase === 'improving' || phase === 'searching') {
     if (!found) return 'Looking for wards';
-    return `Looking for less: best so far ${countWord(found.sites, 'site')}, ${found.proved ? 'proved fewest' : `at least ${found.lowerBound} needed`}, ${millingWords(found)}`;
+    const best = better ?? found;
+    return `Looking for less: best so far ${countWord(best.sites, 'site')}, ${best.proved ? 'proved fewest' : `at least ${best.lowerBound} needed`}, ${millingWords(best)}`;
   }
   if (drawing.phase === 'drawing') return 'Drawing the sections and judging every pair';
   return '';
@@ -82,7 +83,7 @@ export function workWords({ phase, found, drawing }: PlanningState): string {
 
 /** What a change of a plan is called on its key, and what it is. */
 export function changeWords(
-  { options, blade }: PlanChange,
+  { options, blade, shared, without }: PlanChange,
   plan: Pick<Plan, 'blade'>,
   units: Units,
 ): { readonly key: string; readonly what: string } {
@@ -93,6 +94,11 @@ export function changeWords(
       key: `Stop by ${countWord(options.stops, 'ward')}`,
       what: `With ${countWord(options.stops, 'ward')} in the way of each`,
     };
+  if (shared) return { key: 'Share these sections', what: sharedWords(shared) };
+  if (without) {
+    const sections = countWord(without.length, 'section');
+    return { key: '', what: `With ${sections} fewer, such as without ${listOf(without)}` };
+  }
   if (options?.reserve !== undefined) return { key: 'Keep no reserve', what: 'Without room for sections to come' };
   if (blade?.sides !== undefined) return { key: 'Mill both faces', what: 'With grooves on both faces' };
   for (const [field, name, keyOf] of CHANGED_LENGTHS) {
@@ -104,6 +110,25 @@ export function changeWords(
     return { key: keyOf(readingText(to, units)), what: `With a ${name} ${by} ${more}` };
   }
   return { key: 'Change the blade', what: 'With another blade' };
+}
+
+/** Whoever enters one of the areas then enters all that share its section. */
+function sharedWords(shared: readonly (readonly string[])[]): string {
+  const fewer = shared.reduce((sum, group) => sum + group.length - 1, 0);
+  const groups = shared.slice(0, MOST_GROUPS).map((group) => listOf(group));
+  const more = shared.length > MOST_GROUPS ? `; and ${countWord(shared.length - MOST_GROUPS, 'group')} more` : '';
+  return `With ${countWord(fewer, 'section')} fewer, one for ${groups.join('; one for ')}${more}; who enters one of them enters all`;
+}
+
+const MOST_GROUPS = 3;
+const MOST_NAMES = 4;
+
+/** "Heron, Smew and Knot", "Heron, Smew, Knot and 5 more". */
+function listOf(names: readonly string[]): string {
+  if (names.length < 2) return names.join('');
+  const shown = names.length > MOST_NAMES ? names.slice(0, MOST_NAMES - 1) : names.slice(0, -1);
+  const last = names.length > MOST_NAMES ? `${names.length - shown.length} more` : names[names.length - 1];
+  return `${shown.join(', ')} and ${last}`;
 }
 
 type ChangedLength = keyof Pick<Plan['blade'], 'height' | 'cutZone' | 'heightStep'>;

@@ -6,9 +6,9 @@ import { SectionsHindrance, SectionsNoPlan } from '../../panels/plan/sections-hi
 import { SectionsKeys } from '../../panels/plan/sections-keys.tsx';
 import { SectionsNearest } from '../../panels/plan/sections-nearest.tsx';
 import { SectionsOptions } from '../../panels/plan/sections-options.tsx';
-import { SectionsProgress } from '../../panels/plan/sections-progress.tsx';
+import { SearchProgress, SectionsProgress } from '../../panels/plan/sections-progress.tsx';
 import { TakenLine } from '../../panels/plan/taken-line.tsx';
-import { useFoundSections, useSectionsQuestion } from '../../panels/plan/use-sections.ts';
+import { useFoundSections, useSectionsQuestion, useWatch } from '../../panels/plan/use-sections.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import styles from './sections-sheet.module.css';
@@ -17,7 +17,8 @@ import styles from './sections-sheet.module.css';
 export function SectionsSheet({ family }: { family: Family }) {
   const question = useSectionsQuestion(family);
   const found = useFoundSections(family);
-  const printing = useStore(sectionsLookOf(useSession()), (s) => s.printing);
+  const { printing, taking } = useStore(sectionsLookOf(useSession()), (s) => s);
+  useWatch(printing === null && taking === null);
   if (!question) return <SectionsNoPlan family={family} />;
   if (printing) return <PrintPreview family={family} question={question} choice={printing} />;
   return (
@@ -36,6 +37,7 @@ export function SectionsSheet({ family }: { family: Family }) {
       <TakenLine family={family} question={question} />
       {found && <SectionsNearest found={found} />}
       {found && <SectionsBody family={family} found={found} />}
+      <SearchProgress />
     </div>
   );
 }
