@@ -7,7 +7,18 @@ import { delimiter, join } from 'node:path';
 import { installDebianPackages } from './debian-package.mjs';
 import { PROJECT_ROOT } from './install-when-needed.mjs';
 
-const COMMANDS = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome', 'microsoft-edge'];
+/** The browser without a window of its own: opening a page costs it about half. */
+const HEADLESS = 'chromium-headless-shell';
+
+const COMMANDS = [
+  HEADLESS,
+  'chromium',
+  'chromium-browser',
+  'google-chrome',
+  'google-chrome-stable',
+  'chrome',
+  'microsoft-edge',
+];
 
 const WINDOWS_FOLDERS = ['PROGRAMFILES', 'PROGRAMFILES(X86)', 'LOCALAPPDATA'];
 
@@ -24,7 +35,8 @@ function isProgram(file) {
 }
 
 function usualPlaces() {
-  const onPath = (process.env.PATH ?? '').split(delimiter).flatMap((folder) => COMMANDS.map((c) => join(folder, c)));
+  const folders = (process.env.PATH ?? '').split(delimiter);
+  const onPath = COMMANDS.flatMap((command) => folders.map((folder) => join(folder, command)));
   const windows = WINDOWS_FOLDERS.flatMap((name) => process.env[name] ?? []).flatMap((folder) => [
     join(folder, 'Google', 'Chrome', 'Application', 'chrome.exe'),
     join(folder, 'Chromium', 'Application', 'chrome.exe'),
@@ -81,9 +93,11 @@ export function bringBrowser() {
   const present = findBrowser();
   if (present) return { BROWSER_PATH: present };
   process.stderr.write('No browser found.\n');
-  installDebianPackages(['chromium']);
-  const installed = findBrowser();
-  if (installed) return { BROWSER_PATH: installed };
+  for (const name of [HEADLESS, 'chromium']) {
+    installDebianPackages([name]);
+    const installed = findBrowser();
+    if (installed) return { BROWSER_PATH: installed };
+  }
   const unpacked = unpackFromNpm();
   if (unpacked) return unpacked;
   throw new Error(

@@ -2,9 +2,13 @@ import { type Browser, type BrowserContext, type BrowserContextOptions, chromium
 import { afterAll, inject } from 'vitest';
 import { findBrowser } from './find-browser.mjs';
 
-/** As root Chromium starts only without its sandbox; the rest keeps it from calling home. */
+/**
+ * As root Chromium starts only without its sandbox. Without a graphics card its graphics process draws in software, and on a
+ * busy machine it has been seen to stop giving frames. The rest keeps it from calling home.
+ */
 const CHROMIUM_ARGUMENTS = [
   '--no-sandbox',
+  '--disable-gpu',
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
