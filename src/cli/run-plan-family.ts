@@ -66,12 +66,12 @@ function hindranceOf({ plan }: Family, { file, output }: PlanFamilyCommand, shel
 }
 
 async function planOf(
-  { runningClearance, tolerance, leastWeb }: Family,
+  { runningClearance, tolerance, leastWeb, tiltLimit }: Family,
   plan: Plan,
   { seconds }: PlanFamilyCommand,
   shell: Shell,
 ): Promise<Omit<PlannedFamily, 'drawn'> & { readonly access: Access; readonly drawn: DrawnPlan }> {
-  const gap = { runningClearance, tolerance, ...(leastWeb === undefined ? {} : { leastWeb }) };
+  const gap = { runningClearance, tolerance, tiltLimit, ...(leastWeb === undefined ? {} : { leastWeb }) };
   const access = accessOf(plan);
   const layout: SiteLayout = wardSites(plan.blade, gap, plan.depths);
   const options = {

@@ -1,6 +1,7 @@
 import type { Plan } from '../family/plan.ts';
 import type { DrawnPlan, PlannedProfile, PlanPair } from '../plan/drawn-plan.ts';
 import type { Access } from '../plan/planned-access.ts';
+import { sayConfirmed } from '../plan/say-confirmed.ts';
 import type { WardPlan } from '../plan/ward-plan.ts';
 import type { SiteLayout } from '../plan/ward-sites.ts';
 import { shown } from './fit-table.ts';
@@ -38,6 +39,13 @@ export function plannedJson({ layout, wardPlan, drawn, access }: PlannedFamily):
     gapUm: um(report.gap),
     smallestClearance: pair(report.clearance),
     guard: pair(report.guard),
+    tilted: report.tilted && {
+      limitDeg: Math.round((report.tilted.limit * 18_000) / Math.PI) / 100,
+      judged: report.tilted.looked,
+      atMargin: report.tilted.ofPairs,
+      goesInWithinTolerance: pair(report.tilted.loosest),
+    },
+    reserveConfirmed: report.reserve,
     webMm: Object.fromEntries(report.webs.map(({ id, thickness }) => [id, mm(thickness)])),
     keyways: Object.fromEntries(
       report.sights.map(({ id, left, right, paracentric, strip }) => [
@@ -64,6 +72,7 @@ export function plannedText({ layout, wardPlan, drawn, access }: PlannedFamily):
     `Confirmed: ${wanted} pairs enter and ${forbidden} are blocked${open}, for all parts within tolerance`,
     ...pairLine('Smallest clearance', report.clearance, nameOf),
     ...pairLine('Guard margin, wear of both parts', report.guard, nameOf),
+    ...sayConfirmed(report, nameOf),
     `Thinnest web ${mm(thinnest.thickness).toFixed(3)} mm, ${nameOf(thinnest.id)}`,
     `${paracentric} of ${report.sights.length} keyways are paracentric; widest line of sight ${sightText(sees.strip)}, ${nameOf(sees.id)}`,
     report.placed,

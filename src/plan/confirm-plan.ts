@@ -1,5 +1,6 @@
 import type { Fit } from '../fit/fit.ts';
 import { goesIn, judgeEntry, judgeFit } from '../fit/judge-fit.ts';
+import { goesInTilted } from '../fit/judge-tilted.ts';
 import { EASIEST_PARTS, type EasiestParts, judgeTolerance } from '../fit/judge-tolerance.ts';
 import { measureWear, WEAR_ACCURACY } from '../fit/measure-wear.ts';
 import { growOpening, OFFSET_ARC, shrinkBlank } from '../fit/offset-shapes.ts';
@@ -10,8 +11,9 @@ import { type Region, regionOf } from '../geom/region.ts';
 import type { Ring } from '../geom/ring.ts';
 import { type SayLength, sayMillimetres } from '../profile/check-milled.ts';
 import type { AccessTable } from './access-table.ts';
-import type { PairFault, PlanPair } from './drawn-plan.ts';
+import type { PairFault, PlanPair, TiltedPairs } from './drawn-plan.ts';
 import type { PlanGap } from './plan-gap.ts';
+import { sayDegrees } from './say-confirmed.ts';
 
 /** A part to be judged. */
 export interface PlannedPart {
@@ -26,7 +28,12 @@ export interface Confirmation {
   readonly counts: { readonly wanted: number; readonly forbidden: number; readonly free: number };
   readonly clearance: PlanPair | null;
   readonly guard: PlanPair | null;
+  /** The forbidden pairs that were looked at tilted, where they were. */
+  readonly tilted: TiltedPairs | null;
 }
+
+/** What was found of all pairs, upright. */
+type JudgedPairs = Pick<Confirmation, 'faults' | 'counts' | 'clearance'>;
 
 /** So many faults are told; the search for more ends. */
 const MOST_FAULTS = 12;
@@ -48,23 +55,92 @@ export function* confirmPlan(
   say: SayLength = sayMillimetres,
 ): Generator<{ done: number; total: number }, Confirmation, void> {
   const judge = new PairJudge(openings, blanks, gap, say);
-  const cells = table.flatMap((row, i) => row.map((cell, j) => ({ i, j, cell })));
-  const of = (kind: 0 | 1 | null) => cells.filter(({ cell }) => cell === kind);
-  const [wanted, forbidden] = [of(1), of(0)];
-  const counts = { wanted: wanted.length, forbidden: forbidden.length, free: of(null).length };
+  const forbidden = cellsOf(table, 0);
+  const pairs = cellsOf(table, 1).length + forbidden.length;
+  const judged = yield* judgedPairs(judge, table);
+  if (judged.faults.length > 0) return { ...judged, guard: null, tilted: null };
+  const guard = yield* guardOf(judge, forbidden, pairs);
+  const tilted =
+    gap.tiltLimit && guard && Number.isFinite(guard.length)
+      ? yield* tiltedPairs(judge, forbidden, guard.length, gap.tiltLimit)
+      : null;
+  return { ...judged, faults: tilted?.faults ?? [], guard, tilted };
+}
+
+/**
+ * Judges the pairs of a table as {@link confirmPlan} does, without the guard margin and upright only.
+ *
+ * @returns the first faults.
+ * @check tests/unit/plan/draw-plan.test.ts
+ */
+export function* pairFaults(
+  openings: readonly PlannedPart[],
+  blanks: readonly PlannedPart[],
+  table: AccessTable,
+  gap: PlanGap,
+  say: SayLength,
+): Generator<{ done: number; total: number }, readonly PairFault[], void> {
+  return (yield* judgedPairs(new PairJudge(openings, blanks, gap, say), table)).faults;
+}
+
+interface CellPlace {
+  readonly i: number;
+  readonly j: number;
+}
+
+function cellsOf(table: AccessTable, kind: 0 | 1 | null): CellPlace[] {
+  return table.flatMap((row, i) => row.flatMap((cell, j) => (cell === kind ? [{ i, j }] : [])));
+}
+
+function* judgedPairs(
+  judge: PairJudge,
+  table: AccessTable,
+): Generator<{ done: number; total: number }, JudgedPairs, void> {
+  const [wanted, forbidden] = [cellsOf(table, 1), cellsOf(table, 0)];
+  const counts = { wanted: wanted.length, forbidden: forbidden.length, free: cellsOf(table, null).length };
   const faults: PairFault[] = [];
   let clearance: PlanPair | null = null;
-  const pairs = counts.wanted + counts.forbidden;
-  for (const [n, { i, j, cell }] of [...wanted, ...forbidden].entries()) {
-    const { fit, fault } = cell === 1 ? judge.wanted(i, j) : judge.forbidden(i, j);
+  for (const [n, { i, j }] of [...wanted, ...forbidden].entries()) {
+    const isWanted = n < wanted.length;
+    const { fit, fault } = isWanted ? judge.wanted(i, j) : judge.forbidden(i, j);
     if (fault) faults.push(fault);
     if (faults.length >= MOST_FAULTS) break;
-    if (cell === 1 && fit.clearance < (clearance?.length ?? Number.POSITIVE_INFINITY))
+    if (isWanted && fit.clearance < (clearance?.length ?? Number.POSITIVE_INFINITY))
       clearance = judge.pair(i, j, fit.clearance);
-    yield { done: n + 1, total: 2 * pairs };
+    yield { done: n + 1, total: 2 * (wanted.length + forbidden.length) };
   }
-  const guard = faults.length > 0 ? null : yield* guardOf(judge, forbidden, pairs);
-  return { faults, counts, clearance, guard };
+  return { faults, counts, clearance };
+}
+
+/** So many pairs are looked at tilted at most. */
+const MOST_TILTED = 12;
+
+/** Pairs whose guard margin is within this of the least one, nanometres and as a share of it, count as at the margin. */
+const AT_MARGIN = { length: 5_000, share: 0.02 };
+
+/**
+ * Looks at the forbidden pairs at the least guard margin tilted: a blank that goes in so as drawn is a fault, and one that
+ * does so only as the leanest in the widest keyway is told.
+ */
+function* tiltedPairs(
+  judge: PairJudge,
+  forbidden: readonly CellPlace[],
+  guard: number,
+  limit: number,
+): Generator<{ done: number; total: number }, TiltedPairs & { readonly faults: readonly PairFault[] }, void> {
+  const worn = new LooserParts(judge.openings, judge.blanks, guard * (1 + AT_MARGIN.share) + AT_MARGIN.length);
+  const near = forbidden.filter(({ i, j }) => worn.mayGoIn(i, j));
+  const every = Math.max(1, near.length / MOST_TILTED);
+  const picked = near.filter((_, n) => Math.floor(n / every) !== Math.floor((n - 1) / every));
+  const faults: PairFault[] = [];
+  let loosest: PlanPair | null = null;
+  for (const { i, j } of picked) {
+    const found = judge.tilted(i, j, limit);
+    if (found === 'as drawn') faults.push(judge.tiltFault(i, j, limit));
+    if (found === 'in tolerance') loosest ??= judge.pair(i, j, guard);
+    yield { done: 1, total: 1 };
+  }
+  return { limit, looked: picked.length, ofPairs: near.length, loosest, faults };
 }
 
 /**
@@ -185,6 +261,20 @@ class PairJudge {
     const wear = measureWear(opening, blank.rings[0], 'both');
     const words = `goes in as soon as both parts are ${this.um(wear)} off, within the tolerance of ${this.um(tolerance)}`;
     return { fit, fault: this.fault(i, j, 'goes-in', words) };
+  }
+
+  /** Whether a forbidden blank goes in tilted: as drawn, or as the leanest in the widest keyway only. */
+  tilted(i: number, j: number, limit: number): 'as drawn' | 'in tolerance' | 'never' {
+    const [opening, { rings }] = [this.openings[i], this.blanks[j]];
+    const { tolerance } = this.gap;
+    const [widest, leanest] = [this.easiest.widest(opening, tolerance), this.easiest.leanest(rings, tolerance)];
+    if (widest && leanest.length > 0 && !goesInTilted(widest, leanest, limit)) return 'never';
+    return goesInTilted(opening, rings, limit) ? 'as drawn' : 'in tolerance';
+  }
+
+  tiltFault(i: number, j: number, limit: number): PairFault {
+    const words = `must not enter and does when it is tilted, within the tilt limit of ${sayDegrees(limit)}`;
+    return this.fault(i, j, 'goes-in', words);
   }
 
   private um(nm: number): string {

@@ -1,8 +1,17 @@
 import { type SayLength, sayMillimetres } from '../profile/check-milled.ts';
 import type { Milled } from '../profile/profile.ts';
 import { thinnestWeb } from '../profile/thinnest-web.ts';
-import { type Confirmation, confirmPlan, type PlannedPart } from './confirm-plan.ts';
-import type { DrawnPlan, DrawPlanInput, PairFault, PlannedProfile, PlanReport, PlanWeb } from './drawn-plan.ts';
+import { reservedTable } from './access.ts';
+import { type Confirmation, confirmPlan, type PlannedPart, pairFaults } from './confirm-plan.ts';
+import type {
+  DrawnPlan,
+  DrawPlanInput,
+  PairFault,
+  PlannedProfile,
+  PlanReport,
+  PlanWeb,
+  TiltedPairs,
+} from './drawn-plan.ts';
 import type { LimitWord } from './limit-word.ts';
 import { type Placed, placeWards } from './place-wards.ts';
 import { gapAllRound, leastWebOf } from './plan-gap.ts';
@@ -41,9 +50,11 @@ export function* drawWardPlan(
   if ('why' in drawn) return { ok: false, pairs: [], why: drawn.why };
   const found = yield* confirmPlan(drawn.openings, drawn.blanks, access.table, gap, say);
   const webs = drawn.blanks.map(({ id, milled }) => ({ id, thickness: thinnestWeb(milled)?.thickness ?? 0 }));
-  const why = [...pairLimits(found.faults, say, input), ...webLimits(webs, input, say)];
-  if (why.length > 0) return { ok: false, why, pairs: found.faults };
-  const report = reportOf(input, sites, step.value, drawn, found, webs, say);
+  const later = found.faults.length > 0 ? null : yield* confirmReserve(input, sites, drawn, say);
+  const faults = [...found.faults, ...(later?.faults ?? [])];
+  const why = [...(later?.why ?? []), ...pairLimits(faults, say, input), ...webLimits(webs, input, say)];
+  if (why.length > 0) return { ok: false, why, pairs: faults };
+  const report = reportOf(input, sites, step.value, drawn, found, webs, later?.sections ?? 0, say);
   return { ok: true, profiles: drawn.profiles, report };
 }
 
@@ -78,22 +89,21 @@ interface DrawnParts {
   readonly profiles: readonly PlannedProfile[];
 }
 
+/** A part made ready; where it cannot be made, a word why and none. */
+function drawnPart(id: string, name: string, made: ShapeResult, why: LimitWord[]): DrawnPart[] {
+  if (made.ok) return [{ id, name, ring: made.ring, milled: made.milled }];
+  const words = `“${name}” cannot be drawn: ${made.what}`;
+  why.push({ field: 'grooveWidth', kind: 'fault', words, cure: made.cure });
+  return [];
+}
+
 function drawParts(
   { plan, access, wardPlan, gap }: DrawPlanInput,
   sites: readonly WardSite[],
   names: PlannedNames,
 ): DrawnParts | { readonly why: readonly LimitWord[] } {
   const why: LimitWord[] = [];
-  const part = (id: string, name: string, made: ShapeResult): DrawnPart[] => {
-    if (made.ok) return [{ id, name, ring: made.ring, milled: made.milled }];
-    why.push({
-      field: 'grooveWidth',
-      kind: 'fault',
-      words: `“${name}” cannot be drawn: ${made.what}`,
-      cure: made.cure,
-    });
-    return [];
-  };
+  const part = (id: string, name: string, made: ShapeResult) => drawnPart(id, name, made, why);
   const openings = access.sections.flatMap((_, i) =>
     part(names.openings[i].id, names.openings[i].name, keywayOf(plan.blade, sites, wardPlan.wards[i], gap)),
   );
@@ -111,6 +121,46 @@ function drawParts(
     }),
   ];
   return { openings, blanks, profiles };
+}
+
+interface ConfirmedReserve {
+  readonly sections: number;
+  readonly faults: readonly PairFault[];
+  readonly why: readonly LimitWord[];
+}
+
+/** Draws the keyways kept in reserve with a blank each, and judges them with all that is planned. */
+function* confirmReserve(
+  { plan, access, wardPlan, gap }: DrawPlanInput,
+  sites: readonly WardSite[],
+  { openings, blanks }: DrawnParts,
+  say: SayLength,
+): Generator<{ done: number; total: number }, ConfirmedReserve | null, void> {
+  const sections = Math.min(plan.reserve, wardPlan.wards.length - access.sections.length);
+  const missing = access.blanks.length + sections > wardPlan.grooves.length;
+  if (sections <= 0 || missing) return null;
+  const why: LimitWord[] = [];
+  const later = Array.from({ length: sections }, (_, k) => k);
+  const part = (k: number, kind: 'keyway' | 'blank', made: ShapeResult): DrawnPart[] =>
+    drawnPart(`reserve-${kind}-${k + 1}`, `${kind} ${k + 1} kept in reserve`, made, why);
+  const wards = (k: number) => wardPlan.wards[access.sections.length + k];
+  const grooves = (k: number) => wardPlan.grooves[access.blanks.length + k];
+  const more = {
+    openings: later.flatMap((k) => part(k, 'keyway', keywayOf(plan.blade, sites, wards(k), gap))),
+    blanks: later.flatMap((k) => part(k, 'blank', bladeOf(plan.blade, sites, grooves(k)))),
+  };
+  if (why.length > 0) return { sections, faults: [], why };
+  // What is planned was judged already.
+  const table = reservedTable(access, sections).map((row, i) =>
+    row.map((cell, j) => (i < openings.length && j < blanks.length ? null : cell)),
+  );
+  const all = { openings: [...openings, ...more.openings], blanks: [...blanks, ...more.blanks] };
+  const judging = pairFaults(all.openings, all.blanks, table, gap, say);
+  for (;;) {
+    const step = judging.next();
+    if (step.done) return { sections, faults: step.value, why };
+    yield { done: 1, total: 1 };
+  }
 }
 
 /** Pairs that were not confirmed, and the limit that would help. */
@@ -140,8 +190,9 @@ function reportOf(
   sites: readonly WardSite[],
   placed: Placed,
   { openings }: DrawnParts,
-  { counts, clearance, guard }: Confirmation,
+  { counts, clearance, guard, tilted }: Confirmation,
   webs: readonly PlanWeb[],
+  reserve: number,
   say: SayLength,
 ): PlanReport {
   const sights = openings.map(({ id, milled }) => sightLine(id, milled));
@@ -149,12 +200,20 @@ function reportOf(
     sites,
     placed: placedWords(placed, say),
     gap: gapAllRound(gap),
+    tolerance: gap.tolerance,
     pairs: counts,
     clearance,
     guard,
+    tilted: tilted && tiltedOf(tilted),
+    reserve,
     webs,
     sights,
   };
+}
+
+/** Without the faults that a confirmed plan does not have. */
+function tiltedOf({ limit, looked, ofPairs, loosest }: TiltedPairs): TiltedPairs {
+  return { limit, looked, ofPairs, loosest };
 }
 
 function placedWords({ guard, web }: Placed, say: SayLength): string {

@@ -11,7 +11,7 @@ import type { WardSite } from './ward-sites.ts';
 export interface DrawPlanInput {
   readonly plan: Plan;
   readonly access: Access;
-  /** Rows and columns of the access first; those kept in reserve behind them are given room and not drawn. */
+  /** Rows and columns of the access first; those kept in reserve behind them are drawn to be confirmed, and not given. */
   readonly wardPlan: WardPlan;
   readonly gap: PlanGap;
   /** Names for the sections in their order, where they are not to be those of the access. */
@@ -43,6 +43,17 @@ export interface PairFault {
   readonly words: string;
 }
 
+/** Forbidden pairs at the least guard margin, looked at tilted. */
+export interface TiltedPairs {
+  /** Greatest tilt either way, radians. */
+  readonly limit: number;
+  /** How many pairs were looked at, of how many at the margin. */
+  readonly looked: number;
+  readonly ofPairs: number;
+  /** One that goes in tilted as the leanest blank in the widest keyway; null where none does. `length` is the guard margin. */
+  readonly loosest: PlanPair | null;
+}
+
 /** The web of a blank. */
 export interface PlanWeb {
   readonly id: string;
@@ -57,11 +68,17 @@ export interface PlanReport {
   readonly placed: string;
   /** The gap all round that keyways were drawn with. */
   readonly gap: number;
+  /** Greatest deviation of the parts, to either side, within which every pair was judged. */
+  readonly tolerance: number;
   readonly pairs: { readonly wanted: number; readonly forbidden: number; readonly free: number };
   /** The smallest clearance over pairs that must enter; null where there is none. */
   readonly clearance: PlanPair | null;
   /** The least wear of both parts at which a forbidden pair goes in; null where none does, or there is none. */
   readonly guard: PlanPair | null;
+  /** Forbidden pairs at that margin, tilted; null where the family looks at no tilt, or nothing is forbidden. */
+  readonly tilted: TiltedPairs | null;
+  /** Sections kept in reserve that were drawn with a blank of their own and confirmed with all others; they are not given. */
+  readonly reserve: number;
   /** The blanks, in order. */
   readonly webs: readonly PlanWeb[];
   /** The openings, in order. */

@@ -7,13 +7,15 @@ export interface PlanGap {
   readonly tolerance: number;
   /** The thinnest web that a blade should have, where one is set. */
   readonly leastWeb?: number;
+  /** Greatest tilt of a blank in a keyway, either way, radians; upright only where absent. */
+  readonly tiltLimit?: number;
 }
 
 /** The web that is kept where the family sets none, nanometres: a choice of our own, no source. */
 export const USUAL_WEB = 0.4 * NM_PER_MM;
 
 /** What chords that stand for arcs and rounding may take off a stop, nanometres. */
-const CHORDS = 5 * NM_PER_UM;
+export const CHORDS = 5 * NM_PER_UM;
 
 /** The thinnest web that is kept, nanometres. */
 export function leastWebOf({ leastWeb = USUAL_WEB }: PlanGap): number {

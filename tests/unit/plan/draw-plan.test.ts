@@ -1,12 +1,18 @@
 import { describe, expect, test } from 'vitest';
 import type { Plan } from '../../../src/family/plan.ts';
-import { accessOf } from '../../../src/plan/access.ts';
+import { accessOf, reservedTable } from '../../../src/plan/access.ts';
+import { confirmPlan } from '../../../src/plan/confirm-plan.ts';
 import { drawWardPlan } from '../../../src/plan/draw-plan.ts';
 import type { DrawPlanInput } from '../../../src/plan/drawn-plan.ts';
+import type { PlanGap } from '../../../src/plan/plan-gap.ts';
+import { sayConfirmed } from '../../../src/plan/say-confirmed.ts';
 import { solveAtOnce } from '../../../src/plan/solve.ts';
+import { soundRing } from '../../kit/shapes.ts';
 import { BLADE, GAP, mm } from './sample-blade.ts';
 
 const UM = 1_000;
+
+const point = (x: number, y: number) => ({ x: mm(x), y: mm(y) });
 const BIRDS = ['Heron', 'Smew', 'Bittern', 'Ruff', 'Plover', 'Knot'];
 
 const PLAN: Plan = {
@@ -20,7 +26,7 @@ const PLAN: Plan = {
   blade: BLADE,
 };
 
-function input(change: Partial<Plan> = {}, gap = GAP): DrawPlanInput {
+function input(change: Partial<Plan> = {}, gap: PlanGap = GAP): DrawPlanInput {
   const plan = { ...PLAN, ...change };
   const access = accessOf(plan);
   const options = { stops: 1, depths: plan.depths as 1 | 2, mostSites: 10, seconds: 1 } as const;
@@ -133,4 +139,79 @@ test('a wanted blank that is stopped is told with what it collides by', () => {
   const drawn = draw({ ...asked, wardPlan: { ...asked.wardPlan, grooves } });
   expect(drawn.ok).toBe(false);
   if (!drawn.ok) expect(drawn.pairs[0]).toMatchObject({ kind: 'stays-out', opening: 'heron-keyway' });
+});
+
+describe('forbidden pairs at the guard margin', () => {
+  test('are judged tilted within the family’s limit, and the plan says so', () => {
+    const drawn = draw(input({}, { ...GAP, tiltLimit: Math.PI / 90 }));
+    if (!drawn.ok) throw new Error(drawn.why.map(({ words }) => words).join());
+    const { tilted } = drawn.report;
+    expect(tilted?.looked).toBeGreaterThan(0);
+    expect(tilted?.looked).toBeLessThanOrEqual(Math.min(12, tilted?.ofPairs ?? 0));
+    expect(sayConfirmed({ ...drawn.report, tolerance: 0 }, (id) => id)[0]).toMatch(/^The tolerance is 0/);
+    expect(sayConfirmed(drawn.report, (id) => id)[0]).toMatch(/^Tilted by up to 2°, \d+ of \d+ forbidden pairs/);
+  });
+
+  test('that go in tilted as drawn are refused; within tolerance only, they are told', () => {
+    // A slot that leans by 3 degrees: too narrow for the upright blade, and 0.1 mm wider than the leaning one.
+    const confirmed = (tiltLimit: number, slot: number) => {
+      const lean = (x: number, y: number) => ({ x: Math.round(mm(x + Math.tan(Math.PI / 60) * y)), y: mm(y) });
+      const opening = soundRing([lean(0, -0.2), lean(slot, -0.2), lean(slot, 8.4), lean(0, 8.4)]);
+      const blank = soundRing([point(0, 0), point(2, 0), point(2, 8), point(0, 8)]);
+      const parts = [
+        [opening, 'keyway'],
+        [blank, 'blank'],
+      ] as const;
+      const [keyway, blade] = parts.map(([ring, id]) => ({ id, name: id, ring }));
+      const steps = confirmPlan([keyway], [blade], [[0]], {
+        runningClearance: mm(0.04),
+        tolerance: mm(0.03),
+        tiltLimit,
+      });
+      for (;;) {
+        const step = steps.next();
+        if (step.done) return step.value;
+      }
+    };
+    const degree = Math.PI / 180;
+    expect(confirmed(0, 2.1)).toMatchObject({ faults: [], tilted: null });
+    expect(confirmed(degree, 2.1)).toMatchObject({ faults: [], tilted: { looked: 1, loosest: null } });
+    const refused = confirmed(4 * degree, 2.1);
+    expect(refused.faults).toHaveLength(1);
+    expect(refused.faults[0].words).toBe(
+      '“blank” in “keyway” must not enter and does when it is tilted, within the tilt limit of 4°',
+    );
+    const loose = confirmed(4 * degree, 1.97);
+    expect(loose).toMatchObject({ faults: [], tilted: { loosest: { blank: 'blank', opening: 'keyway' } } });
+  });
+});
+
+test('sections kept in reserve are drawn and confirmed too, and not given', () => {
+  const plan = { ...PLAN, reserve: 3 };
+  const access = accessOf(plan);
+  const options = { stops: 1, depths: 1, mostSites: 10, seconds: 1 } as const;
+  const wardPlan = solveAtOnce(reservedTable(access, 3), options);
+  if (!wardPlan) throw new Error('no wards');
+  const asked = { plan, access, wardPlan, gap: GAP };
+  const drawn = draw(asked);
+  if (!drawn.ok) throw new Error(drawn.why.map(({ words }) => words).join());
+  expect(drawn.report.reserve).toBe(3);
+  expect(drawn.profiles).toHaveLength(14);
+  expect(drawn.report.pairs.wanted).toBe(15);
+  // A reserve that the all-section blank does not enter is not confirmed.
+  const grooves = wardPlan.grooves.map((depths, j) =>
+    access.blanks[j]?.rank === 'all-section' ? depths.map(() => 0) : depths,
+  );
+  const sole = {
+    ...wardPlan,
+    wards: wardPlan.wards.map((depths, i) => (i < 6 ? depths.map(() => 0) : depths)),
+    grooves,
+  };
+  const free = { ...access, table: access.table.map((row) => row.map(() => null)) };
+  const refused = draw({ ...asked, access: free, wardPlan: sole });
+  expect(refused.ok).toBe(false);
+  if (!refused.ok)
+    expect(refused.pairs.some(({ opening, kind }) => opening === 'reserve-keyway-1' && kind === 'stays-out')).toBe(
+      true,
+    );
 });

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { DrawnPlan, PlanPair, PlanReport } from '../../../plan/drawn-plan.ts';
+import { sayConfirmed } from '../../../plan/say-confirmed.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { readingText, type Units, wearLengthText } from '../../state/length-text.ts';
 import { type PlanReading, planReadings } from '../../state/plan/report-readings.ts';
@@ -44,7 +45,8 @@ function ReportLines({ family, found, report, units }: ReportLinesProps) {
       <p>
         Every pair was judged by its outlines: {countWord(pairs.wanted, 'pair')} enter,{' '}
         {countWord(pairs.forbidden, 'pair')} stay out{pairs.free > 0 ? `, ${pairs.free} may do either` : ''}. Keyways
-        are drawn {readingText(gap, units)} larger all round than their blanks. {placed}
+        are drawn {readingText(gap, units)} larger all round than their blanks. {placed}{' '}
+        {sayConfirmed(report, (id) => parts.get(id)?.name ?? id).join(' ')}
       </p>
       <PairLine family={family} parts={parts} term="Smallest clearance" pair={clearance} none="no pair must enter">
         {clearance && readingText(clearance.length, units)}

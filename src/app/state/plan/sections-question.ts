@@ -32,11 +32,11 @@ const known = new WeakMap<Plan, SectionsQuestion>();
  * @check tests/unit/app/sections-planning.test.ts
  */
 export function sectionsQuestion(family: Family): SectionsQuestion | null {
-  const { plan, runningClearance, tolerance, leastWeb } = family;
+  const { plan, runningClearance, tolerance, leastWeb, tiltLimit } = family;
   if (!plan) return null;
   const before = known.get(plan);
   if (before && isSameGap(before.gap, family)) return before;
-  const gap: PlanGap = { runningClearance, tolerance, ...(leastWeb !== undefined && { leastWeb }) };
+  const gap: PlanGap = { runningClearance, tolerance, tiltLimit, ...(leastWeb !== undefined && { leastWeb }) };
   const access = accessOf(plan);
   const layout = wardSites(plan.blade, gap, plan.depths);
   const table = reservedTable(access, plan.reserve);
@@ -46,7 +46,12 @@ export function sectionsQuestion(family: Family): SectionsQuestion | null {
 }
 
 function isSameGap(a: PlanGap, b: PlanGap): boolean {
-  return a.runningClearance === b.runningClearance && a.tolerance === b.tolerance && a.leastWeb === b.leastWeb;
+  return (
+    a.runningClearance === b.runningClearance &&
+    a.tolerance === b.tolerance &&
+    a.leastWeb === b.leastWeb &&
+    a.tiltLimit === b.tiltLimit
+  );
 }
 
 function hindranceOf(access: Access, layout: SiteLayout): Hindrance | null {
