@@ -63,6 +63,8 @@ function isMark(cell: string): boolean {
 
 function takeApart(rows: readonly NumberedRow[]): AccessTableRead {
   const head = rows[0].cells.slice(1).some((cell) => !isMark(cell)) || rows[0].cells[0] === '' ? rows[0] : null;
+  const mixed = head ? mixedFaults(head) : [];
+  if (mixed.length > 0) return { ok: false, faults: mixed.slice(0, MOST_FAULTS) };
   const body = head ? rows.slice(1) : rows;
   if (body.length === 0)
     return fault(`row ${rows[0].number}`, 'names blanks, and no section follows', 'Give one row for each section.');
@@ -84,6 +86,20 @@ function takeApart(rows: readonly NumberedRow[]): AccessTableRead {
   if (faults.length > 0) return { ok: false, faults: faults.slice(0, MOST_FAULTS) };
   const table = body.map(({ cells }) => cells.slice(offset, offset + columns).map((cell) => MARKS[cell]));
   return { ok: true, read: { table, sections, blanks } };
+}
+
+/** Cells of a first row that are no marks beside others that are: a slip of the pen is not taken for a heading. */
+function mixedFaults({ number, cells }: NumberedRow): FileFault[] {
+  const [corner, ...others] = cells;
+  if (corner === '' || !(isMark(corner) || others.some(isMark))) return [];
+  const cure =
+    'Write 1, 0 or *. Where the row names blanks, leave its first cell empty, or call none of them 1, 0 or *.';
+  const first = isMark(corner) ? 0 : 1;
+  return cells.flatMap((cell, j) =>
+    j < first || isMark(cell)
+      ? []
+      : [{ path: `row ${number}, column ${j + 1}`, what: `is ${sayText(cell)}, which is no mark`, cure }],
+  );
 }
 
 function sizeFaults(sections: number, blanks: number): FileFault[] {

@@ -48,6 +48,8 @@ test.each([
   ['a,1,0\nb,1,yes', 'row 2, column 3', 'is "yes", which is no mark'],
   ['a,1,0\nb,1,', 'row 2, column 3', 'is "", which is no mark'],
   ['a,1,0\na,1,1', 'row 2, column 1', 'has the name "a" again'],
+  ['1,x\n0,1', 'row 1, column 2', 'is "x", which is no mark'],
+  ['Heron,1,yes\nRail,0,1', 'row 1, column 3', 'is "yes", which is no mark'],
   ['k,x,x\na,1,0', 'row 1, column 3', 'has the name "x" again'],
   ['a,1\n,0', 'row 2, column 1', 'has no name'],
   ['1,0\n"1,0', 'row 2', 'has a stray quotation mark'],
