@@ -10,6 +10,7 @@ import {
 } from 'react';
 import type { Plan } from '../../../family/plan.ts';
 import type { Access } from '../../../plan/access.ts';
+import type { AreaTree } from '../../../plan/area-tree.ts';
 import { tick, typeName } from '../../state/plan/access-editing.ts';
 import { pressKey } from '../../state/plan/access-keys.ts';
 import { accessRows, type AccessRow as GridRow, tickAfter, tickShown, treeOf } from '../../state/plan/access-rows.ts';
@@ -32,9 +33,16 @@ function headHeight(height: number): number {
   return height < 320 ? HEAD.low : HEAD.high;
 }
 
-/** Room for the names of areas in a window of this width, pixels. */
-function nameWidth(width: number): number {
-  return Math.round(Math.min(280, Math.max(190, width * 0.34)));
+/**
+ * Room for the names of areas, pixels: a third of the width, and more for long names where the holders leave it. A letter
+ * is taken as 7.8 wide.
+ */
+function nameWidth(width: number, tree: AreaTree, holders: number): number {
+  const usual = Math.min(280, Math.max(190, width * 0.34));
+  const left = Math.min(width - holders * COLUMN - 16, width * 0.6);
+  const section = (name: string | undefined) => (name === undefined ? 0 : 7.4 * name.length + 17);
+  const wanted = tree.rows.map(({ area, depth }) => 50 + 15.2 * depth + 7.8 * area.name.length + section(area.section));
+  return Math.round(Math.max(usual, Math.min(left, Math.max(0, ...wanted))));
 }
 
 /** The tree of areas beside the grid of holders and areas; only what is in sight is on the page. */
@@ -118,7 +126,7 @@ function useLayout(plan: Plan, access: Access, frame: GridProps['frame'], size: 
   const { holders } = plan;
   const tree = treeOf(plan);
   const rows = useMemo(() => accessRows(tree, folded, typing), [tree, folded, typing]);
-  const names = nameWidth(size.width);
+  const names = useMemo(() => nameWidth(size.width, tree, holders.length), [size.width, tree, holders.length]);
   const head = headHeight(size.height);
   const place = {
     row: rows.findIndex(({ key }) => key === areaId),

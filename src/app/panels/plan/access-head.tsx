@@ -79,6 +79,7 @@ const MEANINGS = [
   [1, 'must enter'],
   [2, 'free: may or may not'],
   [0, 'must not enter'],
+  ['some', 'part of the group'],
 ] as const;
 
 function Legend() {

@@ -61,7 +61,9 @@ export function BladeForm({ family, now }: { family: Family; now: BladeNow }) {
     <form className={styles.form} aria-label="Limits of the blade" onSubmit={(event) => event.preventDefault()}>
       {GROUPS.map(([heading, fields]) => (
         <fieldset key={heading} className={styles.group}>
-          <legend>{heading}</legend>
+          <legend>
+            {heading}, {units}
+          </legend>
           <div className={styles.fields} data-units={units}>
             {fields.map(([field, name, label]) => (
               <LengthField
@@ -87,7 +89,7 @@ export function BladeForm({ family, now }: { family: Family; now: BladeNow }) {
         </fieldset>
       ))}
       <fieldset className={styles.group}>
-        <legend>Gap, of the whole family</legend>
+        <legend>Gap, of the whole family, {units}</legend>
         <div className={styles.fields} data-units={units}>
           {GAPS.map(([field, name, label]) => (
             <LengthField

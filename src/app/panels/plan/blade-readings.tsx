@@ -2,7 +2,7 @@ import { useDeferredValue, useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { oneMoreSite } from '../../../plan/one-more-site.ts';
 import { takeRoom } from '../../state/plan/blade-editing.ts';
-import { gapFacts, moreRoomWords, siteFacts, siteName } from '../../state/plan/blade-words.ts';
+import { chordsText, gapFacts, moreRoomWords, siteFacts, siteName } from '../../state/plan/blade-words.ts';
 import { FactList } from '../fact-list.tsx';
 import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
@@ -60,7 +60,7 @@ function Binding({ now: { blade, gap, layout, plan } }: { now: BladeNow }) {
       </ul>
       {!isFaulty && more.length > 0 && (
         <>
-          <h3>One more site needs one of</h3>
+          <h3>More sites need one of</h3>
           <ul className={styles.more}>
             {more.map((room) => (
               <li key={room.field}>
@@ -88,8 +88,8 @@ function Gap({ now: { gap, layout } }: { now: BladeNow }) {
       <FactList facts={gapFacts(gap, layout, units)} />
       <p className={readings.note}>
         Keyways leave the running clearance and the tolerance of both parts all round their blades. A ward stops a blade
-        for certain where it is deeper by two such gaps, the play to one side, and by what the tolerance of both parts
-        takes off the four surfaces that meet.
+        for certain where it is deeper by two such gaps, the play to one side, by what the tolerance of both parts takes
+        off the four surfaces that meet, and by {chordsText(gap, units)} kept for arcs that are judged as chords.
       </p>
       <button type="button" className="key" onClick={() => plan.setState({ sheet: 'sections' })}>
         Plan the sections

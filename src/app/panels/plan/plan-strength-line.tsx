@@ -1,5 +1,6 @@
 import { useEffect, useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
+import type { Profile } from '../../../profile/profile.ts';
 import { examiningOf } from '../../state/plan/examining-strength.ts';
 import { type PlanStrength, planStrength } from '../../state/plan/plan-strength.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
@@ -9,6 +10,8 @@ import { useSession, useStore } from '../use-store.ts';
 import styles from './sections-report.module.css';
 import type { FoundSections } from './use-sections.ts';
 import { useStrengthSettings } from './use-strength.ts';
+
+const NO_BLANKS: readonly Profile[] = [];
 
 interface PlanStrengthLineProps {
   readonly family: Family;
@@ -20,7 +23,7 @@ export function PlanStrengthLine({ family, found }: PlanStrengthLineProps) {
   const session = useSession();
   const units = useStore(session.settings, (s) => s.units);
   const material = materialOf(useStrengthSettings(family));
-  const { limits, done, weakest } = usePlanStrength(family, found);
+  const { limits, done, weakest } = usePlanStrength(family, found.drawn?.blanks ?? NO_BLANKS);
   const limit = limits[weakest];
   return (
     <div className={styles.line} data-plan-strength={limit ? 'known' : 'examining'}>
@@ -43,14 +46,14 @@ export function PlanStrengthLine({ family, found }: PlanStrengthLineProps) {
   );
 }
 
-/** Has the blanks of the plan examined while this is there. */
-function usePlanStrength(family: Family, { drawn }: FoundSections): PlanStrength {
+/** Has these blanks examined while the component is there. */
+export function usePlanStrength(family: Family, blanks: readonly Profile[]): PlanStrength {
   const examining = examiningOf(useSession());
   const known = useStore(examining.store, (s) => s.known);
   const material = materialOf(useStrengthSettings(family));
   useEffect(() => {
-    examining.follow(drawn?.blanks ?? [], null);
+    examining.follow(blanks, null);
     return () => examining.follow([], null);
-  }, [examining, drawn]);
-  return useMemo(() => planStrength(drawn?.blanks ?? [], { known }, material), [drawn, known, material]);
+  }, [examining, blanks]);
+  return useMemo(() => planStrength(blanks, { known }, material), [blanks, known, material]);
 }

@@ -1,13 +1,17 @@
-import { useEffect, useMemo, useRef } from 'react';
+import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
-import { type PrintSource, printedPlan } from '../../state/plan/printed-plan.ts';
+import { type PrintedPlan, type PrintSource, printedPlan } from '../../state/plan/printed-plan.ts';
+import { type PrintedStrength, printedStrength } from '../../state/plan/printed-report.ts';
 import type { SectionsQuestion } from '../../state/plan/sections-question.ts';
 import { PRINT_SCALES, type PrintChoice, sectionsLookOf } from '../../state/plan/sections-state.ts';
+import { materialOf } from '../../state/plan/strength-state.ts';
 import { plannedProfiles } from '../../state/plan/taken-standing.ts';
 import { useSession, useStore } from '../use-store.ts';
+import { usePlanStrength } from './plan-strength-line.tsx';
 import styles from './print-preview.module.css';
 import { PrintedSheet } from './printed-sheet.tsx';
 import { type FoundSections, useFoundSections } from './use-sections.ts';
+import { useStrengthSettings } from './use-strength.ts';
 
 interface PrintPreviewProps {
   readonly family: Family;
@@ -27,7 +31,9 @@ export function PrintPreview({ family, question, choice }: PrintPreviewProps) {
     () => (source ? printedPlan(family, question, source, units) : null),
     [family, question, source, units],
   );
-  const close = () => look.setState({ printing: null });
+  const strength = usePrintedStrength(family, sheet);
+  const [date] = useState(() => new Date().toLocaleDateString('en-GB', { dateStyle: 'long' }));
+  const close = () => look.setState({ printing: null, backFromPrint: true });
   return (
     <section
       className={styles.preview}
@@ -45,6 +51,7 @@ export function PrintPreview({ family, question, choice }: PrintPreviewProps) {
         </button>
         <ScaleField choice={choice} />
         <SourceField choice={choice} canDraw={source?.from === 'drawn'} />
+        {strength.wait !== '' && <span role="status">{strength.wait}</span>}
         <button type="button" className="key" title="Back to the sections (Escape)" onClick={close}>
           Back
         </button>
@@ -54,6 +61,8 @@ export function PrintPreview({ family, question, choice }: PrintPreviewProps) {
         {sheet ? (
           <PrintedSheet
             sheet={sheet}
+            strength={strength}
+            date={date}
             scale={choice.scale}
             units={units}
             grooveWidth={question.plan.blade.grooveWidth}
@@ -66,19 +75,33 @@ export function PrintPreview({ family, question, choice }: PrintPreviewProps) {
   );
 }
 
+const NO_BLANKS: PrintedPlan['blanks'] = [];
+
+/** The strength of the blanks on the sheet, examined while it is there. */
+function usePrintedStrength(family: Family, sheet: PrintedPlan | null): PrintedStrength {
+  const units = useStore(useSession().settings, (s) => s.units);
+  const printed = sheet?.blanks ?? NO_BLANKS;
+  const blanks = useMemo(() => printed.map(({ profile }) => profile), [printed]);
+  const strength = usePlanStrength(family, blanks);
+  const material = materialOf(useStrengthSettings(family));
+  return useMemo(() => printedStrength(blanks, strength, material, units), [blanks, strength, material, units]);
+}
+
 /** What is printed, as it is wished for or as it is there. */
 function usePrintSource(family: Family, choice: PrintChoice): PrintSource | null {
-  const { documents, results } = useSession();
-  const found: FoundSections | null = useFoundSections(family);
+  const { documents, results, guard: guards } = useSession();
+  const guard = useStore(guards, (s) => s);
+  const sections: FoundSections | null = useFoundSections(family);
+  const found = sections?.found ?? null;
   const document = useStore(documents, (s) => s.document);
   const fits = useStore(results, (s) => s.fits);
-  const confirmed = found?.confirmed ?? null;
+  const confirmed = sections?.confirmed ?? null;
   return useMemo(() => {
     const held: PrintSource | null =
-      document && plannedProfiles(document).length > 0 ? { from: 'family', document, fits } : null;
-    const drawn: PrintSource | null = confirmed && { from: 'drawn', confirmed };
+      document && plannedProfiles(document).length > 0 ? { from: 'family', document, fits, guard } : null;
+    const drawn: PrintSource | null = confirmed && found && { from: 'drawn', confirmed, found };
     return choice.from === 'family' ? (held ?? drawn) : (drawn ?? held);
-  }, [choice.from, confirmed, document, fits]);
+  }, [choice.from, confirmed, found, document, fits, guard]);
 }
 
 function ScaleField({ choice }: { choice: PrintChoice }) {

@@ -10,12 +10,16 @@ import {
   siteBandText,
   sizeOf,
 } from '../../state/plan/printed-plan.ts';
+import type { PrintedStrength } from '../../state/plan/printed-report.ts';
 import { middleOf } from '../../state/plug-face.ts';
 import { outlinePath } from '../draw/outline-path.ts';
 import styles from './printed-sheet.module.css';
 
 interface PrintedSheetProps {
   readonly sheet: PrintedPlan;
+  readonly strength: PrintedStrength;
+  /** The day on which it is printed. */
+  readonly date: string;
   /** How many times their true size the sections are drawn. */
   readonly scale: number;
   readonly units: Units;
@@ -24,11 +28,14 @@ interface PrintedSheetProps {
 }
 
 /** The planned family as it is printed: black on white whatever the theme, tables that break between rows. */
-export const PrintedSheet = memo(function PrintedSheet({ sheet, scale, units, grooveWidth }: PrintedSheetProps) {
+export const PrintedSheet = memo(function PrintedSheet(props: PrintedSheetProps) {
+  const { sheet, strength, date, scale, units, grooveWidth } = props;
   return (
     <article className={styles.sheet} data-printed="" aria-label={`Printed sheet of ${sheet.title}`}>
       <header>
-        <h1>{sheet.title}: planned sections</h1>
+        <h1>
+          {sheet.title}: planned sections <small>{date}</small>
+        </h1>
         <Facts facts={sheet.facts} />
       </header>
       <Areas sheet={sheet} />
@@ -40,6 +47,7 @@ export const PrintedSheet = memo(function PrintedSheet({ sheet, scale, units, gr
         <h2>Report</h2>
         <Facts facts={sheet.report} wide />
       </section>
+      <Strength strength={strength} />
       <section className={styles.whole}>
         <h2>Cautions</h2>
         <ul className={styles.cautions}>
@@ -53,6 +61,37 @@ export const PrintedSheet = memo(function PrintedSheet({ sheet, scale, units, gr
     </article>
   );
 });
+
+/** What each blank bears in the material of the Strength sheet. */
+function Strength({ strength: { material, wait, weakest, rows } }: { strength: PrintedStrength }) {
+  return (
+    <section>
+      <h2>Strength in {material}</h2>
+      <p className={styles.note}>
+        Torque on the blade, estimated from its section. {wait || `The weakest in torsion is ${weakest}.`}
+      </p>
+      <table className={styles.table}>
+        <thead>
+          <tr>
+            <th scope="col">Blank</th>
+            <th scope="col">Yields at</th>
+            <th scope="col">Twists through at</th>
+          </tr>
+        </thead>
+        <tbody>
+          {rows.map(({ name, yields, twists }, i) => (
+            // biome-ignore lint/suspicious/noArrayIndexKey: names may be alike, the order is fixed
+            <tr key={i}>
+              <th scope="row">{name}</th>
+              <td>{yields}</td>
+              <td>{twists}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </section>
+  );
+}
 
 function Facts({ facts, wide = false }: { facts: PrintedPlan['facts']; wide?: boolean }) {
   return (
@@ -128,25 +167,48 @@ interface PicturesProps {
 }
 
 function Pictures({ title, kind, sections, scale }: PicturesProps) {
+  // The first row stays on the page of its heading and bar.
+  const width = Math.max(NARROWEST, ...sections.map(({ profile }) => paperSize(profile, scale).width));
+  const inRow = Math.max(1, Math.floor((PAPER + 2) / (width + 2)));
   return (
     <section>
-      <h2>
-        {title}, {scale}:1
-      </h2>
-      <p className={styles.note}>
-        {kind === 'opening' ? 'Seen from the front of the plug.' : 'Seen from the bow.'} This bar is {scaleBar(scale)}{' '}
-        mm of the section when the sheet is printed at 100 %: <ScaleBar scale={scale} />
-      </p>
-      <ul className={styles.pictures}>
-        {sections.map(({ profile, title: name, aside }) => (
-          <li key={profile.id}>
-            <SectionPicture profile={profile} scale={scale} />
-            <b>{name}</b>
-            {aside !== '' && <span>{aside}</span>}
-          </li>
-        ))}
-      </ul>
+      <div className={styles.whole}>
+        <h2>
+          {title}, {scale}:1
+        </h2>
+        <p className={styles.note}>
+          {kind === 'opening' ? 'Seen from the front of the plug.' : 'Seen from the bow.'} This bar is {scaleBar(scale)}{' '}
+          mm of the section when the sheet is printed at 100 %: <ScaleBar scale={scale} />
+        </p>
+        <PictureRow sections={sections.slice(0, inRow)} scale={scale} width={width} />
+      </div>
+      {sections.length > inRow && <PictureRow sections={sections.slice(inRow)} scale={scale} width={width} />}
     </section>
+  );
+}
+
+/** Width of the text on paper, and of the narrowest column of pictures, millimetres. */
+const PAPER = 186;
+const NARROWEST = 21.2;
+
+interface PictureRowProps {
+  readonly sections: readonly PrintedSection[];
+  readonly scale: number;
+  /** Width of a column, millimetres. */
+  readonly width: number;
+}
+
+function PictureRow({ sections, scale, width }: PictureRowProps) {
+  return (
+    <ul className={styles.pictures}>
+      {sections.map(({ profile, title: name, aside }) => (
+        <li key={profile.id} style={{ width: `${width}mm` }}>
+          <SectionPicture profile={profile} scale={scale} />
+          <b>{name}</b>
+          {aside !== '' && <span>{aside}</span>}
+        </li>
+      ))}
+    </ul>
   );
 }
 
@@ -167,11 +229,15 @@ function ScaleBar({ scale }: { scale: number }) {
 /** Metal round a keyway, or round nothing; millimetres of paper. */
 const ROUND = 2.2;
 
+/** What a section takes on paper with the metal round it, millimetres. */
+function paperSize(profile: Profile, scale: number): { readonly width: number; readonly height: number } {
+  const { width, height } = sizeOf(profile);
+  return { width: width * scale + 2 * ROUND, height: height * scale + 2 * ROUND };
+}
+
 /** A section at its scale: the page's millimetres are the section's, times the scale. */
 function SectionPicture({ profile, scale }: { profile: Profile; scale: number }) {
-  const size = sizeOf(profile);
-  const width = size.width * scale + 2 * ROUND;
-  const height = size.height * scale + 2 * ROUND;
+  const { width, height } = paperSize(profile, scale);
   const middle = middleOf(profile);
   return (
     <svg
@@ -196,20 +262,27 @@ function SectionPicture({ profile, scale }: { profile: Profile; scale: number })
 /** So many keyways stand side by side in one table. */
 const COLUMNS = 24;
 
-const ENTRY_MARKS: Readonly<Record<PrintedEntry, string>> = {
+const ENTRY_MARKS: Readonly<Record<PrintedEntry['verdict'], string>> = {
   enters: '●',
   tight: '◐',
   blocked: '–',
-  free: '○',
   unknown: '?',
 };
+
+const NOT_JUDGED: PrintedEntry = { verdict: 'unknown', isFree: false };
+
+function entryMark({ verdict, isFree }: PrintedEntry): string {
+  return isFree ? `(${ENTRY_MARKS[verdict]})` : ENTRY_MARKS[verdict];
+}
 
 function Entries({ sheet: { openings, blanks, entries } }: { sheet: PrintedPlan }) {
   const parts = Array.from({ length: Math.ceil(openings.length / COLUMNS) }, (_, i) => i * COLUMNS);
   return (
     <section>
       <h2>Which blank enters which keyway</h2>
-      <p className={styles.note}>● enters, ◐ tight, – stays out, ○ may do either, ? not judged.</p>
+      <p className={styles.note}>
+        ● enters, ◐ tight, – stays out, ? not judged; in brackets where the plan lets it do either.
+      </p>
       {parts.map((from) => (
         <table key={from} className={`${styles.table} ${styles.matrix}`}>
           <thead>
@@ -227,8 +300,8 @@ function Entries({ sheet: { openings, blanks, entries } }: { sheet: PrintedPlan 
               <tr key={profile.id}>
                 <th scope="row">{profile.name}</th>
                 {openings.slice(from, from + COLUMNS).map(({ profile: opening }, i) => (
-                  <td key={opening.id} data-entry={entries[b]?.[from + i]}>
-                    {ENTRY_MARKS[entries[b]?.[from + i] ?? 'unknown']}
+                  <td key={opening.id} data-entry={entries[b]?.[from + i]?.verdict}>
+                    {entryMark(entries[b]?.[from + i] ?? NOT_JUDGED)}
                   </td>
                 ))}
               </tr>
@@ -300,9 +373,7 @@ function DepthTable({ title, head, rows, sheet: { sites }, units }: DepthTablePr
             <tr key={name}>
               <th scope="row">{name}</th>
               {depths.map((depth, i) => (
-                <td key={sites[i].name}>
-                  {depth > 0 ? readingText(depth, units).replace(/ .*$/, '').replace(/0$/, '') : '–'}
-                </td>
+                <td key={sites[i].name}>{depth > 0 ? readingText(depth, units).split(' ')[0] : '–'}</td>
               ))}
             </tr>
           ))}

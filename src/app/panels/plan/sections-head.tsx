@@ -47,14 +47,17 @@ export function ImproveKey() {
   const look = sectionsLookOf(useSession());
   const seconds = useStore(look, (s) => s.seconds);
   const phase = useStore(planning.store, (s) => s.phase);
+  // Only said to be disabled while it searches, so that the keys' focus stays on it.
+  const isBusy = phase === 'improving' || phase === 'answering' || phase === 'waiting';
   const isReady = useStore(planning.store, (s) => s.found !== null);
   return (
     <button
       type="button"
-      className="key"
+      className={`key ${styles.improve}`}
       title="Look longer for fewer sites and less milling, and for a proof that fewer do not do; a plan that rests is looked at for ten seconds by itself"
-      disabled={!isReady || phase === 'improving' || phase === 'answering' || phase === 'waiting'}
-      onClick={() => planning.improve(seconds)}
+      disabled={!isReady}
+      aria-disabled={isBusy}
+      onClick={() => !isBusy && planning.improve(seconds)}
     >
       Improve
     </button>

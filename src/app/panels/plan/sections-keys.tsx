@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { ConfirmedPlan } from '../../state/plan/drawn-sections.ts';
 import { FIRST_PRINT, sectionsLookOf } from '../../state/plan/sections-state.ts';
@@ -21,6 +22,11 @@ export function SectionsKeys({ family, found }: SectionsKeysProps) {
   const setTaking = (next: ConfirmedPlan | null) => look.setState({ taking: next });
   const isTaken = useStore(documents, (s) => s.document !== null && plannedProfiles(s.document).length > 0);
   const confirmed = found?.confirmed ?? null;
+  const printKey = useRef<HTMLButtonElement>(null);
+  useEffect(() => {
+    if (look.getState().backFromPrint) printKey.current?.focus();
+    look.setState({ backFromPrint: false });
+  }, [look]);
   const canPrint = confirmed !== null || isTaken;
   return (
     <div className={styles.keys}>
@@ -36,6 +42,7 @@ export function SectionsKeys({ family, found }: SectionsKeysProps) {
         Take these sections…
       </button>
       <button
+        ref={printKey}
         type="button"
         className="key"
         title="A sheet with areas, holders, sections, wards and the report"

@@ -199,6 +199,9 @@ export function newFamily(session: Session, name: string, units: FileUnits, runn
   return openText(session.documents, session.doors, session.doors.writeFamily(file), fileNameOf(name));
 }
 
+/** Tolerance to either side that a new plan begins with, nanometres: 0.01 mm, 0.0004 in. A choice of our own, no source. */
+const PLAN_TOLERANCE = { mm: 10_000, in: 10_160 } as const;
+
 /** Opens a new family without a section, with an empty plan and blades that can be made, and shows its areas. */
 export function newPlan(session: Session, name: string, units: FileUnits, runningClearance: number): boolean {
   const file: FamilyFile = {
@@ -207,6 +210,7 @@ export function newPlan(session: Session, name: string, units: FileUnits, runnin
     name,
     units,
     runningClearance: toFileLength(runningClearance, units),
+    tolerance: toFileLength(PLAN_TOLERANCE[units], units),
     profiles: [],
     plan: session.doors.access.emptyPlan(units),
   };

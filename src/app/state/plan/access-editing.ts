@@ -104,7 +104,8 @@ export function shiftArea(session: Session, id: string, how: 'up' | 'down' | 'in
   if (how === 'in' && parent !== undefined) fold(session, parent, false);
   accessLookOf(session).setState((s) => ({ grasp: s.grasp + 1 }));
   const isMoved = planNow(session)?.areas !== before;
-  return say(session, refusal, isMoved ? '' : NOT_MOVED[how]);
+  const from = before?.find((area) => area.id === id)?.parent;
+  return say(session, refusal, isMoved ? emptiedWords(session, from).trim() : NOT_MOVED[how]);
 }
 
 const NOT_MOVED = {
@@ -126,7 +127,18 @@ export function removeArea(session: Session, id: string): Refusal {
   const refusal = edit(session, (file) => session.doors.access.deleteArea(file, id));
   if (!refusal) goTo(session, next?.area.id ?? null, accessLookOf(session).getState().holderId);
   const with_ = row.isGroup ? ' with all in it' : '';
-  return say(session, refusal, `${name} is deleted${with_}. Ctrl+Z brings it back.`);
+  return say(
+    session,
+    refusal,
+    `${name} is deleted${with_}. ${emptiedWords(session, row.area.parent)}Ctrl+Z brings it back.`,
+  );
+}
+
+/** That a group which has lost its last area is an area with a keyway from now on; empty where it is not so. */
+function emptiedWords(session: Session, parent: string | undefined): string {
+  const areas = planNow(session)?.areas ?? [];
+  if (parent === undefined || areas.some((area) => area.parent === parent)) return '';
+  return `${areaName(session, parent)} holds no area any more: it is one now, with a keyway of its own. `;
 }
 
 /** Deletes a holder; the next one is picked. */

@@ -64,6 +64,11 @@ export function gapFacts(gap: PlanGap, layout: SiteLayout, units: Units): Fact[]
   return [...facts, { term: 'Web, all grooves at full depth', value: readingText(layout.web, units) }];
 }
 
+/** What is kept besides gaps and tolerances where a ward is to stop a blade. */
+export function chordsText(gap: PlanGap, units: Units): string {
+  return readingText(leastStop(gap) - 2 * gapAllRound(gap) - 4 * gap.tolerance, units);
+}
+
 /** The number of a site, for people: lowest first. */
 export function siteName(place: number): string {
   return `Site ${place + 1}`;

@@ -1,22 +1,28 @@
 import type { Family } from '../../../family/family.ts';
 import type { KnownFits } from '../../../family/known-fits.ts';
+import type { Verdict } from '../../../fit/fit.ts';
 import { boxOf, NM_PER_MM } from '../../../geom/point.ts';
 import type { FamilyDocument } from '../../../interchange/json/read.ts';
 import type { Access } from '../../../plan/access.ts';
 import { areaTree, FREE, leafTicks, MUST } from '../../../plan/area-tree.ts';
+import { leastWebOf } from '../../../plan/plan-gap.ts';
+import type { WardPlan } from '../../../plan/ward-plan.ts';
 import type { SiteLayout, WardSite } from '../../../plan/ward-sites.ts';
 import type { GrooveSide, Milled, Profile } from '../../../profile/profile.ts';
-import { thinnestWeb } from '../../../profile/thinnest-web.ts';
-import { bandText, readingText, type Units, wearLengthText } from '../length-text.ts';
+import type { GuardState } from '../guarding.ts';
+import { readingText, type Units } from '../length-text.ts';
 import type { Fact } from '../profile-facts.ts';
 import { type ConfirmedPlan, drawnSections } from './drawn-sections.ts';
-import { planReadings } from './report-readings.ts';
+import { drawnReport, heldReport } from './printed-report.ts';
 import type { SectionsQuestion } from './sections-question.ts';
-import { wantedOf } from './sections-rows.ts';
+import { foundWords } from './sections-words.ts';
 import { heldBlank, plannedProfiles, verdicts } from './taken-standing.ts';
 
-/** Whether a pair goes in, as it is printed; free: the plan lets it do either. */
-export type PrintedEntry = 'enters' | 'tight' | 'blocked' | 'free' | 'unknown';
+/** Whether a pair goes in, and whether the plan lets it do either. */
+export interface PrintedEntry {
+  readonly verdict: Verdict | 'unknown';
+  readonly isFree: boolean;
+}
 
 /** An area in the order of the tree. */
 export interface PrintedArea {
@@ -72,8 +78,13 @@ export interface PrintedPlan {
 
 /** What is printed: sections as they are drawn now, or those that the family holds. */
 export type PrintSource =
-  | { readonly from: 'drawn'; readonly confirmed: ConfirmedPlan }
-  | { readonly from: 'family'; readonly document: FamilyDocument; readonly fits: KnownFits | null };
+  | { readonly from: 'drawn'; readonly confirmed: ConfirmedPlan; readonly found: WardPlan }
+  | {
+      readonly from: 'family';
+      readonly document: FamilyDocument;
+      readonly fits: KnownFits | null;
+      readonly guard: GuardState;
+    };
 
 /**
  * The sheet of a planned family.
@@ -92,7 +103,11 @@ export function printedPlan(
   const sites = printedSites(layout, [...openings, ...blanks]);
   return {
     title: family.name,
-    facts: planFacts(question, { openings: openings.length, blanks: blanks.length, sites: sites.length }, units),
+    facts: [
+      { term: 'Keyways and blanks', value: `${openings.length} and ${blanks.length}` },
+      { term: 'Ward sites', value: sitesText(source, sites.length) },
+      ...planFacts(question, units),
+    ],
     areas: printedAreas(question),
     holders: printedHolders(question, blanks),
     openings: openings.map((profile) => ({
@@ -108,7 +123,7 @@ export function printedPlan(
     report:
       source.from === 'drawn'
         ? drawnReport(source.confirmed, access, units)
-        : heldReport(source.fits, blanks, openings, units),
+        : heldReport(source, blanks, openings, units),
   };
 }
 
@@ -120,19 +135,35 @@ function heldSections(document: FamilyDocument) {
   };
 }
 
-function planFacts(
-  { plan, gap }: SectionsQuestion,
-  counts: { readonly openings: number; readonly blanks: number; readonly sites: number },
-  units: Units,
-): Fact[] {
+/** How many sites are used, and whether fewer would do. */
+function sitesText(source: PrintSource, count: number): string {
+  if (source.from === 'family') return String(count);
+  const { found } = source;
+  if (found.sites === 0) return '0';
+  return foundWords(found, found.sites).replace(/ sites?/, '');
+}
+
+/** What is asked of blades, cutter and wards. */
+function planFacts({ plan, gap }: SectionsQuestion, units: Units): Fact[] {
   const { blade } = plan;
+  const length = (nm: number) => readingText(nm, units);
+  const lengths: readonly (readonly [string, number])[] = [
+    ['Radius of the back', blade.backRadius],
+    ['Kept free for the cuts', blade.cutZone],
+    ['Kept free at the back', blade.backZone],
+    ['Width of a groove', blade.grooveWidth],
+    ['From one groove to the next', blade.heightStep],
+    ['Deepest groove', blade.grooveDepth],
+    ['Radius at the root', blade.rootRadius],
+    ['Least web', leastWebOf(gap)],
+    ['Running clearance', gap.runningClearance],
+    ['Tolerance, to either side', gap.tolerance],
+  ];
   return [
-    { term: 'Keyways', value: String(counts.openings) },
-    { term: 'Blanks', value: String(counts.blanks) },
-    { term: 'Ward sites used', value: String(counts.sites) },
-    { term: 'Blade', value: `${readingText(blade.thickness, units)} × ${readingText(blade.height, units)}` },
-    { term: 'Running clearance', value: readingText(gap.runningClearance, units) },
-    { term: 'Tolerance, to either side', value: readingText(gap.tolerance, units) },
+    { term: 'Blade', value: `${length(blade.thickness)} × ${length(blade.height)}` },
+    ...lengths.map(([term, nm]) => ({ term, value: length(nm) })),
+    ...(plan.depths > 1 ? [{ term: 'From one depth to the next', value: length(blade.depthStep) }] : []),
+    { term: 'Flank, from square', value: `${Math.round((blade.flank * 18_000) / Math.PI) / 100}°` },
     { term: 'Stopped by', value: `at least ${plan.stops} ${plan.stops === 1 ? 'ward' : 'wards'}` },
     { term: 'Depths per site', value: String(plan.depths) },
     { term: 'In reserve', value: `${plan.reserve} ${plan.reserve === 1 ? 'section' : 'sections'}` },
@@ -198,12 +229,10 @@ function nearestSite({ side, bottom }: Milled['grooves'][number], sites: readonl
   return best;
 }
 
-/** Where a site lies on the blade: "left 1.4–2.0 mm". */
+/** Where a site lies on the blade, as closely as all lengths of the sheet: "left 1.400–2.000 mm". */
 export function siteBandText({ side, bottom }: PrintedSite, width: number, units: Units): string {
-  return `${side} ${bandText(bottom, bottom + width, units)}`;
+  return `${side} ${readingText(bottom, units).split(' ')[0]}–${readingText(bottom + width, units)}`;
 }
-
-const ENTRIES = { must: 'enters', not: 'blocked', free: 'free' } as const;
 
 function entriesOf(
   source: PrintSource,
@@ -211,65 +240,17 @@ function entriesOf(
   openings: readonly Profile[],
   blanks: readonly Profile[],
 ): PrintedEntry[][] {
-  if (source.from === 'drawn') return blanks.map((_, b) => openings.map((_, s) => ENTRIES[wantedOf(table[s][b])]));
-  const verdictOf = verdicts(source.fits);
-  return blanks.map(({ id }) => openings.map((opening) => verdictOf(id, opening.id) ?? 'unknown'));
-}
-
-function drawnReport(confirmed: ConfirmedPlan, access: Access, units: Units): Fact[] {
-  const { report, profiles } = confirmed;
-  const { clearance, guard, pairs } = report;
-  const names = new Map(profiles.map(({ id, name }) => [id, name]));
-  const pairText = ({ blank, opening }: { blank: string; opening: string }) =>
-    `${names.get(blank) ?? blank} in ${names.get(opening) ?? opening}`;
-  const { sections, blanks } = access;
-  return [
-    { term: 'Pairs judged by their outlines', value: `${pairs.wanted} enter, ${pairs.forbidden} stay out` },
-    {
-      term: 'Smallest clearance',
-      value: clearance ? `${readingText(clearance.length, units)}, ${pairText(clearance)}` : 'none',
-    },
-    {
-      term: 'Guard margin, wear of both parts',
-      value: guard ? `${wearLengthText(guard.length, units)}, ${pairText(guard)}` : 'no wear lets any pair in',
-    },
-    ...planReadings(report, access).map(({ what, kind, place, figure }) => ({
-      term: what,
-      value: `${figure(units)}, ${(kind === 'blank' ? blanks : sections)[place]?.name ?? ''}`,
-    })),
-  ];
-}
-
-function heldReport(
-  fits: KnownFits | null,
-  blanks: readonly Profile[],
-  openings: readonly Profile[],
-  units: Units,
-): Fact[] {
-  const facts: Fact[] = [];
-  const ids = new Set(openings.map(({ id }) => id));
-  let least: { length: number; pair: string } | null = null;
-  for (const blank of blanks) {
-    const row = fits?.fits[fits.profiles.indexOf(blank.id)];
-    for (const [i, fit] of row?.entries() ?? []) {
-      const opening = fits?.openings[i] ?? '';
-      if (!fit || fit.verdict === 'blocked' || !ids.has(opening)) continue;
-      const name = openings.find(({ id }) => id === opening)?.name ?? opening;
-      if (!least || fit.clearance < least.length) least = { length: fit.clearance, pair: `${blank.name} in ${name}` };
-    }
-  }
-  facts.push({
-    term: 'Smallest clearance',
-    value: least ? `${readingText(least.length, units)}, ${least.pair}` : 'not judged yet',
-  });
-  const webs = blanks.flatMap(({ name, milled }) => {
-    const web = milled && thinnestWeb(milled);
-    return web ? [{ name, thickness: web.thickness }] : [];
-  });
-  const thinnest = webs.sort((a, b) => a.thickness - b.thickness)[0];
-  if (thinnest)
-    facts.push({ term: 'Thinnest web', value: `${readingText(thinnest.thickness, units)}, ${thinnest.name}` });
-  return facts;
+  const verdictOf = source.from === 'drawn' ? null : verdicts(source.fits);
+  return blanks.map((blank, b) =>
+    openings.map((opening, s) => {
+      // Every other pair is confirmed to do as the plan says; one that may do either does what its wards say.
+      const isFree = table[s]?.[b] === null;
+      if (source.from === 'family') return { verdict: verdictOf?.(blank.id, opening.id) ?? 'unknown', isFree };
+      const { wards, grooves } = source.found;
+      const enters = isFree ? wards[s].every((ward, i) => ward <= grooves[b][i]) : table[s][b] === 1;
+      return { verdict: enters ? 'enters' : 'blocked', isFree };
+    }),
+  );
 }
 
 /** Width and height of a section, millimetres. */

@@ -30,6 +30,8 @@ export interface SectionsLook {
   readonly taking: ConfirmedPlan | null;
   /** The sheet for printing that is looked at; null for none. */
   readonly printing: PrintChoice | null;
+  /** The sheet for printing was just left, so the key that leads to it has the focus again. */
+  readonly backFromPrint: boolean;
   /** What was done last, in words. */
   readonly said: string;
 }
@@ -44,6 +46,7 @@ const NOTHING: SectionsLook = {
   seconds: FIRST_SECONDS,
   taking: null,
   printing: null,
+  backFromPrint: false,
   said: '',
 };
 

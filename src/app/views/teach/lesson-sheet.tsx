@@ -96,7 +96,9 @@ function useReadyLesson(family: Family, tell: (words: string) => void): Ready {
   const session = useSession();
   const knowledge = useTeaching(family);
   const phase = useStore(session.results, (s) => s.phase);
-  const wait = isRunning(phase) ? 'The pairs are still being judged …' : '';
+  const isEmpty = family.profiles.length === 0;
+  const judging = isRunning(phase) ? 'The pairs are still being judged …' : '';
+  const wait = isEmpty ? 'The family has no section yet: draw some, or take those of its plan' : judging;
   const make = () => {
     const had = session.documents.getState().document?.family.lesson !== undefined;
     const faults = takeLesson(session, makeLesson(knowledge));
