@@ -11,6 +11,7 @@ import { readFamily } from '../interchange/json/read.ts';
 import { replaceOutline } from '../interchange/json/replace-outline.ts';
 import { writeFamily } from '../interchange/json/write.ts';
 import { isLink } from '../interchange/link/link-form.ts';
+import type { ExaminedBlade } from '../jobs/examine-blades.ts';
 import type { PairDetail } from '../jobs/judge-details.ts';
 import type { PairsPart } from '../jobs/judge-pairs.ts';
 import type { TolerancesPart } from '../jobs/judge-tolerances.ts';
@@ -63,7 +64,10 @@ const doors: Doors = {
     findPassage: (input, onProgress) => startJob('findPassage', input, { onProgress, alone: true }),
     millPassage: (input, onProgress) => startJob('millPassage', input, { onProgress, alone: true }),
   },
-  strength: { findStrength: (question) => startJob('findStrength', question, { alone: true }) },
+  strength: {
+    examineBlades: (questions, onPart) =>
+      startJob('examineBlades', questions, { onPart: (part) => onPart(part as ExaminedBlade), alone: true }),
+  },
   grow: {
     growFamily: (input, onProgress) => startJob('growFamily', input, { onProgress, alone: true }),
   },

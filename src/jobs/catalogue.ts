@@ -6,6 +6,7 @@ import { describeFamily } from './describe-family.ts';
 import { describeTiers } from './describe-tiers.ts';
 import { drawParts } from './draw-parts.ts';
 import { drawPlan } from './draw-plan.ts';
+import { examineBlades } from './examine-blades.ts';
 import { findNearestPlans } from './find-nearest-plans.ts';
 import { findPassage } from './find-passage.ts';
 import { findStrength } from './find-strength.ts';
@@ -43,6 +44,7 @@ export const catalogue = {
   findPassage,
   millPassage,
   findStrength,
+  examineBlades,
   readDrawing,
   tracePicture: tracePictureJob,
   layOutTiers,

@@ -17,6 +17,7 @@ const SMEW = demoProfile('smew-blank');
 
 /** An answer whose figures do not matter. */
 const ANSWER = { area: 1 } as SectionStrength;
+const CLOSER = { area: 2 } as SectionStrength;
 
 /** A coarse answer for a plain strip. */
 function solved({ ring }: Profile): SectionStrength {
@@ -33,60 +34,80 @@ function begin(threads = 1) {
   return { examining, strengths, state: () => examining.store.getState() };
 }
 
+const rings = (job: { input: readonly { ring: unknown }[] }) => job.input.map(({ ring }) => ring);
+
 test('the picked blade comes first, blades of one outline are examined once', async () => {
   const { examining, strengths, state } = begin();
   examining.follow([HERON_5, HERON_6, RUFF], RUFF);
   expect(outlineKey(HERON_5)).toBe(outlineKey(HERON_6));
-  expect(state()).toMatchObject({ phase: 'working', done: 0, total: 2 });
-  expect(strengths.map(({ input }) => input.ring)).toEqual([RUFF.ring]);
-  strengths[0].finish(ANSWER);
+  expect(state()).toMatchObject({ phase: 'working', begun: 0, done: 0, total: 2 });
+  expect(strengths.map(rings)).toEqual([[RUFF.ring, HERON_5.ring]]);
+  strengths[0].part({ index: 0, strength: ANSWER, last: false });
+  strengths[0].part({ index: 1, strength: ANSWER, last: false });
+  expect(state()).toMatchObject({ phase: 'working', begun: 2, done: 0 });
+  strengths[0].part({ index: 0, strength: ANSWER, last: true });
+  strengths[0].part({ index: 1, strength: CLOSER, last: true });
+  expect(state()).toMatchObject({ phase: 'done', begun: 2, done: 2, total: 2 });
+  expect(state().known.get(outlineKey(HERON_5))).toBe(CLOSER);
+  strengths[0].finish(2);
   await turn();
-  strengths[1].finish(ANSWER);
-  await turn();
-  expect(state()).toMatchObject({ phase: 'done', done: 2, total: 2 });
-  expect(strengths.length).toBe(2);
+  expect(strengths.length).toBe(1);
+});
+
+test('outlines are dealt out to as many threads as there are, evenly', () => {
+  const { examining, strengths } = begin(2);
+  examining.follow([HERON_5, RUFF, SMEW, STRIP], SMEW);
+  expect(strengths.map(rings)).toEqual([
+    [SMEW.ring, RUFF.ring],
+    [HERON_5.ring, STRIP.ring],
+  ]);
 });
 
 test('an edit asks for what it changed only, and ends what nobody wants', async () => {
   const { examining, strengths, state } = begin(2);
   examining.follow([HERON_5, RUFF], RUFF);
-  expect(strengths.length).toBe(2);
-  strengths[0].finish(ANSWER);
+  expect(strengths.map(rings)).toEqual([[RUFF.ring], [HERON_5.ring]]);
+  strengths[0].part({ index: 0, strength: ANSWER, last: true });
+  strengths[0].finish(1);
   await turn();
   examining.follow([{ ...RUFF }, SMEW], SMEW);
   expect(strengths[1].cancelled).toBe(true);
-  expect(strengths.slice(2).map(({ input }) => input.ring)).toEqual([SMEW.ring]);
+  expect(strengths.slice(2).map(rings)).toEqual([[SMEW.ring]]);
   expect(state()).toMatchObject({ done: 1, total: 2 });
 });
 
-test('may be stopped and taken up again; what is known stays', async () => {
+test('may be stopped and taken up again; what is known stays, and first answers are brought closer', async () => {
   const { examining, strengths, state } = begin();
-  examining.follow([HERON_5, RUFF], null);
-  strengths[0].finish(ANSWER);
-  await turn();
+  examining.follow([HERON_5, RUFF, SMEW], null);
+  strengths[0].part({ index: 0, strength: ANSWER, last: false });
+  strengths[0].part({ index: 1, strength: ANSWER, last: true });
   examining.stop();
-  expect(strengths[1].cancelled).toBe(true);
-  strengths[1].fail(new JobCancelled());
+  expect(strengths[0].cancelled).toBe(true);
+  strengths[0].fail(new JobCancelled());
   await turn();
-  expect(state()).toMatchObject({ phase: 'stopped', done: 1 });
+  expect(state()).toMatchObject({ phase: 'stopped', begun: 2, done: 1 });
   examining.again();
   expect(state().phase).toBe('working');
-  strengths[2].finish(ANSWER);
-  await turn();
-  expect(state()).toMatchObject({ phase: 'done', done: 2 });
+  expect(rings(strengths[1])).toEqual([SMEW.ring, HERON_5.ring]);
+  strengths[1].part({ index: 0, strength: ANSWER, last: true });
+  strengths[1].part({ index: 1, strength: ANSWER, last: true });
+  expect(state()).toMatchObject({ phase: 'done', done: 3 });
 });
 
 test('a blade that cannot be solved is told, the others go on, and it can be tried again', async () => {
   const { examining, strengths, state } = begin();
   examining.follow([HERON_5, RUFF], null);
-  strengths[0].fail(new Error('no mesh'));
+  strengths[0].part({ index: 0, trouble: 'no mesh' });
+  strengths[0].part({ index: 1, strength: ANSWER, last: true });
+  strengths[0].finish(1);
   await turn();
   expect([...state().failed.values()]).toEqual(['no mesh']);
-  strengths[1].finish(ANSWER);
-  await turn();
   expect(state().phase).toBe('done');
   examining.again();
-  expect(strengths.length).toBe(3);
+  expect(strengths.slice(1).map(rings)).toEqual([[HERON_5.ring]]);
+  strengths[1].fail(new Error('out of memory'));
+  await turn();
+  expect([...state().failed.values()]).toEqual(['out of memory']);
 });
 
 test('rows tell what is known of each blade, and the headline counts', () => {
@@ -99,9 +120,14 @@ test('rows tell what is known of each blade, and the headline counts', () => {
   expect(row('strip-175')).toMatchObject({ section, verdict: 'part-plastic', trouble: '' });
   expect(row('smew-blank')).toMatchObject({ section: null, verdict: null, trouble: 'no mesh' });
   expect(strengthHeadline(rows, '2.50 N m')).toBe(
-    'None of 1 blades bear 2.50 N m without yielding, none twists through, so far',
+    'So far none of 1 blade bears 2.50 N m without yielding; none twists through',
   );
-  expect(strengthHeadline(strengthRows(family, state, USUAL_MATERIAL, 0.1), '0.10 N m')).toMatch(
-    /^1 of 1 blades bears/,
+  const gentle = strengthRows(family, state, USUAL_MATERIAL, 0.1);
+  expect(strengthHeadline(gentle, '0.10 N m')).toMatch(/^So far 1 of 1 blade bears 0\.10 N m/);
+  const strip = gentle.filter(({ profile }) => profile.id === 'strip-175');
+  expect(strengthHeadline([...strip, ...strip], '0.10 N m')).toBe(
+    '2 of 2 blades bear 0.10 N m without yielding; none twists through',
   );
+  const much = strengthRows(family, state, USUAL_MATERIAL, 50).filter(({ profile }) => profile.id === 'strip-175');
+  expect(strengthHeadline(much, '50.0 N m')).toBe('None of 1 blade bears 50.0 N m without yielding; 1 twists through');
 });

@@ -29,6 +29,7 @@ import { readFamily } from '../../../src/interchange/json/read.ts';
 import { replaceOutline } from '../../../src/interchange/json/replace-outline.ts';
 import { takePlan } from '../../../src/interchange/json/take-plan.ts';
 import { writeFamily } from '../../../src/interchange/json/write.ts';
+import type { ExaminedBlade } from '../../../src/jobs/examine-blades.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
 import type { DetailsInput, PairDetail } from '../../../src/jobs/judge-details.ts';
 import type { PairsInput, PairsPart } from '../../../src/jobs/judge-pairs.ts';
@@ -47,7 +48,6 @@ import type { GrowInput } from '../../../src/plan/grow-family.ts';
 import type { NearestPlan } from '../../../src/plan/nearest-plan.ts';
 import type { WardPlan } from '../../../src/plan/ward-plan.ts';
 import type { StrengthQuestion } from '../../../src/strength/find-strength.ts';
-import type { SectionStrength } from '../../../src/strength/strength.ts';
 import type { PictureTrace } from '../../../src/trace/trace-picture.ts';
 
 /** A job that ends when the test says so. */
@@ -111,7 +111,7 @@ export function fakeDoors() {
   const counts = holder<{ table: EntryTable; limit: number }, never, ConceptCount>();
   const passages = holder<PassageInput, never, Passage>();
   const millings = holder<MillPassageInput, never, Passage | null>();
-  const strengths = holder<StrengthQuestion, never, SectionStrength>();
+  const strengths = holder<readonly StrengthQuestion[], ExaminedBlade, number>();
   const growths = holder<GrowInput, never, GrowReport>();
   const capacities = holder<CapacityInput, never, Capacity>();
   const solvings = holder<SolveInput, WardPlan, WardPlan>();
@@ -146,7 +146,7 @@ export function fakeDoors() {
       findPassage: (input, onProgress) => passages.start(input, () => onProgress(1, 2)),
       millPassage: (input, onProgress) => millings.start(input, () => onProgress(1, 2)),
     },
-    strength: { findStrength: (question) => strengths.start(question, () => {}) },
+    strength: { examineBlades: (questions, onPart) => strengths.start(questions, onPart) },
     grow: { growFamily: (input, onProgress) => growths.start(input, () => onProgress(1, 2)) },
     capacity: { countCapacity: (input, onProgress) => capacities.start(input, () => onProgress(1, 2)) },
     judgeNow,

@@ -5,7 +5,7 @@ import styles from './job-progress.module.css';
 /** How far the examining has come, with a way to stop it; and what to do when it stopped or something failed. */
 export function StrengthProgress() {
   const examining = examiningOf(useSession());
-  const { phase, done, total, failed } = useStore(examining.store, (s) => s);
+  const { phase, begun, done, total, failed } = useStore(examining.store, (s) => s);
   const again = (
     <button type="button" className="key" onClick={() => examining.again()}>
       Go on
@@ -15,9 +15,11 @@ export function StrengthProgress() {
     return (
       <div className={styles.line} data-phase={phase}>
         <label htmlFor="strength-progress">
-          Solving {done + 1} of {total} outlines
+          {begun < total
+            ? `First answers: ${begun} of ${total} outlines`
+            : `Coming closer: ${done} of ${total} outlines`}
         </label>
-        <progress id="strength-progress" max={total} value={done} />
+        <progress id="strength-progress" max={2 * total} value={begun + done} />
         <button type="button" className="key" onClick={() => examining.stop()}>
           Stop
         </button>
@@ -27,7 +29,7 @@ export function StrengthProgress() {
     return (
       <div className={styles.line} data-phase={phase}>
         <p>
-          Stopped: {done} of {total} outlines are known.
+          Stopped: {begun} of {total} outlines are known, {done} of them as closely as asked.
         </p>
         {again}
       </div>

@@ -1,3 +1,4 @@
+import type { ExaminedBlade } from '../../../jobs/examine-blades.ts';
 import { JobCancelled } from '../../../jobs/job.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { SectionStrength } from '../../../strength/strength.ts';
@@ -9,19 +10,34 @@ import type { StrengthDoors } from './strength-doors.ts';
 /** How far the examining of the blades has come. */
 export interface ExaminingState {
   readonly phase: 'idle' | 'working' | 'done' | 'stopped';
-  /** Outlines that are known, of how many different ones. */
+  /** Outlines with an answer as close as asked, of how many different ones. */
   readonly done: number;
   readonly total: number;
+  /** Outlines with an answer, be it a first one. */
+  readonly begun: number;
   /** What is known, by the outline's key. */
   readonly known: ReadonlyMap<string, SectionStrength>;
+  /** Keys of the outlines whose answer is as close as asked. */
+  readonly close: ReadonlySet<string>;
   /** Why an outline could not be examined, by its key. */
   readonly failed: ReadonlyMap<string, string>;
 }
 
-const NOTHING: ExaminingState = { phase: 'idle', done: 0, total: 0, known: new Map(), failed: new Map() };
+const NOTHING: ExaminingState = {
+  phase: 'idle',
+  done: 0,
+  total: 0,
+  begun: 0,
+  known: new Map(),
+  close: new Set(),
+  failed: new Map(),
+};
 
 /** So many outlines are kept; those of the longest ago go first. */
 const MOST_KEPT = 400;
+
+/** So many outlines go to one thread at a time: all of them are held there until the last one is done. */
+const MOST_TOGETHER = 40;
 
 const keys = new WeakMap<Profile, string>();
 
@@ -35,9 +51,15 @@ export function outlineKey(profile: Profile): string {
   return key;
 }
 
+/** Outlines that one thread has in hand. */
+interface Batch {
+  readonly keys: readonly string[];
+  readonly job: JobOnItsWay<number>;
+}
+
 /**
- * Examines blades in other threads, a few at a time, the picked one first. Answers are kept by outline, so that an edit
- * asks for nothing but what it changed.
+ * Examines blades in other threads, shared out evenly, the picked one first: a first answer for each, then the last one
+ * for each. Answers are kept by outline, so that an edit asks for nothing but what it changed.
  *
  * @check tests/unit/app/examining-strength.test.ts
  */
@@ -46,7 +68,7 @@ export class ExaminingStrength {
   private wanted = new Map<string, Profile>();
   private first: string | null = null;
   private halted = false;
-  private readonly running = new Map<string, JobOnItsWay<SectionStrength>>();
+  private running: readonly Batch[] = [];
 
   constructor(
     private readonly doors: StrengthDoors,
@@ -57,10 +79,10 @@ export class ExaminingStrength {
   follow(blades: readonly Profile[], first: Profile | null): void {
     this.wanted = new Map(blades.map((blade) => [outlineKey(blade), blade]));
     this.first = first && outlineKey(first);
-    for (const [key, job] of this.running)
-      if (!this.wanted.has(key)) {
-        this.running.delete(key);
-        job.cancel();
+    for (const batch of this.running)
+      if (!batch.keys.some((key) => this.wanted.has(key))) {
+        this.leave(batch);
+        batch.job.cancel();
       }
     if (this.missing().length === 0) this.halted = false;
     this.go();
@@ -69,8 +91,9 @@ export class ExaminingStrength {
   /** Ends what is on its way; what is known stays. */
   stop(): void {
     this.halted = true;
-    for (const job of this.running.values()) job.cancel();
-    this.running.clear();
+    const ended = this.running;
+    this.running = [];
+    for (const { job } of ended) job.cancel();
     this.tell();
   }
 
@@ -81,64 +104,97 @@ export class ExaminingStrength {
     this.go();
   }
 
+  /** What has no close answer yet: the picked one first, then those without any answer. */
   private missing(): string[] {
-    const { known, failed } = this.store.getState();
-    const open = [...this.wanted.keys()].filter((key) => !known.has(key) && !failed.has(key));
-    return open.sort((a, b) => Number(b === this.first) - Number(a === this.first));
+    const { known, close, failed } = this.store.getState();
+    const open = [...this.wanted.keys()].filter((key) => !close.has(key) && !failed.has(key));
+    const rank = (key: string) => Number(key !== this.first) * (1 + Number(known.has(key)));
+    return open.sort((a, b) => rank(a) - rank(b));
   }
 
   private go(): void {
-    if (!this.halted)
-      for (const key of this.missing()) {
-        if (this.running.size >= Math.max(1, this.threads())) break;
-        if (!this.running.has(key)) this.launch(key);
-      }
+    if (!this.halted) {
+      const inHand = new Set(this.running.flatMap(({ keys }) => keys));
+      const open = this.missing().filter((key) => !inHand.has(key));
+      const free = Math.max(1, this.threads()) - this.running.length;
+      const count = Math.max(0, Math.min(free, open.length));
+      // Dealt out like cards, so that the first ones of the list come first in each thread.
+      for (let hand = 0; hand < count; hand++)
+        this.launch(open.filter((_, i) => i % count === hand).slice(0, MOST_TOGETHER));
+    }
     this.tell();
   }
 
-  private launch(key: string): void {
-    const blade = this.wanted.get(key);
-    if (!blade) return;
-    const { ring, drawn, milled } = blade;
+  private launch(keys: readonly string[]): void {
+    const blades = keys.flatMap((key) => this.wanted.get(key) ?? []);
     try {
-      const job = this.doors.findStrength({ ring, drawn, milled });
-      this.running.set(key, job);
+      const job = this.doors.examineBlades(
+        blades.map(({ ring, drawn, milled }) => ({ ring, drawn, milled })),
+        (blade) => this.hear(keys, blade),
+      );
+      const batch = { keys, job };
+      this.running = [...this.running, batch];
       job.result.then(
-        (strength) => this.landed(key, job, strength),
-        (reason) => this.fell(key, job, reason),
+        () => this.landed(batch),
+        (reason) => this.fell(batch, reason),
       );
     } catch (reason) {
       // A browser that allows no thread says so by throwing at once.
-      this.fail(key, reason);
+      this.fail(this.missing(), wordsOf(reason));
     }
   }
 
-  private landed(key: string, job: JobOnItsWay<SectionStrength>, strength: SectionStrength): void {
-    const known = new Map(this.store.getState().known).set(key, strength);
-    for (const old of known.keys()) if (known.size > MOST_KEPT && !this.wanted.has(old)) known.delete(old);
-    this.store.setState({ known });
-    if (this.running.get(key) === job) this.running.delete(key);
+  /** An answer for one outline; it holds even where nobody waits for it any more. */
+  private hear(keys: readonly string[], blade: ExaminedBlade): void {
+    const key = keys[blade.index];
+    if ('trouble' in blade) this.fail([key], blade.trouble);
+    else this.keep(key, blade.strength, blade.last);
+    this.tell();
+  }
+
+  private keep(key: string, strength: SectionStrength, last: boolean): void {
+    const state = this.store.getState();
+    if (!last && state.close.has(key)) return;
+    const known = new Map(state.known).set(key, strength);
+    const close = last ? new Set(state.close).add(key) : state.close;
+    const old = [...known.keys()].filter((one) => !this.wanted.has(one)).slice(0, Math.max(0, known.size - MOST_KEPT));
+    for (const one of old) known.delete(one);
+    this.store.setState({ known, close: new Set([...close].filter((one) => known.has(one))) });
+  }
+
+  private landed(batch: Batch): void {
+    this.leave(batch);
     this.go();
   }
 
-  private fell(key: string, job: JobOnItsWay<SectionStrength>, reason: unknown): void {
-    if (this.running.get(key) !== job) return;
-    this.running.delete(key);
+  private fell(batch: Batch, reason: unknown): void {
+    if (!this.running.includes(batch)) return;
+    this.leave(batch);
     if (reason instanceof JobCancelled) this.halted = true;
-    else this.fail(key, reason);
+    else this.fail(batch.keys, wordsOf(reason));
     this.go();
   }
 
-  private fail(key: string, reason: unknown): void {
-    const words = reason instanceof Error ? reason.message : String(reason);
-    this.store.setState({ failed: new Map(this.store.getState().failed).set(key, words) });
+  private leave(batch: Batch): void {
+    this.running = this.running.filter((one) => one !== batch);
+  }
+
+  private fail(keys: readonly string[], words: string): void {
+    const { failed, close } = this.store.getState();
+    const fresh = keys.filter((key) => !close.has(key)).map((key) => [key, words] as const);
+    this.store.setState({ failed: new Map([...failed, ...fresh]) });
   }
 
   private tell(): void {
-    const { known } = this.store.getState();
-    const total = this.wanted.size;
-    const done = [...this.wanted.keys()].filter((key) => known.has(key)).length;
-    this.store.setState({ done, total, phase: this.phase() });
+    const { known, close } = this.store.getState();
+    const keys = [...this.wanted.keys()];
+    const count = (has: (key: string) => boolean) => keys.filter(has).length;
+    this.store.setState({
+      total: keys.length,
+      done: count((key) => close.has(key)),
+      begun: count((key) => known.has(key)),
+      phase: this.phase(),
+    });
   }
 
   private phase(): ExaminingState['phase'] {
@@ -146,6 +202,10 @@ export class ExaminingStrength {
     if (this.missing().length === 0) return 'done';
     return this.halted ? 'stopped' : 'working';
   }
+}
+
+function wordsOf(reason: unknown): string {
+  return reason instanceof Error ? reason.message : String(reason);
 }
 
 const examinings = new WeakMap<Session, ExaminingStrength>();

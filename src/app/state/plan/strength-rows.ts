@@ -77,7 +77,9 @@ export function strengthHeadline(rows: readonly StrengthRow[], torque: string): 
   if (known.length === 0) return 'Strength of the blades';
   const bearing = known.filter(({ verdict }) => verdict === 'elastic').length;
   const lost = known.filter(({ verdict }) => verdict === 'too-much').length;
-  const some = bearing === 0 ? 'None' : String(bearing);
+  const all = known.length === rows.length;
+  const some = `${bearing === 0 ? 'none' : bearing} of ${known.length} ${known.length === 1 ? 'blade' : 'blades'}`;
   const rest = lost === 0 ? 'none twists through' : `${lost} ${lost === 1 ? 'twists' : 'twist'} through`;
-  return `${some} of ${known.length} blades ${bearing === 1 ? 'bears' : 'bear'} ${torque} without yielding, ${rest}${known.length < rows.length ? ', so far' : ''}`;
+  const start = all ? some.charAt(0).toUpperCase() + some.slice(1) : `So far ${some}`;
+  return `${start} ${bearing > 1 ? 'bear' : 'bears'} ${torque} without yielding; ${rest}`;
 }
