@@ -113,7 +113,9 @@ function Head({ units, torqueNm }: { units: Units; torqueNm: number }) {
   return (
     <thead>
       <tr aria-rowindex={1} className={`${styles.row} ${styles.head}`}>
-        <th scope="col">Blade</th>
+        <th scope="col" className={styles.first}>
+          Blade
+        </th>
         <th scope="col" className={styles.wide}>
           Area
         </th>
