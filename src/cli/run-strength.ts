@@ -106,11 +106,12 @@ function bladeJson({ profile, section, web }: BladeReport, material: Material, t
 }
 
 function toText(reports: readonly BladeReport[], material: Material, torqueNm: number): string {
-  const { name, alloy, temper, yield: yields, yieldBy, yieldAs, source, fromMemory } = material;
+  const { name, alloy, temper, yield: yields, yieldBy, yieldAs, E, G, source, fromMemory } = material;
   const width = Math.max(...reports.map(({ profile }) => shown(profile.name).length));
   const memory = fromMemory.length > 0 ? `, from memory: ${fromMemory.join(', ')}` : '';
   const lines = [
     `${name} ${alloy} ${temper}: yield ${range(yields)} MPa (${yieldBy}, ${yieldAs}); ${source}${memory}`,
+    `modulus of elasticity E ${range(E)} GPa, shear modulus G ${range(G)} GPa`,
     `Compared with ${torqueNm} N m${torqueNm === USE_TORQUE.nm ? ` (${USE_TORQUE.standard}, ${USE_TORQUE.title}). ${USE_TORQUE.sure}` : ''}`,
     '',
     `${''.padEnd(width)}  area mm2  web mm    J mm4  +-%  yields N m  plastic N m  bends N m    of ${MATERIALS.length} do`,

@@ -28,9 +28,9 @@ const material = (id: string) => {
 test('torques, stresses and sizes in both systems of units', () => {
   expect([torqueText(2.5, 'mm'), torqueText(2.5, 'in')]).toEqual(['2.50 N m', '22.1 in-lb']);
   expect([stressText(540, 'mm'), stressText(540, 'in')]).toEqual(['540 MPa', '78.3 ksi']);
-  expect([sectionAreaText(16, 'mm'), sectionAreaText(16, 'in')]).toEqual(['16 mm²', '0.0248 in²']);
+  expect([sectionAreaText(16, 'mm'), sectionAreaText(16, 'in')]).toEqual(['16.00 mm²', '0.0248 in²']);
   expect(modulusText(16_387.064, 'in')).toBe('1000000 × 10⁻⁶ in³');
-  expect([momentText(14.6049, 'mm'), momentText(14.6049, 'in')]).toEqual(['14.6 mm⁴', '35.09 × 10⁻⁶ in⁴']);
+  expect([momentText(14.6049, 'mm'), momentText(14.6049, 'in')]).toEqual(['14.60 mm⁴', '35.09 × 10⁻⁶ in⁴']);
   expect(momentText(14.6049, 'mm', 6)).toBe('14.6049 mm⁴');
 });
 

@@ -74,7 +74,7 @@ interface FiguresProps {
 }
 
 function Figures({ row, section, torqueNm, units }: FiguresProps) {
-  const { limits, web } = row;
+  const { limits, web, profile } = row;
   const { torsion, steps } = section;
   const last = steps[steps.length - 1];
   const facts: Fact[] = [
@@ -107,7 +107,8 @@ function Figures({ row, section, torqueNm, units }: FiguresProps) {
         <p className={styles.note}>
           J lies between {momentText(torsion.below, units, 6)} and {momentText(torsion.above, units, 6)}: two
           finite-element solutions on {last.triangles.toLocaleString('en-GB')} triangles bound it from both sides
-          {section.converged ? '.' : '; they did not come as close as was asked.'} Peak shear is an estimate, about 1 %.
+          {section.converged ? '.' : '; they are not as close as was asked.'} Peak shear is an estimate, about 1 %
+          {profile.milled ? '.' : '; at roundings drawn as straight chords up to 10 %, mostly too low.'}
         </p>
       )}
     </>
@@ -129,7 +130,8 @@ function TheMaterial({ family }: { family: Family }) {
     { term: 'Temper, form', value: `${material.temper}, ${material.form}` },
     { term: `Yield (${material.yieldBy})`, value: `${strengthText(material.yield, units)}, ${material.yieldAs}` },
     { term: 'Tensile strength', value: `${strengthText(material.tensile, units)}, ${material.tensileAs}` },
-    { term: 'E and G', value: `${range(material.E)}, ${range(material.G)}` },
+    { term: 'Modulus of elasticity E', value: range(material.E) },
+    { term: 'Shear modulus G', value: range(material.G) },
     ...(material.hardness ? [{ term: 'Hardness', value: material.hardness }] : []),
   ];
   return (

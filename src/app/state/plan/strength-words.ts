@@ -66,9 +66,10 @@ export function momentText(moment: number, units: Units, digits = 4): string {
   return powerText(moment, 4, units, digits);
 }
 
-/** A figure with so many digits that mean something. */
+/** A figure with so many digits that mean something, zeros at the end as well, so that figures of a column are alike. */
 function significant(value: number, digits: number): string {
-  return String(Number(value.toPrecision(digits)));
+  const text = value.toPrecision(digits);
+  return text.includes('e') ? String(Number(text)) : text;
 }
 
 /** Half the distance of two bounds, as a share of the estimate: "± 0.1 %". */
