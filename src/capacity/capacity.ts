@@ -1,6 +1,7 @@
 import { type BittingRules, MOST_CHAMBERS, MOST_DEPTHS } from './bitting-rules.ts';
 import { type BittingCount, type CountProgress, countingBittings } from './count-bittings.ts';
 import { type ExclusiveSections, findingExclusiveSections } from './exclusive-sections.ts';
+import { findingWhyNone, type WhyNone } from './why-none.ts';
 
 /** What may be counted one more of. */
 export type Grown = 'chambers' | 'depths' | 'sections';
@@ -35,6 +36,8 @@ export interface Capacity {
   readonly exampleNumber: bigint;
   /** One less, as asked, one more: of chambers, of depths, of sections. */
   readonly variants: readonly Variant[];
+  /** Why no bitting keeps the rules; null where some do. */
+  readonly whyNone: WhyNone | null;
 }
 
 /** What is counted. */
@@ -87,6 +90,7 @@ export function* countingCapacity(input: CapacityInput): Generator<CountProgress
     keys: bittings * BigInt(count),
     ...exampleOf(counted, input.example),
     variants,
+    whyNone: bittings === 0n ? yield* findingWhyNone(rules) : null,
   };
 }
 

@@ -9,6 +9,8 @@ export interface CountProgress {
 /** How many bittings keep the rules, and how each beginning can go on: what counts can also name one. */
 export interface BittingCount {
   readonly bittings: bigint;
+  /** The first chamber, from the bow on, that no beginning of a key lets be cut, from 0; null where there is none. */
+  readonly endsAt: number | null;
   /** The bitting with a number from 0 to `bittings - 1`, in the order of their depths. */
   nth(number: bigint): readonly number[];
 }
@@ -55,7 +57,13 @@ export function* countingBittings(rules: BittingRules): Generator<CountProgress,
     yield { done: total - chamber, total };
   }
   const bittings = ways.get(START) ?? 0n;
-  return { bittings, nth: (number) => nthBitting(number, bittings, kept, next) };
+  return { bittings, endsAt: endOf(layers), nth: (number) => nthBitting(number, bittings, kept, next) };
+}
+
+/** The chamber that no state before it leads into; null where all can be cut. */
+function endOf(layers: readonly (readonly number[])[]): number | null {
+  const empty = layers.findIndex((layer) => layer.length === 0);
+  return empty < 0 ? null : empty - 1;
 }
 
 /**
