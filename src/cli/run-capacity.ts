@@ -1,5 +1,7 @@
 import { allowedDepths } from '../capacity/bitting-rules.ts';
+import { blankForLength } from '../capacity/blank-lengths.ts';
 import type { Capacity, Variant } from '../capacity/capacity.ts';
+import { whyNoneWords } from '../capacity/why-none.ts';
 import { cautionLine } from '../family/cautions.ts';
 import type { EntryTable } from '../family/entry-table.ts';
 import { type Family, openingsOf } from '../family/family.ts';
@@ -24,7 +26,7 @@ export async function runCapacity(family: Family | null, command: CapacityComman
   const { rules, sections } = command;
   const goesIn = table?.goesIn.map((row) => row.map((cell) => cell !== false)) ?? null;
   const capacity = await catalogue.countCapacity({ rules, goesIn, sections }, shell.jobs);
-  shell.print(command.json ? toJson(capacity, table, command) : toText(capacity, table, family, command));
+  shell.print(command.json ? toJson(capacity, table, family, command) : toText(capacity, table, family, command));
   return EXIT.done;
 }
 
@@ -34,15 +36,19 @@ function judgedBlanks(family: Family, shell: Shell): Promise<EntryTable> {
   return runInSlices(judgeEntryTable({ ...family, profiles }), shell.jobs);
 }
 
-function pairsOf({ sections }: Capacity, table: EntryTable | null) {
+/** The sections that are counted, each with the blank of its keys, of the length they need where there is one. */
+function pairsOf({ sections }: Capacity, table: EntryTable | null, family: Family | null, { rules }: CapacityCommand) {
   if (!sections || !table) return [];
-  return sections.pairs.map(({ keyway, blank }) => ({
-    opening: table.openings[keyway],
-    blank: table.entrants[blank],
-  }));
+  const goesIn = table.goesIn.map((row) => row.map((cell) => cell !== false));
+  const lengths = table.entrants.map((id) => family?.profiles.find((profile) => profile.id === id)?.chambers);
+  return sections.pairs.map(({ keyway, blank }) => {
+    const own = blankForLength(goesIn, blank, lengths, rules.chambers);
+    return { opening: table.openings[keyway], blank: table.entrants[own.blank], tooShort: own.tooShort };
+  });
 }
 
-function toJson(capacity: Capacity, table: EntryTable | null, { rules, firstDepth }: CapacityCommand): string {
+function toJson(capacity: Capacity, table: EntryTable | null, family: Family | null, command: CapacityCommand): string {
+  const { rules, firstDepth } = command;
   const { bittings, without, keys, count, sections, example, variants } = capacity;
   const written = (depths: readonly number[]) => depths.map((depth) => depth + firstDepth);
   const value = {
@@ -54,9 +60,10 @@ function toJson(capacity: Capacity, table: EntryTable | null, { rules, firstDept
     withoutRules: String(without),
     sections: count,
     sectionsAtMost: sections?.atMost ?? count,
-    exclusive: pairsOf(capacity, table),
+    exclusive: pairsOf(capacity, table, family, command),
     keyChanges: String(keys),
     example: example && written(example),
+    whyNone: capacity.whyNone && whyNoneWords(rules, capacity.whyNone, firstDepth).join(' '),
     variants: variants.map(({ of, count: its, bittings: b, keys: k, now }) => ({
       of,
       count: its,
@@ -80,7 +87,11 @@ function toText(capacity: Capacity, table: EntryTable | null, family: Family | n
     `  ${digits(bittings)} bittings keep the rules, of ${digits(without)}`,
     `  ${count} ${count === 1 ? 'section' : 'sections'}${family ? ' that exclude each other' : ''}${proved ? '' : `; no more than ${sections.atMost}`}`,
     `  ${digits(keys)} key changes`,
-    ...pairsOf(capacity, table).map(({ opening, blank }) => `    ${nameOf(opening)}: keys on ${nameOf(blank)}`),
+    ...(capacity.whyNone ? whyNoneWords(rules, capacity.whyNone, firstDepth).map((words) => `  ${words}`) : []),
+    ...pairsOf(capacity, table, family, command).map(
+      ({ opening, blank, tooShort }) =>
+        `    ${nameOf(opening)}: keys on ${nameOf(blank)}${tooShort ? `, which is too short for ${rules.chambers} chambers` : ''}`,
+    ),
     ...(example
       ? [`An example: ${example.map((depth) => depth + firstDepth).join(' ')}, the same in every section`]
       : []),

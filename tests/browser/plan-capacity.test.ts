@@ -39,6 +39,11 @@ test('the ten sections of the demo under the usual rules, the same bitting in ea
   const sections = page.locator('[data-sections="10"]');
   expect(await textOf(sections)).toContain('this is proved');
   expect(await textOf(sections)).toContain('Polder all-section blank in all of 10');
+  expect(await textOf(sections)).toContain('Heron blank, six chambers');
+  await sections
+    .locator('[data-guard="known"]')
+    .getByText(/^Smallest guard margin between them: \d/)
+    .waitFor();
   await sections.getByRole('button', { name: /^Ruff keyway/ }).click();
   await page.getByRole('option', { name: /^Ruff keyway/, selected: true }).waitFor();
   expect(await page.locator('[data-cautions="capacity"]').textContent()).toContain('no security boundary');

@@ -51,9 +51,13 @@ test('the ten sections of the demo exclude each other; group and all-section bla
   if (!judged) throw new Error('nothing judged');
   expect(judged.blanks).not.toContain('strip-055');
   const capacity = { sections: exclusiveSections(judged.goesIn) } as Capacity;
-  const counted = countedSections(family, capacity, judged);
+  const counted = countedSections(family, capacity, judged, 6);
   expect(counted.length).toBe(10);
   expect(counted[0].keyway.section).toBe(counted[0].blank.section);
+  // Heron has blanks for five and for six chambers: the key's length tells which.
+  expect([counted[0].blank.id, counted[0].tooShort]).toEqual(['heron-blank-6', false]);
+  const long = countedSections(family, capacity, judged, 7)[0];
+  expect([long.blank.id, long.tooShort]).toEqual(['heron-blank-6', true]);
   const [first, ...others] = sharedBlanks(family, counted, judged);
   expect([first.blank.id, first.keyways.length]).toEqual(['polder-all-section-blank', 10]);
   expect(others.map(({ blank }) => blank.name).every((name) => name.includes('group'))).toBe(true);

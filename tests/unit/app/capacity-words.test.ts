@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { capacityChart } from '../../../src/app/state/plan/capacity-chart.ts';
 import {
+  addedChamberText,
   bittingText,
   capacityHeadline,
   countText,
@@ -28,6 +29,12 @@ function capacity(change: Partial<typeof USUAL_RULES> = {}, sections = 10): Capa
 test('numbers are parted in threes, however large', () => {
   expect([0, 999, 1000].map((n) => plain(countText(n)))).toEqual(['0', '999', '1 000']);
   expect(plain(countText(12n ** 12n * 1000n))).toBe('8 916 100 448 256 000');
+});
+
+test('what a chamber that is added takes is said where it is chosen', () => {
+  expect(addedChamberText(USUAL_RULES)).toBe('');
+  expect(addedChamberText({ ...USUAL_RULES, progression: 'two-step' })).toMatch(/parity that leaves the most/);
+  expect(addedChamberText({ ...USUAL_RULES, master: [1, 2, 3, 4, 5, 6] })).toMatch(/top master that leaves the most/);
 });
 
 test('the headline multiplies, the line under it says what the rules leave', () => {

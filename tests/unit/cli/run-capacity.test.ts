@@ -41,7 +41,11 @@ test('with a family they are times the sections that exclude each other', async 
   const told = JSON.parse(out);
   expect(code).toBe(0);
   expect([told.sections, told.sectionsAtMost, told.bittings, told.keyChanges]).toEqual([10, 10, '753754', '7537540']);
-  expect(told.exclusive).toContainEqual({ opening: 'heron-keyway', blank: 'heron-blank-5' });
+  expect(told.exclusive).toContainEqual({ opening: 'heron-keyway', blank: 'heron-blank-6', tooShort: false });
+  const { out: five } = await run('capacity family.json --chambers 5');
+  expect(five).toContain('Heron keyway: keys on Heron blank, five chambers\n');
+  const { out: seven } = await run('capacity family.json --chambers 7');
+  expect(seven).toContain('keys on Heron blank, six chambers, which is too short for 7 chambers');
   expect(told.example).toHaveLength(6);
 });
 
@@ -53,6 +57,12 @@ test('rules come by their options; depths are written from 1 where it is said so
   expect(told.allowed).toEqual([[2, 4, 8, 10], [9], [2, 4, 6, 10], [3, 7, 9], [4, 6, 8, 10], [3, 5, 7]]);
   expect(told.sections).toBe(4);
   expect(BigInt(told.keyChanges)).toBe(4n * BigInt(told.bittings));
+});
+
+test('with no bitting that keeps the rules it says what empties which chamber', async () => {
+  const { out } = await run('capacity --chambers 3 --depths 3 --macs 2 --exclude 2:0,1,2');
+  expect(out).toContain('Chamber 2 has no depth left: excluded are 0 1 2.');
+  expect(out).toContain('There would be some without the excluded depths.');
 });
 
 test.each([

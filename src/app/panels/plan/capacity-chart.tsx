@@ -1,6 +1,7 @@
+import type { BittingRules } from '../../../capacity/bitting-rules.ts';
 import type { Capacity } from '../../../capacity/capacity.ts';
 import { capacityChart } from '../../state/plan/capacity-chart.ts';
-import { countText, factorText, variantName } from '../../state/plan/capacity-words.ts';
+import { addedChamberText, countText, factorText, variantName } from '../../state/plan/capacity-words.ts';
 import { useSize } from '../use-size.ts';
 import styles from './capacity-chart.module.css';
 
@@ -13,7 +14,7 @@ const FACTORS = 62;
 const HEAD = 22;
 
 /** What one less and one more of chambers, depths and sections brings, on a scale of powers of ten. */
-export function CapacityChart({ capacity }: { capacity: Capacity }) {
+export function CapacityChart({ capacity, rules }: { capacity: Capacity; rules: BittingRules }) {
   const [frame, size] = useSize<HTMLDivElement>();
   const { rows, lines } = capacityChart(capacity);
   const kinds = [...new Set(rows.map(({ variant }) => variant.of))];
@@ -60,7 +61,8 @@ export function CapacityChart({ capacity }: { capacity: Capacity }) {
         )}
       </div>
       <p className={styles.note}>
-        Key changes; each upright line is ten times the one before. The filled mark is the system as it is asked for.
+        Key changes; each upright line is ten times the one before. The filled mark is the system as it is asked for.{' '}
+        {addedChamberText(rules)}
       </p>
     </section>
   );

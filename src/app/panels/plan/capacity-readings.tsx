@@ -1,7 +1,9 @@
 import { useMemo } from 'react';
 import type { Capacity } from '../../../capacity/capacity.ts';
 import type { Family } from '../../../family/family.ts';
+import { wearLengthText } from '../../state/length-text.ts';
 import {
+  type CountedSection,
   countedSections,
   type JudgedBlanks,
   sharedBlanks,
@@ -10,10 +12,11 @@ import {
 import { growthSentences } from '../../state/plan/capacity-words.ts';
 import { pickProfile } from '../../state/selection-state.ts';
 import styles from '../readings.module.css';
-import { useSession } from '../use-store.ts';
+import { useSession, useStore } from '../use-store.ts';
 import lists from './capacity-readings.module.css';
 import { Cautions } from './cautions.tsx';
-import { useShownCapacity } from './use-capacity.ts';
+import { useCapacitySettings, useShownCapacity } from './use-capacity.ts';
+import { useCountedGuard } from './use-counted-guard.ts';
 
 /** So many names of a list are said. */
 const MOST_NAMED = 8;
@@ -43,7 +46,11 @@ interface SectionsProps {
 }
 
 function Sections({ family, capacity, judged }: SectionsProps) {
-  const counted = useMemo(() => countedSections(family, capacity, judged), [family, capacity, judged]);
+  const { chambers } = useCapacitySettings(family).rules;
+  const counted = useMemo(
+    () => countedSections(family, capacity, judged, chambers),
+    [family, capacity, judged, chambers],
+  );
   const shared = useMemo(() => sharedBlanks(family, counted, judged), [family, counted, judged]);
   const { selection } = useSession();
   const others = uncountedKeyways(family, counted);
@@ -61,7 +68,7 @@ function Sections({ family, capacity, judged }: SectionsProps) {
         Each has a blank that enters its own keyway and none of the others, as judged.
       </p>
       <ul className={lists.list}>
-        {counted.slice(0, MOST_NAMED * 2).map(({ keyway, blank }) => (
+        {counted.slice(0, MOST_NAMED * 2).map(({ keyway, blank, tooShort }) => (
           <li key={keyway.id}>
             <button
               type="button"
@@ -70,11 +77,13 @@ function Sections({ family, capacity, judged }: SectionsProps) {
               onClick={() => pickProfile(selection, keyway)}
             >
               <b>{keyway.name}</b> {blank.name}
+              {tooShort && `, too short for ${chambers} chambers`}
             </button>
           </li>
         ))}
         {counted.length > MOST_NAMED * 2 && <li>and {counted.length - MOST_NAMED * 2} more</li>}
       </ul>
+      <Guard family={family} counted={counted} />
       {others.length > 0 && (
         <p>
           Not counted: {namesOf(others)}. No blank of theirs stays out of all the others, so their bittings are shared.
@@ -99,6 +108,22 @@ function Sections({ family, capacity, judged }: SectionsProps) {
   );
 }
 
+/** The least wear that would let a key of one counted section into the keyway of another. */
+function Guard({ family, counted }: { family: Family; counted: readonly CountedSection[] }) {
+  const units = useStore(useSession().settings, (s) => s.units);
+  const guard = useCountedGuard(family, counted);
+  const nameOf = (id: string) => family.profiles.find((profile) => profile.id === id)?.name ?? id;
+  if (guard === 'altered' || counted.length < 2) return null;
+  if (guard === 'waiting') return <p data-guard="waiting">Smallest guard margin between them …</p>;
+  if (guard === null) return <p data-guard="none">No wear up to 4 mm lets one of these blanks into another keyway.</p>;
+  return (
+    <p data-guard="known">
+      Smallest guard margin between them: <b>{wearLengthText(guard.length, units)}</b>, {nameOf(guard.profile)} into{' '}
+      {nameOf(guard.opening)}. So much wear, of blank and keyway each, and one first goes in.
+    </p>
+  );
+}
+
 function Growth({ capacity }: { capacity: Capacity }) {
   const sentences = growthSentences(capacity);
   return (
@@ -106,7 +131,7 @@ function Growth({ capacity }: { capacity: Capacity }) {
       <h2 id="reading-growth" className={styles.title}>
         What one more brings
       </h2>
-      {sentences.length === 0 && <p>No bitting keeps these rules: loosen one of them.</p>}
+      {sentences.length === 0 && <p>No bitting keeps these rules.</p>}
       {sentences.map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}

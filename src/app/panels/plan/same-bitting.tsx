@@ -25,7 +25,11 @@ export function SameBitting({ family, capacity, judged }: SameBittingProps) {
   const session = useSession();
   const { rules, firstDepth } = useCapacitySettings(family);
   const { example, exampleNumber, bittings } = capacity;
-  const counted = useMemo(() => (judged ? countedSections(family, capacity, judged) : []), [family, capacity, judged]);
+  const { chambers } = rules;
+  const counted = useMemo(
+    () => (judged ? countedSections(family, capacity, judged, chambers) : []),
+    [family, capacity, judged, chambers],
+  );
   const reach = useMemo(() => trayReach(family), [family]);
   if (!example) return null;
   // A prime step visits all of them before it comes back.

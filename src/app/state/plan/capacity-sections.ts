@@ -1,3 +1,4 @@
+import { blankForLength } from '../../../capacity/blank-lengths.ts';
 import type { Capacity } from '../../../capacity/capacity.ts';
 import { entryTable, withEntrants } from '../../../family/entry-table.ts';
 import type { Family } from '../../../family/family.ts';
@@ -28,19 +29,24 @@ export function judgedBlanks(family: Family, fits: KnownFits | null): JudgedBlan
 export interface CountedSection {
   readonly keyway: Profile;
   readonly blank: Profile;
+  /** Whether the blank is stated to be shorter than the keys. */
+  readonly tooShort: boolean;
 }
 
-/** The sections that exclude each other, in chart order. */
+/** The sections that exclude each other, in chart order, each with a blank of the length that its keys need. */
 export function countedSections(
   family: Family,
   { sections }: Capacity,
-  { blanks, openings }: JudgedBlanks,
+  { blanks, openings, goesIn }: JudgedBlanks,
+  chambers: number,
 ): CountedSection[] {
   const byId = new Map(family.profiles.map((profile) => [profile.id, profile]));
+  const lengths = blanks.map((id) => byId.get(id)?.chambers);
   return (sections?.pairs ?? []).flatMap((pair) => {
+    const own = blankForLength(goesIn, pair.blank, lengths, chambers);
     const keyway = byId.get(openings[pair.keyway]);
-    const blank = byId.get(blanks[pair.blank]);
-    return keyway && blank ? [{ keyway, blank }] : [];
+    const blank = byId.get(blanks[own.blank]);
+    return keyway && blank ? [{ keyway, blank, tooShort: own.tooShort }] : [];
   });
 }
 

@@ -49,6 +49,12 @@ export function growthSentences({ variants, keys }: Capacity): string[] {
   });
 }
 
+/** What depths a chamber has that is added in the chart, where that is not plain; empty otherwise. */
+export function addedChamberText({ master, progression }: BittingRules): string {
+  if (master) return 'A chamber that is added takes the depth of the top master that leaves the most bittings.';
+  return progression === 'two-step' ? 'A chamber that is added takes the parity that leaves the most bittings.' : '';
+}
+
 /** Depths as they are written on a key. */
 export function bittingText(cuts: readonly number[], firstDepth: number): string {
   return cuts.map((depth) => depth + firstDepth).join(' ');

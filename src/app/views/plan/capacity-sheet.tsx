@@ -1,3 +1,4 @@
+import { whyNoneWords } from '../../../capacity/why-none.ts';
 import type { Family } from '../../../family/family.ts';
 import { CapacityChart } from '../../panels/plan/capacity-chart.tsx';
 import { CapacityProgress } from '../../panels/plan/capacity-progress.tsx';
@@ -5,6 +6,9 @@ import { CapacityRules } from '../../panels/plan/capacity-rules.tsx';
 import { DepthGrid } from '../../panels/plan/depth-grid.tsx';
 import { SameBitting } from '../../panels/plan/same-bitting.tsx';
 import { type ShownCapacity, useCapacity } from '../../panels/plan/use-capacity.ts';
+import { useSession, useStore } from '../../panels/use-store.ts';
+import { isAltered } from '../../state/conditions-state.ts';
+import { alteredText } from '../../state/conditions-words.ts';
 import { capacityHeadline, keptText, rulesText } from '../../state/plan/capacity-words.ts';
 import styles from './capacity-sheet.module.css';
 
@@ -27,7 +31,7 @@ export function CapacitySheet({ family }: { family: Family }) {
         {capacity && (
           <div className={styles.told} data-busy={!current || undefined}>
             <SameBitting family={family} capacity={capacity} judged={judged} />
-            <CapacityChart capacity={capacity} />
+            <CapacityChart capacity={capacity} rules={shown.settings.rules} />
           </div>
         )}
       </div>
@@ -40,6 +44,24 @@ function headline({ capacity, current, faults }: ShownCapacity): string {
   return capacity && current ? capacityHeadline(capacity) : 'Key changes …';
 }
 
+/** That sections are counted for worn or tilted parts, with a key that judges them as drawn; nothing where they are. */
+function WornNote() {
+  const { conditions, settings } = useSession();
+  const state = useStore(conditions, (s) => s);
+  const units = useStore(settings, (s) => s.units);
+  if (!isAltered(state)) return null;
+  const { wear, tiltLimit } = state;
+  const how = alteredText({ ...state, blankTolerance: null, openingTolerance: null }, units);
+  return (
+    <p className={styles.worn} data-worn={wear || tiltLimit}>
+      Sections are counted for parts as set in Compare: {how}.{' '}
+      <button type="button" className="key" onClick={() => conditions.setState({ wear: 0, tiltLimit: 0 })}>
+        Count as drawn
+      </button>
+    </p>
+  );
+}
+
 /** What is counted, or why nothing is. */
 function Under({ capacity, current, faults, settings, judged }: ShownCapacity) {
   const [fault] = faults;
@@ -50,10 +72,19 @@ function Under({ capacity, current, faults, settings, judged }: ShownCapacity) {
       </p>
     );
   if (!capacity || !current) return <p>{rulesText(settings.rules, settings.firstDepth)}</p>;
+  const why = capacity.whyNone && whyNoneWords(settings.rules, capacity.whyNone, settings.firstDepth);
   return (
-    <p>
-      {rulesText(settings.rules, settings.firstDepth)}. {keptText(capacity)}
-      {!judged && ' The family has no blanks or no keyways, so one section is counted.'}
-    </p>
+    <>
+      <p>
+        {rulesText(settings.rules, settings.firstDepth)}. {keptText(capacity)}
+        {!judged && ' The family has no blanks or no keyways, so one section is counted.'}
+      </p>
+      {why && (
+        <p role="alert" data-why-none>
+          {why.join(' ')}
+        </p>
+      )}
+      {judged && <WornNote />}
+    </>
   );
 }
