@@ -79,12 +79,13 @@ function toJson({ none, tops, newTop, groups, places, codes, count, proposals, g
 
 function toText(report: GrowReport, family: Family): string {
   const nameOf = (id: string) => shown(family.profiles.find((profile) => profile.id === id)?.name ?? id);
-  if (report.none) return `${noRoomText(report.none)}\n`;
+  if (report.none) return `${[noRoomText(report.none), ...reissueText(report, nameOf)].join('\n')}\n`;
   const { count, places, proposals, tops } = report;
   const entered = tops.length > 0 ? tops.map(nameOf).join(', ') : 'the widest blank that passes all openings';
   const lines = [
     `Room for ${countText(count)}, each entered by ${entered}`,
     `  over ${places.length} sites for wards; ${count.single} different ones could be added one at a time`,
+    ...reissueText(report, nameOf),
     ...(proposals.length > 0 ? ['Next ones, the greatest guard margin first:'] : []),
     ...proposals.map((proposal, i) => proposalText(proposal, i + 1, report, nameOf)),
   ];
@@ -97,6 +98,15 @@ function countText({ confirmed, atMost }: GrowReport['count']): string {
   if (confirmed === atMost)
     return confirmed === 0 ? 'no section more (proved)' : `${sections(atMost)} (proved the most)`;
   return `at least ${sections(confirmed)}, at most ${atMost}`;
+}
+
+/** What would give room where none is left. */
+function reissueText({ none, count, tops }: GrowReport, nameOf: (id: string) => string): string[] {
+  const full = none === null ? count.atMost === 0 : none.why === 'no-sites';
+  if (!full || tops.length === 0) return [];
+  return [
+    `A ward at a new place needs a thinner all-section blank in place of ${tops.map(nameOf).join(', ')}, changed by everyone who carries it; cylinders and other blanks stay.`,
+  ];
 }
 
 function noRoomText(none: NoRoom): string {

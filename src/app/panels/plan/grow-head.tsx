@@ -2,7 +2,14 @@ import { useId } from 'react';
 import { type Family, openingsOf } from '../../../family/family.ts';
 import type { GrowReport } from '../../../plan/grow.ts';
 import { growStateOf } from '../../state/plan/grow-state.ts';
-import { countHeadline, enteredWords, namesOf, reserveWords, sureWords } from '../../state/plan/grow-words.ts';
+import {
+  countHeadline,
+  enteredWords,
+  namesOf,
+  reissueWords,
+  reserveWords,
+  sureWords,
+} from '../../state/plan/grow-words.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './grow-head.module.css';
 
@@ -15,12 +22,14 @@ export function GrowHead({ family, report }: { family: Family; report: GrowRepor
       </header>
     );
   const reserve = reserveWords(family, report.count);
+  const reissue = reissueWords(report, namesOf(family));
   return (
     <header className={styles.head} data-grow-count={report.count.confirmed}>
       <h1 className={styles.title}>{countHeadline(report.count)}</h1>
       <p>
         {sureWords(report)} {enteredWords(report, namesOf(family))} {reserve && <strong>{reserve}</strong>}
       </p>
+      {reissue && <p data-reissue>{reissue}</p>}
     </header>
   );
 }

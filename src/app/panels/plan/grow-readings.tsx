@@ -15,12 +15,12 @@ import { useGrowth } from './use-growth.ts';
 /** The readings beside room to grow: the proposal that is looked at, its name, and which group blanks may enter. */
 export function GrowReadings({ family }: { family: Family }) {
   const { report, picked } = useGrowth();
-  if (!report) return null;
+  if (!report) return <Rules stops={family.plan?.stops ?? 1} />;
   return (
     <>
       {picked && <Picked family={family} report={report} proposal={picked} />}
       {report.groups.length > 0 && <Groups family={family} report={report} />}
-      <Rules report={report} stops={family.plan?.stops ?? 1} />
+      <Rules stops={family.plan?.stops ?? 1} />
     </>
   );
 }
@@ -128,12 +128,12 @@ function Groups({ family, report }: { family: Family; report: GrowReport }) {
   );
 }
 
-function Rules({ report, stops }: { report: GrowReport; stops: number }) {
-  if (report.none) return null;
+/** What counts as room; said before the answer is there as well. */
+function Rules({ stops }: { stops: number }) {
   const by = stops === 1 ? 'a ward that is enough by itself' : `${stops} wards, each enough by itself`;
   return (
     <section className={styles.part}>
-      <h2 className={styles.title}>What is counted</h2>
+      <h2 className={styles.title}>What counts as room</h2>
       <p className={styles.note}>
         A new keyway has wards only where the all-section blank has grooves. No base blank enters it, its own blank
         enters no other keyway, and new sections keep each other's blanks out: each by {by}, for all parts within their

@@ -90,6 +90,20 @@ export function clearanceLength({ length }: GrowPair, units: Units): string {
   return readingText(length, units);
 }
 
+/**
+ * What would give room where none is left: a thinner all-section blank, and who must get it; empty where there is room.
+ *
+ * @check tests/unit/app/grow-words.test.ts
+ */
+export function reissueWords({ none, count, tops, newTop }: GrowReport, nameOf: (id: string) => string): string {
+  const full = none === null ? count.atMost === 0 : none.why === 'no-sites';
+  if (!full) return '';
+  const place = 'A ward at a new place needs a groove there in the all-section blank';
+  if (newTop) return `${place}, which would have to be thinner than the widest one that passes all keyways.`;
+  const which = tops.map(nameOf).join(' and ');
+  return `${place}: a thinner one (Tiers, Common passage, shows how thin it may get; Strength what it then bears) in place of ${which}, which everyone who carries it would have to change. Cylinders and all other blanks stay as they are.`;
+}
+
 /** Names by id. */
 export function namesOf(family: Family): (id: string) => string {
   const names = new Map(family.profiles.map(({ id, name }) => [id, name]));

@@ -7,7 +7,7 @@ import { GrowProposals } from '../../panels/plan/grow-proposals.tsx';
 import { useAskedGrowth } from '../../panels/plan/use-growth.ts';
 import { useSession } from '../../panels/use-store.ts';
 import { growStateOf } from '../../state/plan/grow-state.ts';
-import { noRoomWords } from '../../state/plan/grow-words.ts';
+import { namesOf, noRoomWords, reissueWords } from '../../state/plan/grow-words.ts';
 import styles from './grow-sheet.module.css';
 
 /** How many sections more, and where the next ones go. */
@@ -16,6 +16,7 @@ export function GrowSheet({ family }: { family: Family }) {
   const session = useSession();
   if (report?.none?.why === 'no-keyways') return <EmptyNotice {...noRoomWords(report.none)} />;
   const none = report?.none ?? null;
+  const reissue = report ? reissueWords(report, namesOf(family)) : '';
   const offer = none?.why === 'no-all-section' && none.passage !== null;
   return (
     <div className={styles.sheet} data-grow={report ? 'found' : phase}>
@@ -27,6 +28,7 @@ export function GrowSheet({ family }: { family: Family }) {
           <section className={styles.none}>
             <h2>{noRoomWords(none).title}</h2>
             <p>{noRoomWords(none).what}</p>
+            {reissue && <p data-reissue>{reissue}</p>}
             {offer && (
               <button
                 type="button"
@@ -39,7 +41,9 @@ export function GrowSheet({ family }: { family: Family }) {
           </section>
         )}
         {report && !none && <GrowProposals family={family} report={report} />}
-        <Cautions about="plan" />
+        <div className={styles.cautions}>
+          <Cautions about="plan" />
+        </div>
       </div>
     </div>
   );
