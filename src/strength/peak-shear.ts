@@ -9,6 +9,8 @@ export interface Peak {
   /** How far the two solutions differ there. */
   readonly apart: number;
   readonly triangle: number;
+  /** Whether it is the mean over a chord. */
+  readonly isChord: boolean;
   /** The share of the distances to be kept that could be kept. */
   readonly share: number;
 }
@@ -37,8 +39,8 @@ export function peakShear(along: readonly OutlineShear[], corners: readonly Shun
     const away = kept > 0 ? along.filter((stretch) => reach(stretch) >= kept) : along;
     if (away.length === 0 && kept > 1e-6) continue;
     const greatest = away.reduce((a, b) => (b.shear > a.shear ? b : a), away[0] ?? along[0]);
-    const { apart, triangle } = greatest;
-    return { ...topOfParabola(along, greatest), apart, triangle, share: kept };
+    const { apart, triangle, isChord } = greatest;
+    return { ...topOfParabola(along, greatest), apart, triangle, isChord, share: kept };
   }
 }
 

@@ -41,22 +41,57 @@ const MOST_CELLS = 60_000;
  * @check tests/outside/plastic-torque.test.ts
  */
 export function plasticTorque(mesh: SectionMesh, hasArcs: boolean, aim = 2e-3): Bounds {
-  const inner = roofVolume(mesh, 'inner', aim);
-  const outer = hasArcs ? roofVolume(mesh, 'outer', aim) : inner;
-  return { below: 2 * inner.below, above: 2 * outer.above };
+  const heap = new SandHeap(mesh, hasArcs);
+  while (heap.refine(aim));
+  return heap.torque;
 }
 
-/** Bounds of the integral of the distance from the outline over the section. */
-function roofVolume(mesh: SectionMesh, side: Side, aim: number): Bounds {
-  const { walls, cells: first } = cellsOf(mesh, side);
-  let cells = first;
-  for (let round = 0; ; round++) {
-    const sums = { below: sumOf(cells.map(({ below }) => below)), above: sumOf(cells.map(({ above }) => above)) };
-    const gap = sums.above - sums.below;
-    if (gap <= aim * sums.below || round >= MOST_ROUNDS || cells.length > MOST_CELLS) return sums;
-    const most = (0.8 * aim * sums.below) / cells.length;
-    cells = cells.flatMap((cell) => (cell.above - cell.below > most ? split(cell, walls) : [cell]));
+/** The heap of {@link plasticTorque}, closed in on by rounds. */
+export class SandHeap {
+  private readonly inner: Roof;
+  private readonly outer: Roof;
+
+  constructor(mesh: SectionMesh, hasArcs: boolean) {
+    this.inner = new Roof(mesh, 'inner');
+    this.outer = hasArcs ? new Roof(mesh, 'outer') : this.inner;
   }
+
+  /** The bounds as they are known now; see {@link plasticTorque}. */
+  get torque(): Bounds {
+    return { below: 2 * this.inner.sums.below, above: 2 * this.outer.sums.above };
+  }
+
+  /** One round of splitting; false where the bounds are as close as asked, or there is no end to it. */
+  refine(aim: number): boolean {
+    return this.inner.refine(aim) || (this.outer !== this.inner && this.outer.refine(aim));
+  }
+}
+
+/** Bounds of the integral of the distance from one polygon over it. */
+class Roof {
+  sums: Bounds;
+  private readonly walls: Walls;
+  private cells: readonly Cell[];
+  private rounds = 0;
+
+  constructor(mesh: SectionMesh, side: Side) {
+    const { walls, cells } = cellsOf(mesh, side);
+    [this.walls, this.cells] = [walls, cells];
+    this.sums = sumsOf(cells);
+  }
+
+  refine(aim: number): boolean {
+    const { below, above } = this.sums;
+    if (above - below <= aim * below || this.rounds++ >= MOST_ROUNDS || this.cells.length > MOST_CELLS) return false;
+    const most = (0.8 * aim * below) / this.cells.length;
+    this.cells = this.cells.flatMap((cell) => (cell.above - cell.below > most ? split(cell, this.walls) : [cell]));
+    this.sums = sumsOf(this.cells);
+    return true;
+  }
+}
+
+function sumsOf(cells: readonly Cell[]): Bounds {
+  return { below: sumOf(cells.map(({ below }) => below)), above: sumOf(cells.map(({ above }) => above)) };
 }
 
 function sumOf(values: readonly number[]): number {

@@ -107,26 +107,28 @@ export function gradientOf(
   return [f0 * gx[0] + f1 * gx[1] + f2 * gx[2], f0 * gy[0] + f1 * gy[1] + f2 * gy[2]];
 }
 
+/**
+ * Of each two of the six functions, what the products of the linear functions' gradients count: for corners c and d,
+ * at 9 times (6 times the first function + the second one) + 3 c + d.
+ */
+const PRODUCTS = Float64Array.from({ length: 324 }, (_, k) => {
+  const [pair, c, d] = [Math.floor(k / 9), Math.floor((k % 9) / 3), k % 3];
+  return AT_MIDDLES.reduce((sum, factors) => sum + factors[Math.floor(pair / 6)][c] * factors[pair % 6][d], 0) / 6;
+});
+
 /** The integrals of products of the six functions' gradients over a triangle, row by row. */
 export function stiffness({ twice, gx, gy }: TriangleShape): Float64Array {
+  const dots = new Float64Array(9);
+  for (let c = 0; c < 3; c++) for (let d = 0; d < 3; d++) dots[3 * c + d] = (gx[c] * gx[d] + gy[c] * gy[d]) * twice;
   const block = new Float64Array(36);
-  for (const factors of AT_MIDDLES)
-    for (let i = 0; i < 6; i++) {
-      const [ix, iy] = combined(factors[i], gx, gy);
-      for (let j = 0; j <= i; j++) {
-        const [jx, jy] = combined(factors[j], gx, gy);
-        block[6 * i + j] += ((ix * jx + iy * jy) * twice) / 6;
-      }
+  for (let i = 0; i < 6; i++)
+    for (let j = 0; j <= i; j++) {
+      let sum = 0;
+      for (let k = 0, at = 9 * (6 * i + j); k < 9; k++) sum += PRODUCTS[at + k] * dots[k];
+      block[6 * i + j] = sum;
+      block[6 * j + i] = sum;
     }
-  for (let i = 0; i < 6; i++) for (let j = 0; j < i; j++) block[6 * j + i] = block[6 * i + j];
   return block;
-}
-
-function combined(factor: readonly number[], gx: readonly number[], gy: readonly number[]): [number, number] {
-  return [
-    factor[0] * gx[0] + factor[1] * gx[1] + factor[2] * gx[2],
-    factor[0] * gy[0] + factor[1] * gy[1] + factor[2] * gy[2],
-  ];
 }
 
 /**

@@ -52,6 +52,8 @@ export interface SectionStrength {
   readonly peakShear: number;
   /** Where that is, nanometres. */
   readonly peakAt: Point;
+  /** Whether that is at a rounding that was drawn as chords: then the true shear is up to 7 % greater. */
+  readonly peakOnChords: boolean;
   /** How far from sharp corners the peak is looked for, nanometres; 0 where there is none. */
   readonly keepOut: number;
   /** Fully plastic torque over shear yield stress, mm^3. */

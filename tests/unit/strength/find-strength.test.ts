@@ -26,13 +26,15 @@ function shell(looks = Number.POSITIVE_INFINITY) {
 
 const milled = manyGrooved();
 const question = { ring: milledRing(milled), milled };
+const found = findStrength(question);
 
 describe('the search for a strength', () => {
   test('gives a useful answer at once and closes in', () => {
-    const [first, ...more] = [...findingStrength(question)].map(({ part }) => part);
-    expect(first && first.torsion.above / first.torsion.below).toBeLessThan(1.02);
-    expect(more.every((part) => part?.steps.length)).toBe(true);
-    const found = findStrength(question);
+    const [first, ...more] = [...findingStrength(question)].flatMap(({ part }) => part ?? []);
+    expect(first.torsion.above / first.torsion.below).toBeLessThan(1.02);
+    expect(first.plasticTorque.above / first.plasticTorque.below).toBeLessThan(1.02);
+    expect(more.every((part) => part.steps.length)).toBe(true);
+    expect(found.plasticTorque.above / found.plasticTorque.below).toBeLessThan(1.003);
     expect(found.converged).toBe(true);
     expect(found.torsion.above / found.torsion.below).toBeLessThan(1.002);
     expect(found.sharpCorners).toEqual([]);
@@ -41,14 +43,14 @@ describe('the search for a strength', () => {
 
   test('the root radius decides the peak: a quarter of it raises it by more than a third', () => {
     const sharper = manyGrooved(15_000);
-    const [round, tight] = [question, { ring: milledRing(sharper), milled: sharper }].map((q) => findStrength(q));
-    expect(tight.peakShear / round.peakShear).toBeGreaterThan(1.35);
-    expect(Math.abs(tight.torsion.best / round.torsion.best - 1)).toBeLessThan(0.02);
+    const tight = findStrength({ ring: milledRing(sharper), milled: sharper });
+    expect(tight.peakShear / found.peakShear).toBeGreaterThan(1.35);
+    expect(Math.abs(tight.torsion.best / found.torsion.best - 1)).toBeLessThan(0.02);
   });
 
   test('sharp roots: the peak is told away from them, and stays where the mesh is finer', () => {
     const square = rootedBlade(0);
-    const [one, two] = [2e-3, 3e-4].map((gap) => findStrength({ ring: milledRing(square), milled: square, gap }));
+    const [one, two] = [2e-3, 6e-4].map((gap) => findStrength({ ring: milledRing(square), milled: square, gap }));
     expect(one.sharpCorners).toHaveLength(4);
     expect(one.keepOut).toBeGreaterThan(50_000);
     for (const { sharpCorners, peakAt, keepOut } of [one, two])
@@ -58,7 +60,7 @@ describe('the search for a strength', () => {
   });
 
   test('the field covers the section with counter-clockwise triangles, most sheared near the peak', () => {
-    const { field, peakAt, peakShear, area } = findStrength(question);
+    const { field, peakAt, peakShear, area } = found;
     const { points, triangles, shear } = field;
     let sum = 0;
     for (let t = 0; t < triangles.length; t += 3) {
@@ -79,8 +81,15 @@ describe('the search for a strength', () => {
     expect(Math.min(peakAt.x, 2e6 - peakAt.x)).toBeLessThan(0.52e6);
   });
 
+  test('a rounding drawn as chords is told: its peak comes out up to 7 % too low', () => {
+    const chords = findStrength({ ring: question.ring });
+    expect([found.peakOnChords, chords.peakOnChords]).toEqual([false, true]);
+    expect(chords.peakShear / found.peakShear).toBeGreaterThan(0.93);
+    expect(chords.peakShear / found.peakShear).toBeLessThan(1.03);
+  });
+
   test('a bound on triangles ends the search, and says that it did', () => {
-    const found = findStrength({
+    const bound = findStrength({
       ...polygonOfMm([
         [0, 0],
         [4, 0],
@@ -92,17 +101,17 @@ describe('the search for a strength', () => {
       gap: 1e-7,
       mostTriangles: 400,
     });
-    expect(found.converged).toBe(false);
-    expect(found.torsion.below).toBeLessThan(found.torsion.above);
+    expect(bound.converged).toBe(false);
+    expect(bound.torsion.below).toBeLessThan(bound.torsion.above);
   });
 });
 
 describe('the job', () => {
   test('hands out each better answer as a part and tells its progress', async () => {
     const { context, parts, progress } = shell();
-    const found = await job(question, context);
-    expect(found.converged).toBe(true);
-    expect(parts.length).toBe(found.steps.length - 1);
+    const answer = await job(question, context);
+    expect(answer).toEqual(found);
+    expect(parts.length).toBe(answer.steps.length - 1);
     for (const share of progress) expect(share).toBeLessThanOrEqual(1);
   });
 
