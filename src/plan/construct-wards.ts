@@ -19,31 +19,42 @@ const MOST_LEVELS = 3;
  * the pairs that are still let in. Where the table is no tree at all the further sites do all of it.
  *
  * @param fewest sites that the codes are tried on first.
+ * @yields between pieces of work that take some hundredths of a second on large tables.
  */
-export function constructWards(setting: SearchSetting, fewest: number, random: Random): WardSearch {
+export function* constructingWards(
+  setting: SearchSetting,
+  fewest: number,
+  random: Random,
+): Generator<void, WardSearch, void> {
   const { kernel, stops } = setting;
   const tree = rowTree(kernel);
   const small = kernel.rows * kernel.columns <= SMALL;
-  const plain = () => coverRest(searchFrom(setting, 0, []), random);
-  const first = small ? plain() : null;
+  const plain = () => coveringRest(searchFrom(setting, 0, []), random);
+  const first = small ? yield* plain() : null;
   const most = levelsOf(tree) > MOST_LEVELS ? 0 : Math.min(fewest + FURTHER_SITES * stops, (first?.sites ?? 99) - 1);
   for (let sites = Math.max(1, fewest); sites <= most; sites++) {
-    const codes = codesOn(sites, tree, setting, random);
+    const codes = yield* codesOn(sites, tree, setting, random);
     if (!codes) continue;
-    const coded = coverRest(searchFrom(setting, sites, codes), random);
-    const other = first ?? (coded.sites > fewest + 1 ? plain() : coded);
+    const coded = yield* coveringRest(searchFrom(setting, sites, codes), random);
+    const other = first ?? (coded.sites > fewest + 1 ? yield* plain() : coded);
     return other.sites < coded.sites ? other : coded;
   }
-  return first ?? plain();
+  return first ?? (yield* plain());
 }
 
 /** The first codes for a tree that go on some sites, over all rankings that are worth trying. */
-function codesOn(sites: number, tree: RowGroup, setting: SearchSetting, random: Random): readonly Code[] | null {
+function* codesOn(
+  sites: number,
+  tree: RowGroup,
+  setting: SearchSetting,
+  random: Random,
+): Generator<void, readonly Code[] | null, void> {
   const { depths, stops } = setting;
   for (const ranks of rankings(sites, tree, setting)) {
     // With several stops a close look takes too long for an answer at once.
     const { codes, missing } = nestedCodes(tree, { sites, depths, stops, random, ranks, parted: stops === 1 });
     if (missing === 0) return codes;
+    yield;
   }
   return null;
 }
@@ -92,12 +103,13 @@ function largestHome({ single, groups }: RowGroup): number {
 }
 
 /** Adds sites until nothing lacks, each with wards that stop as many of the open pairs as a climb finds. */
-export function coverRest(start: WardSearch, random: Random): WardSearch {
+function* coveringRest(start: WardSearch, random: Random): Generator<void, WardSearch, void> {
   let search = start;
   while (search.lacking > 0) {
     const next = searchFrom(search.setting, search.sites + 1, search.rows());
     fillSite(next, search.sites, random);
     search = next;
+    yield;
   }
   return search;
 }

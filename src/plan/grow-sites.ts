@@ -191,7 +191,7 @@ const INTO = 5_000;
 const SMOOTHED = 100;
 
 /** The largest part of a region without holes, as a sound outline; null where there is none. */
-export function largestRing(region: Region): Ring | null {
+function largestRing(region: Region): Ring | null {
   const [first] = region.map(({ outer }) => ({ outer, area: signedArea(outer) })).sort((a, b) => b.area - a.area);
   if (!first) return null;
   const made = makeRing(withoutStraight(first.outer));

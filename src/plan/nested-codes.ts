@@ -199,7 +199,7 @@ function sharedRank(a: Code, b: Code): number {
 }
 
 /** Different codes below `upper` whose depths add up to `rank`, in an order by chance, `most` at most. */
-export function codesWithin(upper: Code, rank: number, most: number, random: Random): Code[] {
+function codesWithin(upper: Code, rank: number, most: number, random: Random): Code[] {
   const ways = countWithin(upper, rank);
   const total = ways[0][rank] ?? 0;
   const wanted = Math.min(most, total);

@@ -12,7 +12,7 @@ export interface PlanGap {
 }
 
 /** The web that is kept where the family sets none, nanometres: a choice of our own, no source. */
-export const USUAL_WEB = 0.4 * NM_PER_MM;
+const USUAL_WEB = 0.4 * NM_PER_MM;
 
 /** What chords that stand for arcs and rounding may take off a stop, nanometres. */
 export const CHORDS = 5 * NM_PER_UM;

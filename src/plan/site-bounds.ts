@@ -39,7 +39,7 @@ export function antichainCapacity(sites: number, depths: number): number {
  *   1966; from memory) with those subsets in place of the sets.
  * @check tests/outside/ward-sites.test.ts, tests/laws/ward-plans.test.ts
  */
-export function apartCapacity(sites: number, depths: number, stops: number): number {
+function apartCapacity(sites: number, depths: number, stops: number): number {
   if (sites < stops) return 1;
   const shorter = antichainCapacity(sites - stops + 1, depths);
   if (depths > 1 || stops === 1) return shorter;
@@ -52,7 +52,7 @@ export function apartCapacity(sites: number, depths: number, stops: number): num
 }
 
 /** Fewest sites on which `count` sections can keep each other apart. */
-export function sitesForApart(count: number, depths: number, stops: number): number {
+function sitesForApart(count: number, depths: number, stops: number): number {
   if (count < 2) return 0;
   let sites = 1;
   while (sites < MOST && apartCapacity(sites, depths, stops) < count) sites++;

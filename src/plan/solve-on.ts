@@ -5,7 +5,7 @@ import { lessMilling } from './less-milling.ts';
 import { askForSites } from './prove-sites.ts';
 import { runClingo } from './run-clingo.ts';
 import type { LowerBound } from './site-bounds.ts';
-import { planOf, type SolveStart, startSolving } from './solve.ts';
+import { planOf, type SolveStart, startingToSolve } from './solve.ts';
 import type { SolveOptions, WardPlan } from './ward-plan.ts';
 import { searchFrom, type WardSearch } from './ward-search.ts';
 
@@ -38,12 +38,26 @@ const MILLING = { share: 0.05, most: 800 };
  * Solves a table for as long as the options say: at once, then by leaving sites out, then by the exact solver, which
  * finds wards on fewer sites or shows that there are none, while the search goes on beside it.
  *
- * @returns the last plan that was given to `better`; null for a table that is none. After a cancel what it had.
+ * @returns the last plan that was given to `better`; null for a table that is none, and after a cancel before the first plan; after a
+ *   later one what it had.
  * @check tests/unit/jobs/solve-plan.test.ts
  */
 export async function solveOn(table: AccessTable, options: SolveOptions, pace: SolvePace): Promise<WardPlan | null> {
-  const start = startSolving(table, options);
+  const start = await startInPieces(table, options, pace);
   return start ? new Solving(table, options, pace, start).run() : null;
+}
+
+/** The answer at once, with pauses; null for a table that is none, and after a cancel. */
+async function startInPieces(table: AccessTable, options: SolveOptions, pace: SolvePace): Promise<SolveStart | null> {
+  const steps = startingToSolve(table, options);
+  for (let until = pace.now() + SLICE_MS; ; ) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    if (pace.now() < until) continue;
+    await pace.pause();
+    if (pace.cancelled()) return null;
+    until = pace.now() + SLICE_MS;
+  }
 }
 
 class Solving {

@@ -1,6 +1,6 @@
 import { randomFrom } from '../fit/monte-carlo.ts';
 import type { AccessTable } from './access-table.ts';
-import { constructWards } from './construct-wards.ts';
+import { constructingWards } from './construct-wards.ts';
 import { fewerSites } from './fewer-sites.ts';
 import { expandWards, isTable, type Kernel, reduceTable } from './reduce-table.ts';
 import { type LowerBound, siteBound } from './site-bounds.ts';
@@ -37,19 +37,40 @@ export function solveAtOnce(table: AccessTable, options: SolveOptions): WardPlan
 }
 
 /** What {@link solveAtOnce} knows, for whoever searches on; null for a table that is none. */
-export function startSolving(table: AccessTable, { stops, depths }: SolveOptions): SolveStart | null {
+export function startSolving(table: AccessTable, options: SolveOptions): SolveStart | null {
+  const steps = startingToSolve(table, options);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/** So many looks at pairs are one piece of work. */
+const PIECE = 30_000;
+
+/** {@link startSolving} piece by piece: large tables with several stops take seconds. */
+export function* startingToSolve(
+  table: AccessTable,
+  { stops, depths }: SolveOptions,
+): Generator<void, SolveStart | null, void> {
   if (!isTable(table)) return null;
   const kernel = reduceTable(table);
   const setting = settingOf(kernel, stops, depths);
+  yield;
   const bound = siteBound(setting);
   if (kernel.rows === 0) return { setting, kernel, bound, found: new WardSearch(setting, 0) };
+  yield;
   const random = randomFrom(SEED);
-  let found = constructWards(setting, bound.sites, random);
+  let found = yield* constructingWards(setting, bound.sites, random);
   found.trim(random);
   let work = WORK_AT_ONCE;
   while (found.sites > bound.sites && work > 0) {
     const search = fewerSites(found, random);
-    while (search.search.lacking > 0 && work > 0) work -= search.step();
+    for (let pause = work - PIECE; search.search.lacking > 0 && work > 0; work -= search.step()) {
+      if (work > pause) continue;
+      pause = work - PIECE;
+      yield;
+    }
     if (search.search.lacking > 0) break;
     found = search.search;
     found.trim(random);

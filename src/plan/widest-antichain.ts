@@ -19,11 +19,6 @@ export function codeAt({ levels }: CodeSpace, number: number): number[] {
   });
 }
 
-/** The number of a code. */
-export function codeNumber({ levels }: CodeSpace, code: readonly number[]): number {
-  return code.reduceRight((number, digit, site) => number * (levels[site] + 1) + digit, 0);
-}
-
 /**
  * The most codes of which none is below another one at every site, whatever is allowed: the greatest number of codes with
  * one sum of digits.
