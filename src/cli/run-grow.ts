@@ -1,4 +1,4 @@
-import { cautionsAbout } from '../family/cautions.ts';
+import { cautionLine, cautionsAbout } from '../family/cautions.ts';
 import { type Family, openingsOf } from '../family/family.ts';
 import type { Point } from '../geom/point.ts';
 import { catalogue } from '../jobs/catalogue.ts';
@@ -60,7 +60,7 @@ function toJson({ none, tops, newTop, groups, places, codes, count, proposals, g
     wards: Object.fromEntries(codes.map(({ id, code }) => [id, code])),
     confirmed: count.confirmed,
     atMost: count.atMost,
-    proved: count.confirmed === count.atMost,
+    provedOverTheseSites: count.confirmed === count.atMost,
     oneAtATime: count.single,
     gapUm: um(gap),
     proposals: proposals.map((proposal) => ({
@@ -73,6 +73,7 @@ function toJson({ none, tops, newTop, groups, places, codes, count, proposals, g
       openingMm: outline(proposal.keyway.ring),
       blankMm: outline(proposal.blank.ring),
     })),
+    caution: cautionLine('plan'),
   };
   return `${JSON.stringify(value, null, 2)}\n`;
 }
@@ -84,7 +85,7 @@ function toText(report: GrowReport, family: Family): string {
   const entered = tops.length > 0 ? tops.map(nameOf).join(', ') : 'the widest blank that passes all openings';
   const lines = [
     `Room for ${countText(count)}, each entered by ${entered}`,
-    `  over ${places.length} sites for wards; ${count.single} different ones could be added one at a time`,
+    `  over ${places.length} sites for wards (wards of other shapes or at other places are not looked at); ${count.single} different ones could be added one at a time`,
     ...reissueText(report, nameOf),
     ...(proposals.length > 0 ? ['Next ones, the greatest guard margin first:'] : []),
     ...proposals.map((proposal, i) => proposalText(proposal, i + 1, report, nameOf)),
@@ -96,7 +97,9 @@ function toText(report: GrowReport, family: Family): string {
 function countText({ confirmed, atMost }: GrowReport['count']): string {
   const sections = (n: number) => `${n} ${n === 1 ? 'section' : 'sections'} more`;
   if (confirmed === atMost)
-    return confirmed === 0 ? 'no section more (proved)' : `${sections(atMost)} (proved the most)`;
+    return confirmed === 0
+      ? 'no section more (proved over these sites)'
+      : `${sections(atMost)} (proved the most over these sites)`;
   return `at least ${sections(confirmed)}, at most ${atMost}`;
 }
 
@@ -142,7 +145,9 @@ function proposalText(
       ? `     guard margin ${um(guard.length)} um (${blank} into ${into}), smallest clearance ${um(clearance.length)} um`
       : `     smallest clearance ${um(clearance.length)} um`,
     ...(between
-      ? [`     ${between.first} of the first neighbour, ${between.second} of the second, ${between.neither} of neither`]
+      ? [
+          `     ${between.first} of the first neighbour, ${between.second} of the second, ${wards.length - between.first - between.second - between.neither} where both have one, ${between.neither} of neither`,
+        ]
       : []),
     ...(roomAfter === null ? [] : [`     leaves room for at most ${roomAfter}`]),
   ];

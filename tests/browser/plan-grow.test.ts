@@ -47,7 +47,7 @@ test('the demo family has room for many more, proved; the next ones are pictured
   await openGrow(page);
   await found(page);
   await expect.poll(() => textOf(page.getByRole('heading', { level: 1 }))).toMatch(/^Room for \d\d sections more$/);
-  await page.getByText(/^Proved the most over 9 places for wards/).waitFor();
+  await page.getByText(/^Proved the most over these 9 places for wards/).waitFor();
   await expect.poll(() => cards(page).count()).toBe(12);
   await page.getByRole('checkbox', { name: /^Reed group blank/ }).waitFor();
   await page.locator('[data-cautions="plan"]').waitFor();

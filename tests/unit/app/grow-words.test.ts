@@ -1,5 +1,11 @@
 import { expect, test } from 'vitest';
-import { reissueWords, reserveWords } from '../../../src/app/state/plan/grow-words.ts';
+import {
+  betweenText,
+  placeText,
+  reissueWords,
+  reserveWords,
+  sureWords,
+} from '../../../src/app/state/plan/grow-words.ts';
 import type { Family } from '../../../src/family/family.ts';
 import type { GrowCount, GrowReport } from '../../../src/plan/grow.ts';
 import { demoFamily } from '../../kit/demo-family.ts';
@@ -18,6 +24,25 @@ test('the reserve of a plan is held against the room there is', () => {
   );
   expect(reserveWords(withReserve(0), room(0))).toBe('');
   expect(reserveWords({ ...family, plan: undefined }, room(3))).toBe('');
+});
+
+test('what is proved is said of the places that were looked at', () => {
+  const places = [{ side: 'left', from: 570_000, to: 1_070_000, levels: 1, used: 1 }] as const;
+  const report = { places, count: room(0) } as unknown as GrowReport;
+  expect(sureWords(report)).toMatch(/^Proved over this one place for wards: .* at other places are not looked at\.$/);
+  expect(sureWords({ ...report, count: room(3) })).toMatch(/^Proved the most over this one place .* not looked at\.$/);
+  expect(placeText(places[0], 'mm')).toBe('left 0.57–1.07 mm');
+  expect(placeText(places[0], 'in')).toBe('left 0.0224–0.0421 in');
+});
+
+test('the wards of a section between two neighbours add up', () => {
+  const proposal = { code: [1, 1, 0, 1, 1], between: { first: 1, second: 1, neither: 1, dropped: 0 } };
+  expect(betweenText(proposal, 'Heron', 'Smew')).toBe(
+    '1 ward of Heron, 1 of Smew, 1 where both have one, 1 of neither.',
+  );
+  expect(betweenText({ ...proposal, code: [1, 1, 0, 1, 0] }, 'Heron', 'Smew')).toBe(
+    '1 ward of Heron, 1 of Smew, 1 of neither.',
+  );
 });
 
 test('without room it says which blank would have to be reissued', () => {

@@ -43,7 +43,9 @@ test(
     const text = few('heron', 'bittern', 'polder');
     const { code, out } = await run('grow family.json --between heron-keyway,bittern-keyway', text);
     expect(code).toBe(0);
-    expect(out).toMatch(/^Room for \d+ sections more \(proved the most\), each entered by Polder all-section blank\n/);
+    expect(out).toMatch(
+      /^Room for \d+ sections more \(proved the most over these sites\), each entered by Polder all-section blank\n/,
+    );
     expect(out).toMatch(/ {2}1\. wards (left|right) \d\.\d\d-\d\.\d\d/);
     expect(out).toMatch(/guard margin \d+(\.\d)? um \(.+ into .+\), smallest clearance 4\d(\.\d)? um/);
     expect(out).toMatch(/1 of the first neighbour, 1 of the second/);
@@ -59,7 +61,7 @@ test(
     expect(code).toBe(0);
     const told = JSON.parse(out);
     expect(told.allSectionBlanks).toEqual(['polder-all-section-blank']);
-    expect(told.proved).toBe(true);
+    expect(told.provedOverTheseSites).toBe(true);
     expect(Object.keys(told.wards)).toEqual(['heron-keyway', 'bittern-keyway']);
     expect(told.sites).toHaveLength(told.wards['heron-keyway'].length);
     expect(told.proposals[0].openingMm.length).toBeGreaterThan(8);

@@ -61,6 +61,7 @@ function Picked({ family, report, proposal }: PickedProps) {
       </ul>
       <p className={styles.note}>
         The guard margin is the least wear, of blank and keyway each, at which a blank first goes in where it must not.
+        Its blank is the widest that its keyway takes with the gap, so it may be a little larger than the family's own.
       </p>
     </section>
   );

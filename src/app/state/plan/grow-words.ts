@@ -1,24 +1,27 @@
 import type { Family } from '../../../family/family.ts';
+import { NM_PER_INCH, NM_PER_MM } from '../../../geom/point.ts';
 import type { GrowCount, GrowPair, GrowPlace, GrowProposal, GrowReport, NoRoom } from '../../../plan/grow.ts';
-import { bandText, readingText, type Units, wearLengthText } from '../length-text.ts';
+import { readingText, type Units, wearLengthText } from '../length-text.ts';
+
+const ELSEWHERE = 'Wards of other shapes or at other places are not looked at.';
 
 const sections = (n: number) => `${n} ${n === 1 ? 'section' : 'sections'}`;
 
 /** "Room for 65 sections more", or that there is none. */
 export function countHeadline({ confirmed, atMost }: GrowCount): string {
-  if (confirmed === 0 && atMost === 0) return 'No room for another section';
+  if (confirmed === 0 && atMost === 0) return 'No room for another section at these places';
   if (confirmed === atMost) return `Room for ${sections(confirmed)} more`;
   return `Room for at least ${sections(confirmed)} more`;
 }
 
-/** How sure the number is, and over what. */
+/** How sure the number is, and over what: wards of other shapes and at other places are never looked at. */
 export function sureWords({ count, places }: GrowReport): string {
-  const over = `over ${places.length} ${places.length === 1 ? 'place' : 'places'} for wards`;
+  const over = `over ${places.length === 1 ? 'this one place' : `these ${places.length} places`} for wards`;
   if (count.confirmed === count.atMost)
     return count.atMost === 0
-      ? `Proved ${over}: every ward that could part a new section from the others is in use.`
-      : `Proved the most ${over}, each drawn and judged beside all others.`;
-  return `So many were drawn and judged beside each other; more than ${count.atMost} cannot be ${over}.`;
+      ? `Proved ${over}: every ward there that could part a new section from the others is in use. ${ELSEWHERE}`
+      : `Proved the most ${over}, each drawn and judged beside all others. ${ELSEWHERE}`;
+  return `So many were drawn and judged beside each other; more than ${count.atMost} cannot be ${over}. ${ELSEWHERE}`;
 }
 
 /** What enters them, and how many there are to choose from. */
@@ -56,9 +59,10 @@ export function noRoomWords(none: NoRoom): { readonly title: string; readonly wh
   }
 }
 
-/** "left 3.3–3.9 mm": a place of a ward. */
+/** "left 3.30–3.90 mm": a place of a ward, in steps smaller than the gap of a blank. */
 export function placeText({ side, from, to }: GrowPlace, units: Units): string {
-  return `${side} ${bandText(from, to, units)}`;
+  const [per, decimals] = units === 'in' ? [NM_PER_INCH, 4] : [NM_PER_MM, 2];
+  return `${side} ${(from / per).toFixed(decimals)}–${(to / per).toFixed(decimals)} ${units}`;
 }
 
 /** The wards of a proposal, in words. */
@@ -68,11 +72,17 @@ export function wardsText({ code }: Pick<GrowProposal, 'code'>, places: readonly
 }
 
 /** How a proposal lies between its neighbours. */
-export function betweenText({ between }: GrowProposal, first: string, second: string): string {
+export function betweenText(
+  { between, code }: Pick<GrowProposal, 'between' | 'code'>,
+  first: string,
+  second: string,
+): string {
   if (!between) return '';
   const wards = (n: number, of: string) => `${n} ${n === 1 ? 'ward' : 'wards'} of ${of}`;
   const own = between.neither > 0 ? `, ${between.neither} of neither` : '';
-  return `${wards(between.first, first)}, ${between.second} of ${second}${own}.`;
+  const both = code.filter((level) => level > 0).length - between.first - between.second - between.neither;
+  const common = both > 0 ? `, ${both} where both have one` : '';
+  return `${wards(between.first, first)}, ${between.second} of ${second}${common}${own}.`;
 }
 
 /** What sets the guard margin: "Smew blank into the new keyway". */
@@ -98,7 +108,8 @@ export function clearanceLength({ length }: GrowPair, units: Units): string {
 export function reissueWords({ none, count, tops, newTop }: GrowReport, nameOf: (id: string) => string): string {
   const full = none === null ? count.atMost === 0 : none.why === 'no-sites';
   if (!full) return '';
-  const place = 'A ward at a new place needs a groove there in the all-section blank';
+  const place =
+    'Where its grooves have no room left, a ward at a new place needs a groove there in the all-section blank';
   if (newTop) return `${place}, which would have to be thinner than the widest one that passes all keyways.`;
   const which = tops.map(nameOf).join(' and ');
   return `${place}: a thinner one (Tiers, Common passage, shows how thin it may get; Strength what it then bears) in place of ${which}, which everyone who carries it would have to change. Cylinders and all other blanks stay as they are.`;
