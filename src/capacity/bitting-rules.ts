@@ -93,16 +93,18 @@ function excludedFaults({ excluded, chambers, depths }: BittingRules): RuleFault
     ];
   const chamber = excluded.findIndex((list) => list.some((depth) => !isDepth(depth, depths)));
   if (chamber < 0) return [];
+  const everywhere = excluded.length === chambers && excluded.every((list) => list.some((d) => !isDepth(d, depths)));
   return [
     {
       field: 'excluded',
-      what: `chamber ${chamber + 1} excludes a depth that there is not`,
+      what: `${everywhere ? 'every chamber' : `chamber ${chamber + 1}`} excludes a depth that there is not`,
       cure: `There are ${depths} depths.`,
     },
   ];
 }
 
-function masterFaults({ master, chambers, depths, maximumAdjacent }: BittingRules): RuleFault[] {
+function masterFaults(rules: BittingRules): RuleFault[] {
+  const { master, chambers, depths, maximumAdjacent } = rules;
   if (master === null) return [];
   if (master.length !== chambers)
     return [
@@ -122,7 +124,7 @@ function masterFaults({ master, chambers, depths, maximumAdjacent }: BittingRule
       },
     ];
   const steep = master.findIndex((depth, i) => i > 0 && Math.abs(depth - master[i - 1]) > (maximumAdjacent ?? depths));
-  if (steep < 0) return [];
+  if (steep < 0) return masterClashes(rules, master);
   return [
     {
       field: 'master',
@@ -130,6 +132,18 @@ function masterFaults({ master, chambers, depths, maximumAdjacent }: BittingRule
       cure: 'Such a key cannot be cut: choose other depths, or a greater maximum.',
     },
   ];
+}
+
+/** Rules of the system that the top master, a key like others, does not keep. */
+function masterClashes({ excluded, mostAlike }: BittingRules, master: readonly number[]): RuleFault[] {
+  const out = master.findIndex((depth, chamber) => excluded[chamber]?.includes(depth));
+  const starts = mostAlike === null ? [] : [...master.keys()].slice(0, -mostAlike);
+  const run = starts.findIndex((at) => master.slice(at, at + (mostAlike ?? 0) + 1).every((d) => d === master[at]));
+  const cure = 'Choose other depths for it, or loosen the rule.';
+  if (out >= 0)
+    return [{ field: 'master', what: `cut ${out + 1} of the top master has a depth that is excluded there`, cure }];
+  if (run < 0) return [];
+  return [{ field: 'master', what: `the top master has more than ${mostAlike} cuts alike in a row`, cure }];
 }
 
 function isDepth(depth: number, depths: number): boolean {

@@ -1,4 +1,12 @@
-import { type BittingRules, type Parity, type RuleFault, ruleFaults, USUAL_RULES } from '../capacity/bitting-rules.ts';
+import {
+  type BittingRules,
+  MOST_CHAMBERS,
+  MOST_DEPTHS,
+  type Parity,
+  type RuleFault,
+  ruleFaults,
+  USUAL_RULES,
+} from '../capacity/bitting-rules.ts';
 
 /** What `capacity` is asked for. */
 export interface CapacityCommand {
@@ -76,8 +84,8 @@ export function toCapacityCommand(file: string | undefined, given: Given): Parse
 class OptionFault extends Error {}
 
 function rulesOf(given: Given, firstDepth: number): BittingRules {
-  const chambers = whole(given, 'chambers', 1, 99) ?? USUAL_RULES.chambers;
-  const depths = whole(given, 'depths', 1, 99) ?? USUAL_RULES.depths;
+  const chambers = whole(given, 'chambers', 1, MOST_CHAMBERS) ?? USUAL_RULES.chambers;
+  const depths = whole(given, 'depths', 2, MOST_DEPTHS) ?? USUAL_RULES.depths;
   const twoStep = given['two-step'] ?? false;
   const [letters] = given.parity ?? [];
   if (letters !== undefined && !twoStep) throw new OptionFault('--parity goes with --two-step: give both');
@@ -85,10 +93,11 @@ function rulesOf(given: Given, firstDepth: number): BittingRules {
   return {
     chambers,
     depths,
-    maximumAdjacent: given.macs?.[0] === 'none' ? null : (whole(given, 'macs', 0, 99) ?? USUAL_RULES.maximumAdjacent),
+    maximumAdjacent:
+      given.macs?.[0] === 'none' ? null : (whole(given, 'macs', 0, MOST_DEPTHS) ?? USUAL_RULES.maximumAdjacent),
     excluded: excludedOf(given.exclude ?? [], chambers, firstDepth),
-    mostAlike: whole(given, 'alike', 1, 99) ?? null,
-    leastDifferent: whole(given, 'different', 1, 99) ?? 1,
+    mostAlike: whole(given, 'alike', 1, MOST_CHAMBERS) ?? null,
+    leastDifferent: whole(given, 'different', 1, Math.min(chambers, depths)) ?? 1,
     progression: twoStep ? 'two-step' : 'one-step',
     parity: letters === undefined ? [] : parityOf(letters, chambers, firstDepth),
     master: cuts === undefined ? null : depthsIn(cuts, firstDepth, 'master'),

@@ -103,7 +103,7 @@ function toText(capacity: Capacity, table: EntryTable | null, family: Family | n
 }
 
 function variantLine({ of, count, keys }: Variant, now: bigint): string {
-  const factor = now === 0n ? '' : `  x ${(Number((keys * 1000n) / now) / 1000).toFixed(2)}`;
+  const factor = now === 0n ? '' : `  x ${(Number((keys * 100_000n) / now) / 100_000).toFixed(2)}`;
   return `${String(count).padStart(5)} ${of.padEnd(8)}  ${digits(keys).padStart(26)}${factor}`;
 }
 

@@ -6,6 +6,9 @@ const faults = (change: Partial<BittingRules>) =>
 
 test('the usual rules are sound', () => expect(faults({})).toEqual([]));
 
+test('a master may keep the rules', () =>
+  expect(faults({ master: [1, 2, 2, 3, 4, 4], mostAlike: 2, excluded: [[2], [1]] })).toEqual([]));
+
 test.each([
   ['no chamber', { chambers: 0 }, /^chambers: number of chambers: 0\. Give a whole number from 1 to 12\.$/],
   ['half a depth', { depths: 9.5 }, /^depths: .*9\.5.*from 2 to 12/],
@@ -16,6 +19,13 @@ test.each([
   ['a depth that there is not', { excluded: [[], [10]] }, /chamber 2 excludes a depth that there is not/],
   ['a short master', { master: [1, 2] }, /top master has 2 cuts for 6 chambers/],
   ['a master too deep', { master: [1, 2, 3, 4, 5, 10] }, /cut 6 of the top master is no depth/],
+  ['a depth that there is nowhere', { excluded: Array.from({ length: 6 }, () => [10]) }, /every chamber excludes/],
+  [
+    'a master on an excluded depth',
+    { master: [1, 2, 3, 4, 5, 6], excluded: [[], [2]] },
+    /cut 2 of the top master has a/,
+  ],
+  ['a master too much alike', { master: [1, 2, 2, 2, 3, 4], mostAlike: 2 }, /more than 2 cuts alike in a row/],
   ['a master that cannot be cut', { master: [1, 9, 3, 4, 5, 6] }, /cuts 1 and 2 of the top master are further apart/],
 ])('%s is told with its field and a cure', (_what, change, words) => {
   expect(faults(change)).toHaveLength(1);

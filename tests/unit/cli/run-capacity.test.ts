@@ -42,8 +42,11 @@ test('with a family they are times the sections that exclude each other', async 
   expect(code).toBe(0);
   expect([told.sections, told.sectionsAtMost, told.bittings, told.keyChanges]).toEqual([10, 10, '753754', '7537540']);
   expect(told.exclusive).toContainEqual({ opening: 'heron-keyway', blank: 'heron-blank-6', tooShort: false });
+  const { out: out6 } = await run('capacity family.json');
   const { out: five } = await run('capacity family.json --chambers 5');
   expect(five).toContain('Heron keyway: keys on Heron blank, five chambers\n');
+  // 796660 / 7537540 = 0.1057.
+  expect(out6).toMatch(/ 5 chambers +796 660 {2}x 0\.11/);
   const { out: seven } = await run('capacity family.json --chambers 7');
   expect(seven).toContain('keys on Heron blank, six chambers, which is too short for 7 chambers');
   expect(told.example).toHaveLength(6);
@@ -66,8 +69,14 @@ test('with no bitting that keeps the rules it says what empties which chamber', 
 });
 
 test.each([
-  ['capacity --chambers 13', '--chambers: number of chambers: 13; give a whole number from 1 to 12'],
-  ['capacity --macs seven', '--macs is "seven", must be a whole number from 0 to 99'],
+  ['capacity --chambers 13', '--chambers is "13", must be a whole number from 1 to 12'],
+  ['capacity --chambers 0', '--chambers is "0", must be a whole number from 1 to 12'],
+  ['capacity --macs seven', '--macs is "seven", must be a whole number from 0 to 12'],
+  ['capacity --exclude 10', '--exclude: every chamber excludes a depth that there is not; there are 10 depths'],
+  [
+    'capacity --exclude 5 --master 5,2,7,4,1,8',
+    '--master: cut 1 of the top master has a depth that is excluded there; choose other depths for it, or loosen the rule',
+  ],
   [
     'capacity --depths 8 --master 1,2,3,4,5,8',
     '--master: cut 6 of the top master is no depth of this system; there are 8 depths',

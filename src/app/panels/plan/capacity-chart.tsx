@@ -17,6 +17,7 @@ const HEAD = 22;
 export function CapacityChart({ capacity, rules }: { capacity: Capacity; rules: BittingRules }) {
   const [frame, size] = useSize<HTMLDivElement>();
   const { rows, lines } = capacityChart(capacity);
+  if (rows.length === 0) return null;
   const kinds = [...new Set(rows.map(({ variant }) => variant.of))];
   const places = rows.map(({ variant }, i) => HEAD + i * ROW + kinds.indexOf(variant.of) * GAP + ROW / 2);
   const height = HEAD + rows.length * ROW + Math.max(0, kinds.length - 1) * GAP + 4;

@@ -16,6 +16,7 @@ export function capacityHeadline({ bittings, count, keys }: Capacity): string {
 /** How many of all bittings keep the rules. */
 export function keptText({ bittings, without }: Capacity): string {
   if (bittings === without) return `Every one of the ${countText(without)} bittings keeps the rules.`;
+  if (bittings === 0n) return `None of the ${countText(without)} bittings keeps the rules.`;
   const share = Number((bittings * 10_000n) / without) / 100;
   const percent = share < 0.01 ? 'under 0.01' : share.toFixed(share < 10 ? 2 : 1);
   return `Of ${countText(without)} bittings ${percent} % keep the rules.`;
