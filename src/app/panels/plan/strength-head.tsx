@@ -77,7 +77,7 @@ function TorqueField({ units, torqueNm, onChange }: TorqueFieldProps) {
         )}
       </span>
       <span id={`${id}-about`} className={fault ? fields.fault : fields.hint} role={fault ? 'alert' : undefined}>
-        {fault || (usual ? `${USE_TORQUE.standard}, second-hand` : 'your own figure')}
+        {fault || (usual ? `${USE_TORQUE.standard}, quoted from a summary` : 'your own figure')}
       </span>
     </div>
   );
