@@ -276,8 +276,40 @@ test('a blade with too few sites is told with what binds, and the nearest plan i
   await page.locator('[data-plan-nearest]').waitFor({ state: 'detached' });
   await page.getByText('The plan was changed. Undo takes it back.').waitFor();
   await page.keyboard.press('Control+z');
-  await page.locator('[data-plan-nearest]').waitFor();
+  await page.locator('[data-plan-nearest="there"]').waitFor();
+  // Sections may be shared instead: so many fewer that the blade has room.
+  await key(page, 'Share these sections').click();
+  await page.locator('[data-plan-nearest]').waitFor({ state: 'detached' });
+  await drawn(page);
+  await refuseDrawings(page);
+  await page.getByLabel('Stopped by').selectOption('1 ward');
+  await page
+    .getByText('These sections are not offered: drawn and judged, they do not do what the plan says.')
+    .waitFor();
+  expect(await key(page, 'Take these sections…').isDisabled()).toBe(true);
+  await key(page, 'Why').click();
+  await page.getByRole('alert').getByText('House 1 blank goes into House 2 keyway').waitFor();
+  await takeScreenshots(page, 'plan-refused');
+  expect(await graveAxeFindings(page)).toEqual([]);
 });
+
+/** Lets every drawing from now on come back as one that the judge of fits did not confirm: no real plan does. */
+async function refuseDrawings(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    const words = 'House 1 blank goes into House 2 keyway: it must not, and does by 0.012 mm';
+    const pairs = [{ blank: 'house-1', opening: 'house-2', kind: 'goes-in', words }];
+    const RealWorker = window.Worker;
+    window.Worker = class extends RealWorker {
+      override set onmessage(hear: (event: MessageEvent) => void) {
+        super.onmessage = (event: MessageEvent) => {
+          const isDrawing = event.data.kind === 'result' && event.data.output?.profiles !== undefined;
+          const output = { ok: false, why: [], pairs };
+          hear(isDrawing ? new MessageEvent('message', { data: { ...event.data, output } }) : event);
+        };
+      }
+    };
+  });
+}
 
 test('sections are taken as one step, asked about others, and told once the plan has left them', async () => {
   const { page } = app;

@@ -35,7 +35,7 @@ test('keys go up and down a face, and across to the nearest on the other', () =>
 
 test('a site says where it is, in either unit', () => {
   expect(siteLabel(2, sites[2], BLADE, 'mm')).toBe('Site 3, left face, 1.60 mm to 2.35 mm');
-  expect(siteLabel(2, sites[2], BLADE, 'in')).toMatch(/^Site 3, left face, 0\.06299 in to/);
+  expect(siteLabel(2, sites[2], BLADE, 'in')).toMatch(/^Site 3, left face, 0\.063 in to/);
 });
 
 test('a site says what a ward there does', () => {

@@ -46,7 +46,7 @@ test('the demand counts every pair, with reserve and pairs that may do either', 
   // Two more rows and columns: each is entered by its own base blank and the all-section blank.
   const reserve = { ...CAMPUS, plan: { ...CAMPUS.plan, reserve: 2, stops: 2 } };
   expect(demandWords(questionOf(reserve))).toBe(
-    '4 sections and 2 in reserve, 7 blanks: 16 pairs must enter, 37 pairs are stopped by at least 2 wards each, 1 pair may do either (don’t care).',
+    '4 sections and 2 in reserve, 7 blanks and 2 in reserve: 16 pairs must enter, 37 pairs are stopped by at least 2 wards each, 1 pair may do either (don’t care).',
   );
 });
 

@@ -3,6 +3,7 @@ import { openText } from '../../../src/app/state/document-state.ts';
 import { undo } from '../../../src/app/state/edit-document.ts';
 import { drawnSections } from '../../../src/app/state/plan/drawn-sections.ts';
 import {
+  changedSince,
   heldAs,
   heldBlank,
   plannedProfiles,
@@ -58,7 +59,14 @@ function judged(family: Family): KnownFits {
 
 test('taking is one step of undo and keeps what was drawn by hand only where that is wished', () => {
   const { session, document } = opened();
-  expect(takingCounts(session, confirmed)).toEqual({ openings: 4, blanks: 7, replaced: 0, others: 1 });
+  expect(takingCounts(session, confirmed)).toEqual({
+    openings: 4,
+    blanks: 7,
+    replaced: 0,
+    replacedOpenings: 0,
+    namesakes: 0,
+    others: 1,
+  });
   expect(takeSections(session, confirmed, true)).toBeNull();
   expect(document().family.profiles).toHaveLength(12);
   expect(plannedProfiles(document())).toHaveLength(11);
@@ -71,6 +79,34 @@ test('taking is one step of undo and keeps what was drawn by hand only where tha
   expect(takenStanding(document(), question, sections, null)).toEqual({ kind: 'none' });
   expect(takeSections(session, confirmed, false)).toBeNull();
   expect(document().family.profiles).toHaveLength(11);
+});
+
+test('kept sections with the names of planned ones take other names where that is wished, in the same step of undo', () => {
+  const alike = { ...BY_HAND, name: 'Heron keyway', section: 'Heron' };
+  const { session, document } = opened({ ...CAMPUS, profiles: [alike] });
+  expect(takingCounts(session, confirmed).namesakes).toBe(1);
+  takeSections(session, confirmed, true, true);
+  expect(document().file.profiles.find(({ planned }) => !planned)).toMatchObject({
+    name: 'Heron keyway, before the plan',
+    section: 'Heron, before the plan',
+  });
+  expect(document().family.profiles.filter(({ name }) => name === 'Heron keyway')).toHaveLength(1);
+  undo(session.documents);
+  expect(document().family.profiles.map(({ name }) => name)).toEqual(['Heron keyway']);
+});
+
+test('a section that was changed since it was taken is named', () => {
+  const { session, document } = opened();
+  takeSections(session, confirmed, true);
+  expect(changedSince(document(), sections)).toEqual([]);
+  const { file } = document();
+  const at = file.profiles.findIndex(({ kind, planned }) => kind === 'blank' && planned);
+  const { milled } = file.profiles[at];
+  if (!milled) throw new Error('a planned blank is milled');
+  const changed = { ...file.profiles[at], milled: { ...milled, height: milled.height - 0.2 } };
+  const other = documentOf({ ...file, profiles: file.profiles.with(at, changed) });
+  expect(changedSince(other, sections)).toEqual([changed.name]);
+  expect(changedSince(other, null)).toEqual([]);
 });
 
 test('sections from an earlier search serve the plan where every judged pair is as it asks', () => {

@@ -53,8 +53,10 @@ export function NewFamilySheet({ onClose }: { onClose(): void }) {
     setFaults(wrong);
     if (wrong.length > 0 || !mayReplace(session)) return;
     const begin = start === 'plan' ? newPlan : newFamily;
-    if (begin(session, name.trim(), units, clearance.nm ?? 0))
+    if (begin(session, name.trim(), units, clearance.nm ?? 0)) {
       session.selection.setState({ view: start === 'plan' ? 'plan' : 'draw' });
+      session.settings.setState({ units });
+    }
     onClose();
   };
   return (

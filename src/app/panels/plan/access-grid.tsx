@@ -35,13 +35,13 @@ function headHeight(height: number): number {
 
 /**
  * Room for the names of areas, pixels: a third of the width, and more for long names where the holders leave it. A letter
- * is taken as 7.8 wide.
+ * is taken as 7.3 wide.
  */
 function nameWidth(width: number, tree: AreaTree, holders: number): number {
   const usual = Math.min(280, Math.max(190, width * 0.34));
-  const left = Math.min(width - holders * COLUMN - 16, width * 0.6);
+  const left = width - Math.max(1, holders) * COLUMN - 16;
   const section = (name: string | undefined) => (name === undefined ? 0 : 7.4 * name.length + 17);
-  const wanted = tree.rows.map(({ area, depth }) => 50 + 15.2 * depth + 7.8 * area.name.length + section(area.section));
+  const wanted = tree.rows.map(({ area, depth }) => 50 + 15.2 * depth + 7.3 * area.name.length + section(area.section));
   return Math.round(Math.max(usual, Math.min(left, Math.max(0, ...wanted))));
 }
 

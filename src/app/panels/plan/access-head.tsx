@@ -54,7 +54,7 @@ export function AccessHead({ holders, shown, typing, pickedId, atFault, active }
             className={styles.columnHead}
             style={{ left: start }}
           >
-            <span className={styles.columnName}>{holder.name}</span>
+            <span className={styles.columnName}>{shortName(holder.name)}</span>
             {atFault.has(holder.id) && <FaultSign />}
           </div>
         );
@@ -62,6 +62,13 @@ export function AccessHead({ holders, shown, typing, pickedId, atFault, active }
     </div>
   );
 }
+
+/** As much of a name as two upright lines hold, with dots where it is cut. */
+function shortName(name: string): string {
+  return name.length > MOST_LETTERS ? `${name.slice(0, MOST_LETTERS - 1).trimEnd()}…` : name;
+}
+
+const MOST_LETTERS = 30;
 
 function TypedHolder({ typing, holders }: { typing: AccessTyping; holders: readonly Holder[] }) {
   const isNew = typing.what === 'new holder';

@@ -1,4 +1,13 @@
-import { type KeyboardEvent, type ReactNode, type RefObject, useEffect, useLayoutEffect, useRef } from 'react';
+import {
+  type CSSProperties,
+  type KeyboardEvent,
+  type ReactNode,
+  type RefObject,
+  useEffect,
+  useLayoutEffect,
+  useMemo,
+  useRef,
+} from 'react';
 import type { NamedSite } from '../../state/plan/drawn-sections.ts';
 import type { PlanRow } from '../../state/plan/sections-rows.ts';
 import { useWindowOfRows } from '../tiers/use-window-of-rows.ts';
@@ -39,6 +48,8 @@ export function PlanRows(props: PlanRowsProps) {
     after: 0,
   });
   usePickedInSight(frame, picked, reveal);
+  // Long names take the room that the sites leave.
+  const names = useMemo(() => `max(22rem, ${longest(rows)}ch)`, [rows]);
   const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {
     const next = rowAfter(event, picked, rows.length, frame.current?.clientHeight ?? 0);
     if (next < 0) return;
@@ -53,7 +64,7 @@ export function PlanRows(props: PlanRowsProps) {
         aria-label={label}
         aria-rowcount={rows.length + 1}
         className={styles.grid}
-        style={{ height: total, minWidth: NAMES + sites.length * SITE_WIDTH + 24 }}
+        style={{ height: total, minWidth: NAMES + sites.length * SITE_WIDTH + 24, '--names': names } as CSSProperties}
         onKeyDown={onKeyDown}
       >
         <thead className={styles.head}>
@@ -79,6 +90,11 @@ export function PlanRows(props: PlanRowsProps) {
       </table>
     </div>
   );
+}
+
+/** The letters of the longest name or what stands below it, with some air. */
+function longest(rows: readonly PlanRow[]): number {
+  return Math.max(0, ...rows.map(({ name, aside }) => Math.max(1.05 * name.length, 0.9 * aside.length))) + 4;
 }
 
 interface OneRowProps {

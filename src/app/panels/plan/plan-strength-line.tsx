@@ -33,6 +33,7 @@ export function PlanStrengthLine({ family, found }: PlanStrengthLineProps) {
           ? `yields at ${limitText(limit.yieldNm, units)} in ${materialText(material)}: ${found.blanks[weakest]?.name ?? ''}`
           : `${done} of ${limits.length} blanks examined …`}
       </span>
+      {!limit && <progress max={Math.max(1, limits.length)} value={done} aria-label="Blanks examined" />}
       <button
         type="button"
         className="key"

@@ -34,7 +34,7 @@ export const PrintedSheet = memo(function PrintedSheet(props: PrintedSheetProps)
     <article className={styles.sheet} data-printed="" aria-label={`Printed sheet of ${sheet.title}`}>
       <header>
         <h1>
-          {sheet.title}: planned sections <small>{date}</small>
+          <span>{sheet.title}: planned sections</span> <small>{date}</small>
         </h1>
         <Facts facts={sheet.facts} />
       </header>
@@ -46,6 +46,11 @@ export const PrintedSheet = memo(function PrintedSheet(props: PrintedSheetProps)
       <section>
         <h2>Report</h2>
         <Facts facts={sheet.report} wide />
+        {sheet.notes.map((note) => (
+          <p key={note} className={styles.said}>
+            {note}
+          </p>
+        ))}
       </section>
       <Strength strength={strength} />
       <section className={styles.whole}>

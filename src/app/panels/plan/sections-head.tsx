@@ -41,6 +41,9 @@ function told(wards: FoundSections['found'], room: number): string {
   return `${has} ${least}`.trim();
 }
 
+/** The id of the key below. */
+export const IMPROVE_KEY = 'sections-improve';
+
 /** Starts the long search; while it is on its way the progress line has the key that stops it. */
 export function ImproveKey() {
   const planning = useSectionsPlanning();
@@ -52,6 +55,7 @@ export function ImproveKey() {
   const isReady = useStore(planning.store, (s) => s.found !== null);
   return (
     <button
+      id={IMPROVE_KEY}
       type="button"
       className={`key ${styles.improve}`}
       title="Look longer for fewer sites and less milling, and for a proof that fewer do not do; a plan that rests is looked at for ten seconds by itself"

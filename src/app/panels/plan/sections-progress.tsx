@@ -1,5 +1,9 @@
+import type { DrawnPlan } from '../../../plan/drawn-plan.ts';
+import type { SectionsPlanning } from '../../state/plan/sections-planning.ts';
+import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { workWords } from '../../state/plan/sections-words.ts';
-import { useStore } from '../use-store.ts';
+import { useSession, useStore } from '../use-store.ts';
+import { IMPROVE_KEY } from './sections-head.tsx';
 import styles from './sections-progress.module.css';
 import { useSectionsPlanning } from './use-sections.ts';
 
@@ -12,11 +16,17 @@ export function SearchProgress() {
     <div className={`${styles.line} ${styles.foot}`} data-working="" data-search-by-itself="">
       <label htmlFor="search-progress">{workWords(state)} …</label>
       <progress id="search-progress" max={Math.max(1, state.total)} value={state.done} />
-      <button type="button" className="key" onClick={() => planning.stop()}>
+      <button type="button" className="key" onClick={() => stopAndLeave(planning)}>
         Stop
       </button>
     </div>
   );
+}
+
+/** Stops what is on its way; the key that was pressed goes with it, so the focus goes to the one that begins anew. */
+function stopAndLeave(planning: SectionsPlanning): void {
+  planning.stop();
+  document.getElementById(IMPROVE_KEY)?.focus();
 }
 
 /** What is on its way, how far it has come, and a key that stops it; what stopped or failed can be taken up again. */
@@ -32,12 +42,13 @@ export function SectionsProgress() {
       <div className={styles.line} data-working={phase === 'improving' || undefined}>
         <label htmlFor="sections-progress">{words} …</label>
         <progress id="sections-progress" max={Math.max(1, total)} value={total > 0 ? done : undefined} />
-        <button type="button" className="key" onClick={() => planning.stop()}>
+        <button type="button" className="key" onClick={() => stopAndLeave(planning)}>
           {phase === 'improving' ? 'Stop' : 'Cancel'}
         </button>
       </div>
     );
   }
+  if (drawing.phase === 'done' && !drawing.answer.ok) return <NotOffered refused={drawing.answer} />;
   const what = restWords(state);
   if (!what) return null;
   return (
@@ -45,6 +56,20 @@ export function SectionsProgress() {
       <p>{what.words}</p>
       <button type="button" className="key" onClick={() => planning.again()}>
         {what.again}
+      </button>
+    </div>
+  );
+}
+
+/** That what was drawn is not offered, and the way to the reasons. */
+function NotOffered({ refused: { pairs } }: { refused: Extract<DrawnPlan, { ok: false }> }) {
+  const look = sectionsLookOf(useSession());
+  const why = pairs.length > 0 ? 'drawn and judged, they do not do what the plan says' : 'they could not be drawn';
+  return (
+    <div className={styles.line} data-working="" data-not-offered="" role="alert">
+      <p>These sections are not offered: {why}.</p>
+      <button type="button" className="key" onClick={() => look.setState({ table: 'report' })}>
+        Why
       </button>
     </div>
   );

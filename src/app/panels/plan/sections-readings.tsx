@@ -92,10 +92,11 @@ function PairFigures({ pair: { fit, guard }, found, section, blank }: PairFigure
   const report = found.confirmed?.report;
   const web = report?.webs[blank];
   const sight = report?.sights[section];
+  const hasWards = found.sections[section]?.depths.some((depth) => depth > 0) ?? false;
   const facts: Fact[] = [
     ...(fit.verdict === 'blocked' ? [{ term: 'Guard, wear of both', value: guardText(guard, units) }] : []),
     ...(web ? [{ term: 'Thinnest web of the blank', value: readingText(web.thickness, units) }] : []),
-    ...(sight ? sightFacts(sight, units) : []),
+    ...(sight ? sightFacts(sight, hasWards, units) : []),
   ];
   return (
     <>
@@ -117,12 +118,12 @@ function guardText(guard: number | null, units: Units): string {
 type Sight = NonNullable<FoundSections['confirmed']>['report']['sights'][number];
 
 /** How far the wards of a keyway reach, and what a straight strip must be thinner than to pass. */
-export function sightFacts({ left, right, paracentric, strip }: Sight, units: Units): Fact[] {
+export function sightFacts({ left, right, paracentric, strip }: Sight, hasWards: boolean, units: Units): Fact[] {
   const most = Math.max(left, right);
   const past =
     most > 0 ? `${readingText(most, units)} past the middle` : `${readingText(most, units)} short of the middle`;
   return [
-    { term: paracentric ? 'Paracentric' : 'Longest ward', value: past },
+    { term: paracentric ? 'Paracentric' : 'Longest ward', value: hasWards ? past : 'no ward' },
     {
       term: 'Line of sight',
       value: strip > 0 ? `${readingText(strip, units)} wide` : `none: wards pass by ${readingText(strip, units)}`,

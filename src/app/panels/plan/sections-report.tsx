@@ -4,7 +4,7 @@ import type { DrawnPlan, PlanPair, PlanReport } from '../../../plan/drawn-plan.t
 import { sayConfirmed } from '../../../plan/say-confirmed.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { readingText, type Units, wearLengthText } from '../../state/length-text.ts';
-import { type PlanReading, planReadings } from '../../state/plan/report-readings.ts';
+import { NO_TOLERANCE, type PlanReading, planReadings } from '../../state/plan/report-readings.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { countWord } from '../../state/plan/sections-words.ts';
 import { useSession, useStore } from '../use-store.ts';
@@ -40,14 +40,17 @@ interface ReportLinesProps {
 function ReportLines({ family, found, report, units }: ReportLinesProps) {
   const { pairs, clearance, guard, gap, placed } = report;
   const parts = partsById(found);
+  const { tolerance } = found.question.gap;
   return (
     <>
       <p>
-        Every pair was judged by its outlines: {countWord(pairs.wanted, 'pair')} enter,{' '}
-        {countWord(pairs.forbidden, 'pair')} stay out{pairs.free > 0 ? `, ${pairs.free} may do either` : ''}. Keyways
-        are drawn {readingText(gap, units)} larger all round than their blanks. {placed}{' '}
-        {sayConfirmed(report, (id) => parts.get(id)?.name ?? id).join(' ')}
+        Every pair was judged by its outlines
+        {tolerance > 0 && `, for all parts within ${readingText(tolerance, units)} of their drawing to either side`}:{' '}
+        {countWord(pairs.wanted, 'pair')} enter, {countWord(pairs.forbidden, 'pair')} stay out
+        {pairs.free > 0 ? `, ${pairs.free} may do either` : ''}. Keyways are drawn {readingText(gap, units)} larger all
+        round than their blanks. {placed} {sayConfirmed(report, (id) => parts.get(id)?.name ?? id).join(' ')}
       </p>
+      {tolerance === 0 && <p className={styles.warning}>{NO_TOLERANCE}</p>}
       <PairLine family={family} parts={parts} term="Smallest clearance" pair={clearance} none="no pair must enter">
         {clearance && readingText(clearance.length, units)}
       </PairLine>

@@ -3,11 +3,12 @@ import type { Family } from '../../../family/family.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { ConfirmedPlan } from '../../state/plan/drawn-sections.ts';
 import { countWord } from '../../state/plan/sections-words.ts';
-import { takeSections, takingCounts } from '../../state/plan/taking-sections.ts';
+import { BEFORE_PLAN, takeSections, takingCounts } from '../../state/plan/taking-sections.ts';
 import { TickField } from '../form-fields.tsx';
 import { ModalSheet } from '../modal-sheet.tsx';
 import { useSession } from '../use-store.ts';
 import styles from './take-sections-sheet.module.css';
+import { someOf, useChangedSince } from './taken-line.tsx';
 
 interface TakeSectionsSheetProps {
   readonly family: Family;
@@ -19,10 +20,12 @@ interface TakeSectionsSheetProps {
 export function TakeSectionsSheet({ family, confirmed, onClose }: TakeSectionsSheetProps) {
   const session = useSession();
   const [counts] = useState(() => takingCounts(session, confirmed));
+  const changed = useChangedSince(family);
   const [keepOthers, setKeepOthers] = useState(true);
+  const [rename, setRename] = useState(counts.namesakes > 0);
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
   const take = () => {
-    const refused = takeSections(session, confirmed, keepOthers);
+    const refused = takeSections(session, confirmed, keepOthers, rename);
     if (refused) setFaults(refused);
     else onClose();
   };
@@ -46,8 +49,9 @@ export function TakeSectionsSheet({ family, confirmed, onClose }: TakeSectionsSh
         </p>
         {counts.replaced > 0 && (
           <p>
-            {countWord(counts.replaced, 'section')} from an earlier plan {counts.replaced === 1 ? 'is' : 'are'}{' '}
-            replaced.
+            {countWord(counts.replacedOpenings, 'keyway')} and{' '}
+            {countWord(counts.replaced - counts.replacedOpenings, 'blank')} taken before are replaced
+            {changed.length > 0 && <b>, and with them what was changed since in {someOf(changed)}</b>}.
           </p>
         )}
         {counts.others > 0 && (
@@ -56,6 +60,28 @@ export function TakeSectionsSheet({ family, confirmed, onClose }: TakeSectionsSh
             value={keepOthers}
             onChange={setKeepOthers}
           />
+        )}
+        {counts.others > 0 && keepOthers && (
+          <p>
+            The plan keeps only its own sections apart; how they stand to the kept ones is seen on the wall once they
+            are taken.
+          </p>
+        )}
+        {counts.namesakes > 0 && keepOthers && (
+          <>
+            <p>
+              <b>
+                {counts.namesakes === 1
+                  ? 'One kept section has the name of a planned one.'
+                  : `${counts.namesakes} kept sections have the names of planned ones.`}
+              </b>
+            </p>
+            <TickField
+              label={`Put “${BEFORE_PLAN}” behind the names of those that are kept`}
+              value={rename}
+              onChange={setRename}
+            />
+          </>
         )}
         {faults.length > 0 && (
           <ul role="alert" className={styles.faults}>

@@ -3,7 +3,7 @@ import type { Family } from '../../../family/family.ts';
 import type { SectionsQuestion } from '../../state/plan/sections-question.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { countWord } from '../../state/plan/sections-words.ts';
-import { type TakenStanding, takenStanding, type WrongPair } from '../../state/plan/taken-standing.ts';
+import { changedSince, type TakenStanding, takenStanding, type WrongPair } from '../../state/plan/taken-standing.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './taken-line.module.css';
 import { useFoundSections } from './use-sections.ts';
@@ -18,7 +18,8 @@ export function TakenLine({ family, question }: TakenLineProps) {
   const session = useSession();
   const standing = useTakenStanding(family, question);
   const said = useStore(sectionsLookOf(session), (s) => s.said);
-  const words = standingWords(standing);
+  const changed = useChangedSince(family);
+  const words = changed.length > 0 ? changedWords(changed) : standingWords(standing);
   if (words === '' && said === '') return null;
   const isOld = standing.kind === 'outdated';
   return (
@@ -31,6 +32,18 @@ export function TakenLine({ family, question }: TakenLineProps) {
       <span>{[said, words].filter((text) => text !== '').join(' ')}</span>
     </p>
   );
+}
+
+/** See {@link changedSince}. */
+export function useChangedSince(family: Family): readonly string[] {
+  const { documents } = useSession();
+  const document = useStore(documents, (s) => s.document);
+  const drawn = useFoundSections(family)?.drawn ?? null;
+  return useMemo(() => (document ? changedSince(document, drawn) : []), [document, drawn]);
+}
+
+function changedWords(names: readonly string[]): string {
+  return `${someOf(names)} ${names.length === 1 ? 'was' : 'were'} changed since the sections were taken. Taking them again undoes that.`;
 }
 
 /** See {@link takenStanding}. */
@@ -48,7 +61,7 @@ export function useTakenStanding(family: Family, question: SectionsQuestion): Ta
 function standingWords(standing: TakenStanding): string {
   if (standing.kind === 'same') return 'These sections are in the family.';
   if (standing.kind === 'serves')
-    return 'The family holds other sections planned before, and they keep this plan. Take these sections to replace them.';
+    return 'The family holds sections that were planned before; they do what this plan asks. Take these sections to replace them.';
   if (standing.kind !== 'outdated') return '';
   return `The planned sections in the family no longer belong to this plan: ${whyOutdated(standing)}. Take these sections to replace them.`;
 }
@@ -72,7 +85,8 @@ const WRONG_WORDS: Readonly<Record<WrongPair['wanted'], (keyway: string) => stri
   stopped: (keyway) => `is stopped in ${keyway} by fewer wards than are asked for`,
 };
 
-function someOf(names: readonly string[]): string {
+/** "Heron blank", "Heron blank and Smew blank", "Heron blank, Smew blank and 3 more". */
+export function someOf(names: readonly string[]): string {
   const [first, second] = names;
   if (names.length === 1) return first;
   return names.length === 2 ? `${first} and ${second}` : `${first}, ${second} and ${names.length - 2} more`;

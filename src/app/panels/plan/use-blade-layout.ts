@@ -3,8 +3,8 @@ import type { Family } from '../../../family/family.ts';
 import type { BladeLimits, Plan } from '../../../family/plan.ts';
 import type { PlanGap } from '../../../plan/plan-gap.ts';
 import { type SiteLayout, wardSites } from '../../../plan/ward-sites.ts';
-import { lengthText } from '../../state/draw/mill-words.ts';
 import { bladeLookOf } from '../../state/plan/blade-state.ts';
+import { bladeText } from '../../state/plan/blade-words.ts';
 import { useSession, useStore } from '../use-store.ts';
 
 /** The blade of a plan with its ward sites, and the picked one. */
@@ -25,7 +25,7 @@ export function useBladeLayout({ plan, runningClearance, tolerance, leastWeb }: 
   const now = useMemo(() => {
     if (!plan) return null;
     const gap: PlanGap = { runningClearance, tolerance, ...(leastWeb === undefined ? {} : { leastWeb }) };
-    const layout = wardSites(plan.blade, gap, plan.depths, (nm) => lengthText(Math.round(nm), units));
+    const layout = wardSites(plan.blade, gap, plan.depths, (nm) => bladeText(nm, units));
     return { plan, blade: plan.blade, gap, layout };
   }, [plan, runningClearance, tolerance, leastWeb, units]);
   if (!now) return null;

@@ -1,4 +1,5 @@
 import type { BladeLimits } from '../../../family/plan.ts';
+import { NM_PER_INCH } from '../../../geom/point.ts';
 import type { Arrangement } from '../../../plan/lay-out-sites.ts';
 import type { MoreRoom } from '../../../plan/one-more-site.ts';
 import { gapAllRound, leastStop, leastWebOf, type PlanGap } from '../../../plan/plan-gap.ts';
@@ -47,26 +48,37 @@ const FIELD_WORDS: Readonly<Record<MoreRoom['field'], string>> = {
   leastWeb: 'least web',
 };
 
+/** A length of the blade: as typed, to a micrometre or a ten thousandth of an inch: "0.6 mm", "0.024 in". */
+export function bladeText(nm: number, units: Units): string {
+  const step = units === 'in' ? NM_PER_INCH / 10_000 : 1_000;
+  return lengthText(Math.round(nm / step) * step, units);
+}
+
+/** As a reading in millimetres, in inches as all of the blade. */
+function gapLengthText(nm: number, units: Units): string {
+  return units === 'in' ? bladeText(nm, units) : readingText(nm, units);
+}
+
 /** "0.14 mm more height: 12 sites". */
 export function moreRoomWords({ field, by, sites }: MoreRoom, units: Units): string {
   if (field === 'sides') return `Both faces: ${sites} sites`;
-  return `${lengthText(Math.abs(by), units)} ${by > 0 ? 'more' : 'less'} ${FIELD_WORDS[field]}: ${sites} sites`;
+  return `${bladeText(Math.abs(by), units)} ${by > 0 ? 'more' : 'less'} ${FIELD_WORDS[field]}: ${sites} sites`;
 }
 
 /** What the gap comes to. */
 export function gapFacts(gap: PlanGap, layout: SiteLayout, units: Units): Fact[] {
   const facts = [
-    { term: 'Gap all round a blade', value: readingText(gapAllRound(gap), units) },
-    { term: 'A ward must be deeper by', value: readingText(leastStop(gap), units) },
-    { term: 'Least web', value: readingText(leastWebOf(gap), units) },
+    { term: 'Gap all round a blade', value: gapLengthText(gapAllRound(gap), units) },
+    { term: 'A ward must be deeper by', value: gapLengthText(leastStop(gap), units) },
+    { term: 'Least web', value: gapLengthText(leastWebOf(gap), units) },
   ];
   if (layout.sites.length === 0) return facts;
-  return [...facts, { term: 'Web, all grooves at full depth', value: readingText(layout.web, units) }];
+  return [...facts, { term: 'Web, all grooves at full depth', value: gapLengthText(layout.web, units) }];
 }
 
 /** What is kept besides gaps and tolerances where a ward is to stop a blade. */
 export function chordsText(gap: PlanGap, units: Units): string {
-  return readingText(leastStop(gap) - 2 * gapAllRound(gap) - 4 * gap.tolerance, units);
+  return gapLengthText(leastStop(gap) - 2 * gapAllRound(gap) - 4 * gap.tolerance, units);
 }
 
 /** The number of a site, for people: lowest first. */
@@ -76,13 +88,13 @@ export function siteName(place: number): string {
 
 /** "Site 3, left face, 1.54 to 2.14 mm". */
 export function siteLabel(place: number, { side, bottom }: WardSite, { grooveWidth }: BladeLimits, units: Units) {
-  return `${siteName(place)}, ${side} face, ${lengthText(bottom, units)} to ${lengthText(bottom + grooveWidth, units)}`;
+  return `${siteName(place)}, ${side} face, ${bladeText(bottom, units)} to ${bladeText(bottom + grooveWidth, units)}`;
 }
 
 /** What is to be said of one site. */
 export function siteFacts(blade: BladeLimits, gap: PlanGap, layout: SiteLayout, place: number, units: Units): Fact[] {
   const site = layout.sites[place];
-  const n = (nm: number) => lengthText(Math.round(nm / 1000) * 1000, units);
+  const n = (nm: number) => bladeText(nm, units);
   const deepest = site.depths[site.depths.length - 1];
   const past = deepest - gapAllRound(gap) - blade.thickness / 2;
   return [

@@ -13,7 +13,7 @@ import type { GuardState } from '../guarding.ts';
 import { readingText, type Units } from '../length-text.ts';
 import type { Fact } from '../profile-facts.ts';
 import { type ConfirmedPlan, drawnSections } from './drawn-sections.ts';
-import { drawnReport, heldReport } from './printed-report.ts';
+import { drawnReport, heldReport, printedNotes } from './printed-report.ts';
 import type { SectionsQuestion } from './sections-question.ts';
 import { foundWords } from './sections-words.ts';
 import { heldBlank, plannedProfiles, verdicts } from './taken-standing.ts';
@@ -74,6 +74,8 @@ export interface PrintedPlan {
   readonly wards: readonly PrintedRow[];
   readonly grooves: readonly PrintedRow[];
   readonly report: readonly Fact[];
+  /** What else is to be known of the report, in sentences. */
+  readonly notes: readonly string[];
 }
 
 /** What is printed: sections as they are drawn now, or those that the family holds. */
@@ -124,6 +126,7 @@ export function printedPlan(
       source.from === 'drawn'
         ? drawnReport(source.confirmed, access, units)
         : heldReport(source, blanks, openings, units),
+    notes: printedNotes(source, question, units),
   };
 }
 

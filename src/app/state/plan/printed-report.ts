@@ -1,5 +1,6 @@
 import type { Family } from '../../../family/family.ts';
 import type { Access } from '../../../plan/access.ts';
+import { sayConfirmed } from '../../../plan/say-confirmed.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { thinnestWeb } from '../../../profile/thinnest-web.ts';
 import type { Material } from '../../../strength/materials.ts';
@@ -9,7 +10,8 @@ import type { Fact } from '../profile-facts.ts';
 import type { ConfirmedPlan } from './drawn-sections.ts';
 import type { PlanStrength } from './plan-strength.ts';
 import type { PrintSource } from './printed-plan.ts';
-import { planReadings } from './report-readings.ts';
+import { NO_TOLERANCE, planReadings } from './report-readings.ts';
+import type { SectionsQuestion } from './sections-question.ts';
 import { limitText, materialText } from './strength-words.ts';
 
 /** What was found when the plan was drawn. */
@@ -35,6 +37,17 @@ export function drawnReport(confirmed: ConfirmedPlan, access: Access, units: Uni
       value: `${figure(units)}, ${(kind === 'blank' ? blanks : sections)[place]?.name ?? ''}`,
     })),
   ];
+}
+
+/** What the report takes for granted, and what else was confirmed. */
+export function printedNotes(source: PrintSource, { gap }: Pick<SectionsQuestion, 'gap'>, units: Units): string[] {
+  if (source.from === 'family')
+    return [...(gap.tolerance === 0 ? [NO_TOLERANCE] : []), 'Pairs are judged as drawn, upright.'];
+  const within = `All pairs were judged for all parts within ${readingText(gap.tolerance, units)} of their drawing to either side.`;
+  const exact = [gap.tolerance === 0 ? NO_TOLERANCE : within];
+  const { report, profiles } = source.confirmed;
+  const names = new Map(profiles.map(({ id, name }) => [id, name]));
+  return [...exact, ...sayConfirmed(report, (id) => names.get(id) ?? id)];
 }
 
 /** What is known of the planned sections that the family holds. */

@@ -2,6 +2,10 @@ import type { Access } from '../../../plan/access.ts';
 import type { PlanReport } from '../../../plan/drawn-plan.ts';
 import { readingText, type Units } from '../length-text.ts';
 
+/** What a plan without a tolerance leaves out. */
+export const NO_TOLERANCE =
+  'The tolerance is 0: every part is taken as made exactly to its drawing. Set one on the sheet Blade before metal is cut.';
+
 /** One figure of a report, with the section or blank that sets it. */
 export interface PlanReading {
   readonly what: string;

@@ -90,6 +90,8 @@ export class SectionsPlanning {
   private watched = false;
   /** What was searched for less, by itself or by wish; it is not begun again. */
   private readonly searched = new WeakSet<SectionsQuestion>();
+  /** The number of sites that near plans were looked for. */
+  private nearFor = -1;
   /** Counts the jobs; a late word of an earlier one is not heard. */
   private turn = 0;
 
@@ -104,6 +106,7 @@ export class SectionsPlanning {
     if (before.asked === asked) return;
     this.keep();
     this.drop();
+    this.nearFor = -1;
     this.store.setState({ ...NOTHING, asked });
     if (asked === null || asked.hindrance) return;
     const known = this.kept.find((one) => one.asked === asked);
@@ -273,6 +276,12 @@ export class SectionsPlanning {
       else this.rest();
       return;
     }
+    // What would do is known already where a search went on and found no fewer.
+    if (this.nearFor === found.sites && this.store.getState().near) {
+      this.rest();
+      return;
+    }
+    this.nearFor = found.sites;
     this.store.setState({ near: null, drawing: { phase: 'none' } });
     this.lookNear(nearQuestions(asked), nearBlades(asked, found.sites));
   }

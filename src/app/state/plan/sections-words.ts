@@ -8,7 +8,7 @@ import { wantedOf } from './sections-rows.ts';
 
 /** "1 site", "9 sites". */
 export function countWord(count: number, one: string, many = `${one}s`): string {
-  return `${count} ${count === 1 ? one : many}`;
+  return `${count.toLocaleString('en')} ${count === 1 ? one : many}`;
 }
 
 /**
@@ -35,7 +35,8 @@ export function foundWords({ sites, lowerBound, proved }: WardPlan, room: number
 }
 
 const BOUND_WORDS: Readonly<Record<WardPlan['bound'], string>> = {
-  sperner: 'by Sperner’s theorem: so many blanks that are kept apart cannot do with fewer',
+  sperner:
+    'by Sperner’s theorem, group by group: fewer sites have too few codes for blanks, and for groups of them, that are kept apart',
   fooling: 'by pairs of which no two can be stopped at one site',
   search: 'by an exact search that found no plan with fewer',
   none: '',
@@ -58,9 +59,11 @@ export function demandWords(question: SectionsQuestion): string {
   const { access, plan } = question;
   const { must, not, free } = pairCounts(question);
   const reserve = plan.reserve > 0 ? ` and ${plan.reserve} in reserve` : '';
+  const more = (question.table[0]?.length ?? 0) - access.blanks.length;
+  const blanks = `${countWord(access.blanks.length, 'blank')}${more > 0 ? ` and ${more} in reserve` : ''}`;
   const stopped = `${countWord(not, 'pair')} ${not === 1 ? 'is' : 'are'} stopped by at least ${countWord(plan.stops, 'ward')}${not === 1 ? '' : ' each'}`;
   const either = free > 0 ? `, ${countWord(free, 'pair')} may do either (don’t care)` : '';
-  return `${countWord(access.sections.length, 'section')}${reserve}, ${countWord(access.blanks.length, 'blank')}: ${countWord(must, 'pair')} must enter, ${stopped}${either}.`;
+  return `${countWord(access.sections.length, 'section')}${reserve}, ${blanks}: ${countWord(must, 'pair')} must enter, ${stopped}${either}.`;
 }
 
 /** How much is milled in all blanks together. */

@@ -67,6 +67,22 @@ function partKey({ kind, name, ring }: Profile): string {
   return `${kind} ${name} ${outlineKey(ring)}`;
 }
 
+/**
+ * Names of planned sections that were changed since they were taken: most of the family's are as they are drawn now, and
+ * these are not.
+ *
+ * @check tests/unit/app/taken-standing.test.ts
+ */
+export function changedSince(document: FamilyDocument, drawn: DrawnSections | null): string[] {
+  const planned = plannedProfiles(document);
+  if (!drawn) return [];
+  const asDrawn = new Set([...drawn.openings, ...drawn.blanks].map(partKey));
+  const names = new Set([...drawn.openings, ...drawn.blanks].map(({ kind, name }) => `${kind} ${name}`));
+  const others = planned.filter((part) => !asDrawn.has(partKey(part)));
+  if (2 * others.length > planned.length) return [];
+  return others.filter(({ kind, name }) => names.has(`${kind} ${name}`)).map(({ name }) => name);
+}
+
 /** A drawn part as the family holds it; undefined where it does not. */
 export function heldAs(family: Family, part: Profile): Profile | undefined {
   return family.profiles.find(({ kind, name, ring }) => {
