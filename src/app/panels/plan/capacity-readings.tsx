@@ -6,6 +6,7 @@ import {
   type CountedSection,
   countedSections,
   type JudgedBlanks,
+  type SharedBlank,
   sharedBlanks,
   uncountedKeyways,
 } from '../../state/plan/capacity-sections.ts';
@@ -90,21 +91,26 @@ function Sections({ family, capacity, judged }: SectionsProps) {
         </p>
       )}
       {judged.open > 0 && <p>{judged.open} pairs are not judged; they count as going in.</p>}
-      {shared.length > 0 && (
-        <>
-          <h3 className={lists.sub}>Blanks that share their bittings</h3>
-          <p>A bitting that is given on one of these is taken in every keyway that the blank enters.</p>
-          <ul className={lists.list}>
-            {shared.slice(0, MOST_NAMED).map(({ blank, keyways }) => (
-              <li key={blank.id} title={keyways.map(({ name }) => name).join(', ')}>
-                <b>{blank.name}</b> in {keyways.length === counted.length ? 'all' : keyways.length} of {counted.length}
-              </li>
-            ))}
-            {shared.length > MOST_NAMED && <li>and {shared.length - MOST_NAMED} more</li>}
-          </ul>
-        </>
-      )}
+      {shared.length > 0 && <Shared shared={shared} of={counted.length} />}
     </section>
+  );
+}
+
+/** Blanks that enter several of the counted sections. */
+function Shared({ shared, of }: { shared: readonly SharedBlank[]; of: number }) {
+  return (
+    <>
+      <h3 className={lists.sub}>Blanks that share their bittings</h3>
+      <p>A bitting that is given on one of these is taken in every keyway that the blank enters.</p>
+      <ul className={lists.list}>
+        {shared.slice(0, MOST_NAMED).map(({ blank, keyways }) => (
+          <li key={blank.id} title={keyways.map(({ name }) => name).join(', ')}>
+            <b>{blank.name}</b> in {keyways.length === of ? 'all' : keyways.length} of {of}
+          </li>
+        ))}
+        {shared.length > MOST_NAMED && <li>and {shared.length - MOST_NAMED} more</li>}
+      </ul>
+    </>
   );
 }
 
