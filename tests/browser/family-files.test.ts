@@ -233,7 +233,7 @@ test('a family without keyways, and one without blanks, say what they lack and s
   expect(await graveAxeFindings(page)).toEqual([]);
   await openThroughMenu(page, family([opening('a')]));
   await page.getByRole('heading', { name: 'No blank or tool in this family' }).waitFor();
-  await page.getByText('“blank” or “tool”').waitFor();
+  await page.getByText('Make one in Draw, import one, or plan the family.').waitFor();
   await expect.poll(() => page.locator('button[data-opening]').count()).toBe(1);
   await expect.poll(() => page.getByRole('button', { name: 'Compare' }).count()).toBe(0);
   expect(await graveAxeFindings(page)).toEqual([]);
@@ -251,7 +251,7 @@ test('the open menu takes the arrow keys, and Escape gives the focus back to its
   expect(await focused()).toBe('The family…');
   await page.keyboard.press('ArrowUp');
   await page.keyboard.press('ArrowUp');
-  expect(await focused()).toMatch(/lesson/i);
+  expect(await focused()).toMatch(/^A plan/);
   await page.keyboard.press('Home');
   expect(await focused()).toBe('New family…');
   expect(await headline(page)).toBe(before);
