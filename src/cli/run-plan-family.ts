@@ -74,11 +74,13 @@ async function planOf(
   const gap = { runningClearance, tolerance, tiltLimit, ...(leastWeb === undefined ? {} : { leastWeb }) };
   const access = accessOf(plan);
   const layout: SiteLayout = wardSites(plan.blade, gap, plan.depths);
+  // A blade that cannot be made is told without a long search.
+  const vain = layout.sites.length === 0 || layout.limits.some(({ kind }) => kind === 'fault');
   const options = {
     stops: plan.stops as 1 | 2 | 3,
     depths: plan.depths as 1 | 2 | 3 | 4,
     mostSites: layout.sites.length,
-    seconds,
+    seconds: vain ? 0 : seconds,
   };
   const wardPlan = await catalogue.solvePlan({ table: reservedTable(access, plan.reserve), options }, shell.jobs);
   const drawn = await catalogue.drawPlan({ plan, access, wardPlan, gap }, shell.jobs);
