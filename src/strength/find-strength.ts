@@ -29,7 +29,7 @@ export interface StrengthStep {
 const GAP = 2e-3;
 
 /** Distance of the bounds of the fully plastic torque in the first answers, and in the last one. */
-const FIRST_PLASTIC_GAP = 1e-2;
+const FIRST_PLASTIC_GAP = 2e-2;
 const PLASTIC_GAP = 2e-3;
 
 const MOST_TRIANGLES = 20_000;
