@@ -61,9 +61,7 @@ export function BladeForm({ family, now }: { family: Family; now: BladeNow }) {
     <form className={styles.form} aria-label="Limits of the blade" onSubmit={(event) => event.preventDefault()}>
       {GROUPS.map(([heading, fields]) => (
         <fieldset key={heading} className={styles.group}>
-          <legend>
-            {heading}, {units}
-          </legend>
+          <legend>{`${heading}, ${units}`}</legend>
           <div className={styles.fields} data-units={units}>
             {fields.map(([field, name, label]) => (
               <LengthField

@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
-import { type PrintedPlan, type PrintSource, printedPlan } from '../../state/plan/printed-plan.ts';
+import type { PrintSource } from '../../state/plan/print-source.ts';
+import { type PrintedPlan, printedPlan } from '../../state/plan/printed-plan.ts';
 import { type PrintedStrength, printedStrength } from '../../state/plan/printed-report.ts';
 import type { SectionsQuestion } from '../../state/plan/sections-question.ts';
 import { PRINT_SCALES, type PrintChoice, sectionsLookOf } from '../../state/plan/sections-state.ts';

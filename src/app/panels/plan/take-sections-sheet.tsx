@@ -3,7 +3,7 @@ import type { Family } from '../../../family/family.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { ConfirmedPlan } from '../../state/plan/drawn-sections.ts';
 import { countWord } from '../../state/plan/sections-words.ts';
-import { BEFORE_PLAN, takeSections, takingCounts } from '../../state/plan/taking-sections.ts';
+import { BEFORE_PLAN, type TakingCounts, takeSections, takingCounts } from '../../state/plan/taking-sections.ts';
 import { TickField } from '../form-fields.tsx';
 import { ModalSheet } from '../modal-sheet.tsx';
 import { useSession } from '../use-store.ts';
@@ -54,35 +54,7 @@ export function TakeSectionsSheet({ family, confirmed, onClose }: TakeSectionsSh
             {changed.length > 0 && <b>, and with them what was changed since in {someOf(changed)}</b>}.
           </p>
         )}
-        {counts.others > 0 && (
-          <TickField
-            label={`Keep the ${counts.others === 1 ? 'one section' : `${counts.others} sections`} that ${counts.others === 1 ? 'is' : 'are'} not from a plan`}
-            value={keepOthers}
-            onChange={setKeepOthers}
-          />
-        )}
-        {counts.others > 0 && keepOthers && (
-          <p>
-            The plan keeps only its own sections apart; how they stand to the kept ones is seen on the wall once they
-            are taken.
-          </p>
-        )}
-        {counts.namesakes > 0 && keepOthers && (
-          <>
-            <p>
-              <b>
-                {counts.namesakes === 1
-                  ? 'One kept section has the name of a planned one.'
-                  : `${counts.namesakes} kept sections have the names of planned ones.`}
-              </b>
-            </p>
-            <TickField
-              label={`Put “${BEFORE_PLAN}” behind the names of those that are kept`}
-              value={rename}
-              onChange={setRename}
-            />
-          </>
-        )}
+        {counts.others > 0 && <KeptSections {...{ counts, keepOthers, setKeepOthers, rename, setRename }} />}
         {faults.length > 0 && (
           <ul role="alert" className={styles.faults}>
             {faults.map(({ path, what, cure }) => (
@@ -94,5 +66,49 @@ export function TakeSectionsSheet({ family, confirmed, onClose }: TakeSectionsSh
         )}
       </div>
     </ModalSheet>
+  );
+}
+
+interface KeptSectionsProps {
+  readonly counts: TakingCounts;
+  readonly keepOthers: boolean;
+  readonly rename: boolean;
+  setKeepOthers(keep: boolean): void;
+  setRename(rename: boolean): void;
+}
+
+/** What becomes of the sections that are not from a plan, and of their names. */
+function KeptSections({ counts, keepOthers, rename, setKeepOthers, setRename }: KeptSectionsProps) {
+  const { others, namesakes } = counts;
+  return (
+    <>
+      <TickField
+        label={`Keep the ${others === 1 ? 'one section' : `${others} sections`} that ${others === 1 ? 'is' : 'are'} not from a plan`}
+        value={keepOthers}
+        onChange={setKeepOthers}
+      />
+      {keepOthers && (
+        <p>
+          The plan keeps only its own sections apart; how they stand to the kept ones is seen on the wall once they are
+          taken.
+        </p>
+      )}
+      {keepOthers && namesakes > 0 && (
+        <>
+          <p>
+            <b>
+              {namesakes === 1
+                ? 'One kept section has the name of a planned one.'
+                : `${namesakes} kept sections have the names of planned ones.`}
+            </b>
+          </p>
+          <TickField
+            label={`Put “${BEFORE_PLAN}” behind the names of those that are kept`}
+            value={rename}
+            onChange={setRename}
+          />
+        </>
+      )}
+    </>
   );
 }

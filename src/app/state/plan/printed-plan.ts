@@ -1,18 +1,16 @@
 import type { Family } from '../../../family/family.ts';
-import type { KnownFits } from '../../../family/known-fits.ts';
 import type { Verdict } from '../../../fit/fit.ts';
 import { boxOf, NM_PER_MM } from '../../../geom/point.ts';
 import type { FamilyDocument } from '../../../interchange/json/read.ts';
 import type { Access } from '../../../plan/access.ts';
 import { areaTree, FREE, leafTicks, MUST } from '../../../plan/area-tree.ts';
 import { leastWebOf } from '../../../plan/plan-gap.ts';
-import type { WardPlan } from '../../../plan/ward-plan.ts';
 import type { SiteLayout, WardSite } from '../../../plan/ward-sites.ts';
 import type { GrooveSide, Milled, Profile } from '../../../profile/profile.ts';
-import type { GuardState } from '../guarding.ts';
 import { readingText, type Units } from '../length-text.ts';
 import type { Fact } from '../profile-facts.ts';
-import { type ConfirmedPlan, drawnSections } from './drawn-sections.ts';
+import { drawnSections } from './drawn-sections.ts';
+import type { PrintSource } from './print-source.ts';
 import { drawnReport, heldReport, printedNotes } from './printed-report.ts';
 import type { SectionsQuestion } from './sections-question.ts';
 import { foundWords } from './sections-words.ts';
@@ -77,16 +75,6 @@ export interface PrintedPlan {
   /** What else is to be known of the report, in sentences. */
   readonly notes: readonly string[];
 }
-
-/** What is printed: sections as they are drawn now, or those that the family holds. */
-export type PrintSource =
-  | { readonly from: 'drawn'; readonly confirmed: ConfirmedPlan; readonly found: WardPlan }
-  | {
-      readonly from: 'family';
-      readonly document: FamilyDocument;
-      readonly fits: KnownFits | null;
-      readonly guard: GuardState;
-    };
 
 /**
  * The sheet of a planned family.

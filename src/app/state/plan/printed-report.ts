@@ -9,7 +9,7 @@ import { readingText, type Units, wearLengthText } from '../length-text.ts';
 import type { Fact } from '../profile-facts.ts';
 import type { ConfirmedPlan } from './drawn-sections.ts';
 import type { PlanStrength } from './plan-strength.ts';
-import type { PrintSource } from './printed-plan.ts';
+import type { PrintSource } from './print-source.ts';
 import { NO_TOLERANCE, planReadings } from './report-readings.ts';
 import type { SectionsQuestion } from './sections-question.ts';
 import { limitText, materialText } from './strength-words.ts';
