@@ -57,6 +57,8 @@ export function plannedJson({ layout, wardPlan, drawn, access }: PlannedFamily):
   return `${JSON.stringify(value, null, 2)}\n`;
 }
 
+const NO_TOLERANCE = 'The tolerance is 0, so all parts were taken exactly as drawn: set one before you trust this.';
+
 /** The report of a planned family in words. */
 export function plannedText({ layout, wardPlan, drawn, access }: PlannedFamily): string {
   const { report, profiles } = drawn;
@@ -72,6 +74,7 @@ export function plannedText({ layout, wardPlan, drawn, access }: PlannedFamily):
     `Confirmed: ${wanted} pairs enter and ${forbidden} are blocked${open}, for all parts within tolerance`,
     ...pairLine('Smallest clearance', report.clearance, nameOf),
     ...pairLine('Guard margin, wear of both parts', report.guard, nameOf),
+    ...(report.tolerance === 0 ? [NO_TOLERANCE] : []),
     ...sayConfirmed(report, nameOf),
     `Thinnest web ${mm(thinnest.thickness).toFixed(3)} mm, ${nameOf(thinnest.id)}`,
     `${paracentric} of ${report.sights.length} keyways are paracentric; widest line of sight ${sightText(sees.strip)}, ${nameOf(sees.id)}`,

@@ -6,15 +6,13 @@ export function sayDegrees(angle: number): string {
 }
 
 /**
- * What else was confirmed of a drawn plan, in sentences: a tolerance of 0, forbidden pairs tilted, and sections kept in reserve.
+ * What else was confirmed of a drawn plan, in sentences: forbidden pairs tilted, and sections kept in reserve.
  *
  * @param nameOf the name of a part by its id.
  * @check tests/unit/plan/draw-plan.test.ts
  */
-export function sayConfirmed({ tolerance, tilted, reserve }: PlanReport, nameOf: (id: string) => string): string[] {
+export function sayConfirmed({ tilted, reserve }: PlanReport, nameOf: (id: string) => string): string[] {
   const lines: string[] = [];
-  if (tolerance === 0)
-    lines.push('The tolerance is 0, so all parts were taken exactly as drawn: set one before you trust this.');
   if (tilted) {
     const { limit, looked, ofPairs, loosest } = tilted;
     const pairs = `${looked} of ${ofPairs} forbidden ${ofPairs === 1 ? 'pair' : 'pairs'} at the guard margin`;

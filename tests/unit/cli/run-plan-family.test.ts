@@ -102,8 +102,9 @@ test('the report as JSON, without the sections that were not planned', async () 
 });
 
 test('without -o the plan is only told', async () => {
-  const { code, written, out } = await run('plan p.json --seconds 0', PLAN);
+  const { code, written, out } = await run('plan p.json --seconds 0', { ...PLAN, tolerance: 0 });
   expect([code, written]).toEqual([0, {}]);
+  expect(out).toContain('The tolerance is 0');
   expect(out).toContain('Sites');
 });
 
