@@ -301,6 +301,17 @@ test('a round of the quiz by keyboard: every answer agrees with the core, the en
   await expect.poll(() => textOf(score)).toBe('–');
 });
 
+test('the lesson fills the screen where the browser lets it, and gives it back', async () => {
+  const alone = await openApp({ address: '#teach', fullScreen: true });
+  const filled = () => alone.page.evaluate(() => document.fullscreenElement?.getAttribute('role') ?? '');
+  await alone.page.getByRole('button', { name: /^Present/ }).click();
+  await expect.poll(filled).toBe('dialog');
+  await alone.page.keyboard.press('Escape');
+  await expect.poll(filled).toBe('');
+  expect(alone.problems).toEqual([]);
+  await alone.close();
+});
+
 test('a family with nothing to ask, or without a lesson, says what is missing', async () => {
   const only = { id: 'bar', kind: 'blank', name: 'Bar blank', outline: rectangle(2, 6) };
   const page = await openTeach({}, { runningClearance: 0.03, profiles: [only] });

@@ -9,6 +9,8 @@ import { findBrowser } from './find-browser.mjs';
 const CHROMIUM_ARGUMENTS = [
   '--no-sandbox',
   '--disable-gpu',
+  // What is asked of `systemLanguage` in a drawing does not follow the context's locale.
+  '--accept-lang=en-GB,en',
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
@@ -31,6 +33,8 @@ export interface OpenOptions {
   readonly address?: string;
   /** Keep the browser's file dialogs (File System Access); else tests take the plain input and downloads. */
   readonly fileDialogs?: boolean;
+  /** Let the page fill the screen; a window that does cannot be given another size by a test. */
+  readonly fullScreen?: boolean;
   /** Let the page fetch its files once more for a time without a network; costs each test a second fetch of all of them. */
   readonly offline?: boolean;
   /**
@@ -119,6 +123,8 @@ async function freshWindow(options: OpenOptions): Promise<Page> {
     await context.addInitScript(() =>
       Object.assign(window, { showOpenFilePicker: undefined, showSaveFilePicker: undefined }),
     );
+  if (!options.fullScreen)
+    await context.addInitScript(() => Object.defineProperty(document, 'fullscreenEnabled', { get: () => false }));
   return context.newPage();
 }
 
