@@ -75,7 +75,7 @@ function significant(value: number, digits: number): string {
 /** Half the distance of two bounds, as a share of the estimate: "± 0.1 %". */
 export function boundsText({ below, above, best }: Bounds & { readonly best: number }): string {
   const percent = (50 * (above - below)) / best;
-  return `± ${percent < 0.05 ? 'under 0.1' : percent.toFixed(1)} %`;
+  return `±\u00a0${percent < 0.05 ? 'under\u00a00.1' : percent.toFixed(1)}\u00a0%`;
 }
 
 const VERDICT_WORDS: Readonly<Record<TorqueVerdict, string>> = {
