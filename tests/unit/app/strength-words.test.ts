@@ -39,7 +39,7 @@ test('ranges say one figure where both ends read alike', () => {
   expect(limitText({ low: 3.861, high: 3.862 }, 'mm')).toBe('3.86 N m');
   expect(strengthText([585, 590], 'mm')).toBe('585–590 MPa');
   expect(strengthText([0, 230], 'mm')).toBe('230 MPa at most');
-  expect(boundsText({ below: 0.99, best: 1, above: 1.01 })).toBe('± 1.0 %');
+  expect(boundsText({ below: 0.99, best: 1, above: 1.01 })).toBe('±\u00a01.0\u00a0%');
   expect(boundsText({ below: 1, best: 1, above: 1.0004 })).toBe('±\u00a0under\u00a00.1\u00a0%');
 });
 
