@@ -1,4 +1,4 @@
-import { difference, offset, union } from '../geom/clip.ts';
+import { difference, intersection, offset, union } from '../geom/clip.ts';
 import { boxOf, type Point, translatePoints } from '../geom/point.ts';
 import { type Region, regionOf } from '../geom/region.ts';
 import { asTrustedRing, makeRing, type Ring } from '../geom/ring.ts';
@@ -55,7 +55,8 @@ const BEYOND = 1_500_000;
  *
  * What the all-section blank enters contains it: a ward may only stand where it has a groove. Wards of the keyways that lie
  * in one groove and at one height are a site, with a level for each depth that differs; of several alike the smallest is
- * taken. A groove without any ward gives one ward, the groove less the gap. The plain keyway is that of middle size, its
+ * taken. A groove without any ward gives the groove less the gap: one ward, or as many as it has height for, one over the
+ * other. The plain keyway is that of middle size, its
  * wards at these sites filled.
  *
  * @param top the all-section blank.
@@ -70,8 +71,7 @@ export function growSites(top: Ring, keyways: readonly PlacedKeyway[], gap: numb
   const sites = grooves.flatMap((groove) => {
     const inside = wards.filter(({ ward }) => isBeside(ward, groove));
     if (inside.length > 0) return clustersOf(inside).map((some) => ({ side: groove.side, wards: levelsOf(some) }));
-    const ward = wardOfGroove(groove, gap);
-    return ward ? [{ side: groove.side, wards: [ward] }] : [];
+    return wardsOfGroove(groove, gap).map((ward) => ({ side: groove.side, wards: [ward] }));
   });
   sites.sort((a, b) => a.wards[0].from - b.wards[0].from || (a.side < b.side ? -1 : 1));
   return { plain: plainKeyway(keyways, grooves), sites };
@@ -145,14 +145,34 @@ function soundRegion(points: readonly Point[]): Region {
   return made.ok ? regionOf(made.ring) : [];
 }
 
-/** The largest ward that a groove lets by. */
-function wardOfGroove(groove: Indent, gap: number): GrowWard | null {
+/** What a groove lets by, as wards one over the other where it is high enough for several; none where it is shallow. */
+function wardsOfGroove(groove: Indent, gap: number): GrowWard[] {
   const region = offset(materialOf(groove), -gap, 'round');
-  if (region.length === 0) return null;
-  const box = boxOf(region[0].outer);
-  const reach = groove.side === 'left' ? box.maxX : -box.minX;
-  if (groove.depth - gap < LEAST_WARD) return null;
-  return { from: groove.from + gap, to: groove.to - gap, reach, region, keyways: [] };
+  if (region.length === 0 || groove.depth - gap < LEAST_WARD) return [];
+  const [from, to] = [groove.from + gap, groove.to - gap];
+  const count = Math.max(1, Math.floor((to - from + LAND) / (LEAST_HEIGHT + LAND)));
+  const height = Math.floor((to - from - (count - 1) * LAND) / count);
+  return Array.from({ length: count }, (_, i) => from + i * (height + LAND)).flatMap((low): GrowWard[] => {
+    const part = count === 1 ? region : intersection(region, slab(region, low, low + height));
+    if (part.length === 0) return [];
+    const box = boxOf(part[0].outer);
+    const reach = groove.side === 'left' ? box.maxX : -box.minX;
+    return [{ from: low, to: low + height, reach, region: part, keyways: [] }];
+  });
+}
+
+/** Wards in one unused groove are at least this high, with at least that much of the blade between them, nanometres. */
+const [LEAST_HEIGHT, LAND] = [600_000, 400_000];
+
+/** All between two heights, as wide as a region. */
+function slab([{ outer }]: Region, from: number, to: number): Region {
+  const { minX, maxX } = boxOf(outer);
+  return soundRegion([
+    { x: minX, y: from },
+    { x: maxX, y: from },
+    { x: maxX, y: to },
+    { x: minX, y: to },
+  ]);
 }
 
 /** The keyway of middle size, without wards in any of the grooves. */

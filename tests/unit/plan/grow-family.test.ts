@@ -2,7 +2,7 @@ import { beforeAll, expect, test } from 'vitest';
 import type { Family } from '../../../src/family/family.ts';
 import type { GrowReport } from '../../../src/plan/grow.ts';
 import type { GrowInput } from '../../../src/plan/grow-family.ts';
-import { blankFromOpening } from '../../../src/profile/opening-from-blank.ts';
+import { blankFromOpening, openingFromBlank } from '../../../src/profile/opening-from-blank.ts';
 import { demoFamily } from '../../kit/demo-family.ts';
 import { blade, planned, profile } from '../../kit/four-site-blades.ts';
 import { roomOf } from '../../kit/room-of.ts';
@@ -103,4 +103,40 @@ test('an all-section blank without grooves leaves no place for a ward', () => {
     profiles: [keyway, { ...keyway, id: 'second' }, { ...strip, kind: 'blank' }],
   };
   expect(ask(two).none).toEqual({ why: 'no-sites' });
+});
+
+test('an unused groove of the all-section blank that is high enough is a place for several wards', () => {
+  const groove = (side: 'left' | 'right', bottom: number, width: number, depth: number) => {
+    const [b, w, d] = [bottom, width, depth].map((mm) => mm * 1e6);
+    return { side, bottom: b, width: w, depth: d, flank: 0, rootRadius: 0 };
+  };
+  const milled = (grooves: ReturnType<typeof groove>[]) => ({
+    thickness: 2_400_000,
+    height: 8_000_000,
+    backRadius: 0,
+    grooves,
+  });
+  const [low, high] = [groove('left', 1, 0.8, 0.6), groove('right', 2, 0.8, 0.6)];
+  const wide = (millimetres: number): Family => {
+    const top = profile('top', 'blank', milled([low, high, groove('right', 4, millimetres, 0.8)]));
+    const sections = [low, high].flatMap((own, i) => {
+      const blank = profile(`b${i}`, 'blank', milled([own]));
+      const made = openingFromBlank(blank, small.runningClearance);
+      if (!made.ok || !made.made.milled) throw new Error('no keyway');
+      return [blank, profile(`k${i}`, 'opening', made.made.milled)];
+    });
+    return { ...small, tolerance: 10_000, profiles: [...sections, top] };
+  };
+  // By hand: gaps of 0.08 mm in all, wards of 0.6 mm at least, lands of 0.4 mm.
+  for (const [millimetres, wards] of [
+    [0.9, 1],
+    [1.6, 1],
+    [1.8, 2],
+    [2.6, 2],
+    [2.8, 3],
+  ]) {
+    const { places, count } = ask(wide(millimetres));
+    expect(places).toHaveLength(2 + wards);
+    expect(count.confirmed).toBe(wards);
+  }
 });
