@@ -1,4 +1,5 @@
 import type { Family } from '../../../family/family.ts';
+import type { Plan } from '../../../family/plan.ts';
 import type { MergeChoice, MergeRow, MergeStanding } from '../../../interchange/json/merge-families.ts';
 import { keepOf } from '../../keep/keep-state.ts';
 import type { FamilyImport } from '../../state/exchange/import-state.ts';
@@ -23,6 +24,7 @@ export function ImportFamily(props: ImportFamilyProps) {
 function AskSheet({ now, family, importing }: ImportFamilyProps) {
   const theirs = now.from.family;
   const kept = useStore(keepOf(useSession()), ({ status }) => status === 'kept');
+  const addable = addableOf(family, theirs);
   return (
     <ModalSheet
       title={`${now.name} is another family`}
@@ -32,8 +34,14 @@ function AskSheet({ now, family, importing }: ImportFamilyProps) {
           <button type="button" className="key" onClick={() => importing.cancel()}>
             Cancel
           </button>
-          <button type="button" className="key" onClick={() => importing.beginMerge()}>
-            Add its sections …
+          <button
+            type="button"
+            className="key"
+            disabled={addable === ''}
+            title={addable ? undefined : nothingWords(family, theirs)}
+            onClick={() => importing.beginMerge()}
+          >
+            Add {addable || 'its sections'} …
           </button>
           <button type="button" data-first className={`key ${styles.main}`} onClick={() => importing.openInstead()}>
             Open it
@@ -43,13 +51,33 @@ function AskSheet({ now, family, importing }: ImportFamilyProps) {
     >
       <div className={styles.family}>
         <p>
-          It holds <b>{theirs.name}</b> with {countWords(theirs.profiles.length, 'section')}. Open it in place of{' '}
-          <b>{family.name}</b>, or add its sections to {family.name}?
+          It holds <b>{theirs.name}</b> with {countWords(theirs.profiles.length, 'section')}
+          {theirs.plan && ` and ${planWords(theirs.plan)}`}. Open it in place of <b>{family.name}</b>
+          {addable && `, or add ${addable} to ${family.name}`}?
         </p>
         {kept && <p>What you did in {family.name} stays in this browser, under Family ▾, Recent families.</p>}
       </div>
     </ModalSheet>
   );
+}
+
+/** A family has one plan: another one's comes along only where there is none. */
+function bringsPlan(ours: Family, theirs: Family): boolean {
+  return theirs.plan !== undefined && ours.plan === undefined;
+}
+
+/** What of another family can be added to ours, in words; empty where nothing can. */
+function addableOf(ours: Family, theirs: Family): string {
+  if (theirs.profiles.length > 0) return 'its sections';
+  return bringsPlan(ours, theirs) ? 'its plan' : '';
+}
+
+function nothingWords(ours: Family, theirs: Family): string {
+  return theirs.plan ? `It has no section, and ${ours.name} keeps its own plan` : 'It has nothing to add';
+}
+
+function planWords({ areas, holders }: Plan): string {
+  return `a plan of ${countWords(areas.length, 'area')} and ${countWords(holders.length, 'holder')}`;
 }
 
 const STANDING_WORDS: Readonly<Record<MergeStanding, string>> = {
@@ -73,7 +101,7 @@ function MergeSheet({ now, family, importing }: ImportFamilyProps) {
       foot={
         <>
           <p role="status" className={styles.count}>
-            {mergeLine(added, replaced)}
+            {mergeLine(added, replaced, bringsPlan(family, theirs))}
           </p>
           <button type="button" className="key" onClick={() => importing.cancel()}>
             Cancel
@@ -81,7 +109,7 @@ function MergeSheet({ now, family, importing }: ImportFamilyProps) {
           <button
             type="button"
             className={`key ${styles.main}`}
-            disabled={added + replaced === 0}
+            disabled={added + replaced === 0 && !bringsPlan(family, theirs)}
             onClick={() => importing.mergeSections()}
           >
             Add to {family.name.length > 30 ? 'the open family' : family.name}
@@ -120,8 +148,8 @@ function MergeSheet({ now, family, importing }: ImportFamilyProps) {
   );
 }
 
-function mergeLine(added: number, replaced: number): string {
-  if (added + replaced === 0) return 'Nothing will be added.';
+function mergeLine(added: number, replaced: number, plan: boolean): string {
+  if (added + replaced === 0) return plan ? 'Its plan will be added.' : 'Nothing will be added.';
   const parts: string[] = [];
   if (added > 0) parts.push(`${countWords(added, 'section')} will be added`);
   if (replaced > 0) parts.push(`${replaced} replaced`);
