@@ -15,7 +15,7 @@ export interface AskedState<Input, Output> {
 }
 
 /** So many answers are kept, so that a look back costs nothing. */
-const MOST_KEPT = 6;
+const MOST_KEPT = 8;
 
 /**
  * A question that is answered in another thread, one at a time: another question cancels the one on its way. Answers are

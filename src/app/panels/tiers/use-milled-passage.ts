@@ -22,7 +22,7 @@ export function useAskedMilling(family: Family): MadePassage {
   const { store, finding } = passageMillingOf(session);
   const state = useStore(store, (s) => s);
   const { found, current } = useFoundPassage();
-  const free = current && found ? found.passage : null;
+  const free = current && found ? found.output : null;
   const input = useMemo(() => millInput(family, free, state), [family, free, state]);
   useEffect(() => finding.ask(input), [finding, input]);
   useEffect(() => () => finding.ask(null), [finding]);
@@ -36,7 +36,7 @@ export function useMadePassage(): MadePassage {
   const on = useStore(store, (s) => s.on);
   const { phase, found, done, total, trouble } = useStore(finding.store, (s) => s);
   const { found: foundFree, current } = useFoundPassage();
-  const free = current && foundFree ? foundFree.passage : null;
+  const free = current && foundFree ? foundFree.output : null;
   const rest = { milling: finding, done, total, trouble };
   if (!on || !free?.blank) return { ...rest, passage: free, phase: 'off' };
   if (phase !== 'found' || found?.input.passage !== free)

@@ -1,11 +1,14 @@
 import { useEffect, useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
+import type { PassageInput } from '../../../passage/find-passage.ts';
+import type { Passage } from '../../../passage/passage.ts';
+import type { AskedState } from '../../state/asked-job.ts';
 import { chosenIds, passageInput } from '../../state/tiers/passage-choice.ts';
-import { type FindingState, type PassageFinding, passageFindingOf } from '../../state/tiers/passage-finding.ts';
+import { type PassageFinding, passageFindingOf } from '../../state/tiers/passage-finding.ts';
 import { useSession, useStore } from '../use-store.ts';
 
 /** A passage as far as it is found. */
-export interface ShownPassage extends FindingState {
+export interface ShownPassage extends AskedState<PassageInput, Passage> {
   readonly finding: PassageFinding;
   /** Whether what was found is the answer to what is asked now. */
   readonly current: boolean;

@@ -1,6 +1,6 @@
 import type { AreaPlace } from '../../../interchange/json/edit-areas.ts';
 import type { Session } from '../session.ts';
-import { listenTo, makeStore, type Store } from '../store.ts';
+import { makeSheetLook, withoutWords } from '../sheet-look.ts';
 
 /** A name that is being typed. */
 export type AccessTyping =
@@ -35,27 +35,8 @@ const NOTHING: AccessLook = {
   grasp: 0,
 };
 
-const stores = new WeakMap<Session, Store<AccessLook>>();
-
-/** What is looked at on the sheet of areas and holders of a window; begun anew with another family. */
-export function accessLookOf(session: Session): Store<AccessLook> {
-  const known = stores.get(session);
-  if (known) return known;
-  const made = makeStore<AccessLook>(NOTHING);
-  listenTo(
-    session.documents,
-    (s) => s.opened,
-    () => made.setState(NOTHING),
-  );
-  // What was said of an edit is no longer so once it is undone; an edit of this sheet says its word after it.
-  listenTo(
-    session.documents,
-    (s) => s.document,
-    () => made.getState().said !== '' && made.setState({ said: '' }),
-  );
-  stores.set(session, made);
-  return made;
-}
+/** What is looked at on the sheet of areas and holders of a window. */
+export const accessLookOf = makeSheetLook<AccessLook>(NOTHING, { without: withoutWords });
 
 /** Picks a cell and gives it the focus; whatever is typed is left. */
 export function goTo(session: Session, areaId: string | null, holderId: string | null): void {

@@ -1,5 +1,4 @@
-import type { Session } from '../session.ts';
-import { listenTo, makeStore, type Store } from '../store.ts';
+import { makeSheetLook } from '../sheet-look.ts';
 
 /** What of a plan's blade is looked at. */
 export interface BladeLook {
@@ -11,23 +10,7 @@ export interface BladeLook {
 
 const NOTHING: BladeLook = { site: 0, refused: null };
 
-const stores = new WeakMap<Session, Store<BladeLook>>();
-
-/** What is looked at on the blade sheet of a window; begun anew with another family. */
-export function bladeLookOf(session: Session): Store<BladeLook> {
-  const known = stores.get(session);
-  if (known) return known;
-  const made = makeStore<BladeLook>(NOTHING);
-  listenTo(
-    session.documents,
-    (s) => s.opened,
-    () => made.setState(NOTHING),
-  );
-  listenTo(
-    session.documents,
-    (s) => s.document,
-    () => made.getState().refused && made.setState({ refused: null }),
-  );
-  stores.set(session, made);
-  return made;
-}
+/** What is looked at on the blade sheet of a window. */
+export const bladeLookOf = makeSheetLook<BladeLook>(NOTHING, {
+  without: ({ refused }) => refused && { refused: null },
+});

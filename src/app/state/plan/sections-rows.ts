@@ -1,5 +1,4 @@
-import type { Plan } from '../../../family/plan.ts';
-import type { Access, PlannedBlank } from '../../../plan/access.ts';
+import type { PlannedBlank } from '../../../plan/access.ts';
 import { plannedNames } from '../../../plan/planned-names.ts';
 import type { WardPlan } from '../../../plan/ward-plan.ts';
 import type { NamedSite } from './drawn-sections.ts';
@@ -93,11 +92,6 @@ const WANTED: Readonly<Record<'1' | '0' | 'null', WantedPair>> = { 1: 'must', 0:
 /** What a cell of the table asks of its pair. */
 export function wantedOf(cell: 0 | 1 | null | undefined): WantedPair {
   return WANTED[`${cell ?? null}`];
-}
-
-/** Which blanks a holder carries, by name. */
-export function carriedBy(access: Access, holder: Plan['holders'][number]): string[] {
-  return access.blanks.filter(({ holders }) => holders.includes(holder.id)).map(({ name }) => name);
 }
 
 /** The sites, by name, at which a blank is stopped in a keyway: the ward stands deeper than the groove. */

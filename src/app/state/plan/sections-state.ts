@@ -1,5 +1,4 @@
-import type { Session } from '../session.ts';
-import { listenTo, makeStore, type Store } from '../store.ts';
+import { makeSheetLook, withoutWords } from '../sheet-look.ts';
 import type { ConfirmedPlan } from './drawn-sections.ts';
 
 /** The tables of the sections sheet. */
@@ -50,24 +49,5 @@ const NOTHING: SectionsLook = {
   said: '',
 };
 
-const stores = new WeakMap<Session, Store<SectionsLook>>();
-
-/** What is looked at on the sections sheet of a window; begun anew with another family. */
-export function sectionsLookOf(session: Session): Store<SectionsLook> {
-  const known = stores.get(session);
-  if (known) return known;
-  const made = makeStore<SectionsLook>(NOTHING);
-  listenTo(
-    session.documents,
-    (s) => s.opened,
-    () => made.setState(NOTHING),
-  );
-  // What was said of an edit is no longer so once it is undone; an edit of this sheet says its word after it.
-  listenTo(
-    session.documents,
-    (s) => s.document,
-    () => made.getState().said !== '' && made.setState({ said: '' }),
-  );
-  stores.set(session, made);
-  return made;
-}
+/** What is looked at on the sections sheet of a window. */
+export const sectionsLookOf = makeSheetLook<SectionsLook>(NOTHING, { without: withoutWords });

@@ -1,7 +1,7 @@
 import type { ClaimStanding } from '../../../claims/check-claims.ts';
 import type { Claim } from '../../../family/claim.ts';
 import type { Session } from '../session.ts';
-import { listenTo, makeStore, type Store } from '../store.ts';
+import { makeSheetLook, withoutWords } from '../sheet-look.ts';
 
 /** Which claims are listed: all, those that need a look, or those of one standing. */
 export type ClaimsShown = 'all' | 'failing' | ClaimStanding;
@@ -53,27 +53,11 @@ const NOTHING: ClaimsState = {
   said: '',
 };
 
-const stores = new WeakMap<Session, Store<ClaimsState>>();
-
-/** What is looked at and typed on the sheet of claims; begun anew with another family. */
-export function claimsOf(session: Session): Store<ClaimsState> {
-  const known = stores.get(session);
-  if (known) return known;
-  const made = makeStore<ClaimsState>(NOTHING);
-  listenTo(
-    session.documents,
-    (s) => s.opened,
-    () => made.setState(NOTHING),
-  );
-  // What was said of an edit is no longer so once it is undone; an edit of this sheet says its word after it.
-  listenTo(
-    session.documents,
-    (s) => s.document?.family.claims,
-    () => made.getState().said !== '' && made.setState({ said: '' }),
-  );
-  stores.set(session, made);
-  return made;
-}
+/** What is looked at and typed on the sheet of claims. */
+export const claimsOf = makeSheetLook<ClaimsState>(NOTHING, {
+  without: withoutWords,
+  of: (s) => s.document?.family.claims,
+});
 
 /** Shows a table of claims on the sheet, to be looked at before it is taken. */
 export function showIncoming(session: Session, name: string, text: string): void {

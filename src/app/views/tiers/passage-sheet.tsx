@@ -45,7 +45,7 @@ function Passages({ family }: { family: Family }) {
       <PassageProgress what={chosenText(ids.length, all)} />
       <MillingProgress />
       <div className={styles.picture} data-busy={!made.passage || undefined}>
-        {found && <Picture family={family} passage={made.passage ?? found.passage} all={all} />}
+        {found && <Picture family={family} passage={made.passage ?? found.output} all={all} />}
       </div>
       <footer className={styles.foot}>
         <PassageLegend />

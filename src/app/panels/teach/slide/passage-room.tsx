@@ -23,7 +23,7 @@ export function PassageRoom({ family, parts, room, unit }: SlideProps & { room: 
     <div className={styles.enlarged} style={{ width: room.width, height: room.height }} data-passage="">
       <div style={{ transform: `scale(${larger})` }}>
         <PassagePicture
-          passage={found.passage}
+          passage={found.output}
           openings={parts.openings}
           lit={null}
           layers={ALL_LAYERS}
