@@ -135,6 +135,14 @@ test('restricted to a straight cutter it says what that costs and what else it w
   expect(await graveAxeFindings(page)).toEqual([]);
   await takeScreenshots(page, 'passage-milled');
   const height = page.getByLabel('Height of the plain blade');
+  // What was typed and not taken goes with its units: the fields say the same lengths in inches, and none in millimetres.
+  const width = page.getByLabel('Least width of a groove');
+  await height.fill('7');
+  await page.getByRole('button', { name: 'inch' }).click();
+  await expect.poll(async () => Number(await width.inputValue())).toBeCloseTo(0.4 / 25.4, 5);
+  expect(await height.inputValue()).toBe('');
+  await page.getByRole('button', { name: 'mm', exact: true }).click();
+  await expect.poll(async () => Number(await width.inputValue())).toBe(0.4);
   await height.fill('20');
   await height.press('Enter');
   await page

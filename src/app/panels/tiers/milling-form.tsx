@@ -8,8 +8,10 @@ import { useSession, useStore } from '../use-store.ts';
 
 /** Whether the blank may have any form, or is what one straight cutter mills from a plain blade. */
 export function MillingForm({ family }: { family: Family }) {
-  const { store } = passageMillingOf(useSession());
+  const session = useSession();
+  const { store } = passageMillingOf(session);
   const on = useStore(store, (s) => s.on);
+  const units = useStore(session.settings, (s) => s.units);
   return (
     <section className={styles.part} aria-labelledby="reading-milling">
       <h2 id="reading-milling" className={styles.title}>
@@ -24,14 +26,15 @@ export function MillingForm({ family }: { family: Family }) {
         ]}
         onChange={(form) => store.setState({ on: form === 'milled' })}
       />
-      {on && <CutterFields family={family} />}
+      {on && <CutterFields key={`${family.name} ${units}`} />}
     </section>
   );
 }
 
 const MOST_FLANK_DEG = 60;
 
-function CutterFields({ family }: { family: Family }) {
+/** What is typed of the cutter; other units or another family begin it anew. */
+function CutterFields() {
   const session = useSession();
   const { store } = passageMillingOf(session);
   const units = useStore(session.settings, (s) => s.units);
@@ -60,7 +63,6 @@ function CutterFields({ family }: { family: Family }) {
   return (
     <form
       className={form.form}
-      key={`${family.name} ${units}`}
       aria-describedby={fault ? id : undefined}
       onSubmit={(event) => {
         event.preventDefault();
