@@ -24,6 +24,8 @@ export interface FreeCodes {
   readonly atMost: number;
   /** How many codes could be added one at a time. */
   readonly single: number;
+  /** By the number of each code whether a new section may have it, 1 or 0; null where there are too many to look at. */
+  readonly allowed: Uint8Array | null;
 }
 
 /** Whether a new section may have a code, whatever other new sections there are. */
@@ -43,8 +45,8 @@ function countOf(code: readonly number[], holds: (digit: number, site: number) =
   return code.reduce((sum, digit, site) => sum + (holds(digit, site) ? 1 : 0), 0);
 }
 
-/** Every code that a new section may have, by number; null where there are too many to look at. */
-export function freeCodes(rules: CodeRules): Uint8Array | null {
+/** Every code that a new section may have, see {@link FreeCodes.allowed}. */
+function allowedCodes(rules: CodeRules): Uint8Array | null {
   const count = codeCount(rules.space);
   if (count > MOST_CODES) return null;
   const free = new Uint8Array(count);
@@ -57,23 +59,27 @@ export function freeCodes(rules: CodeRules): Uint8Array | null {
  * widestAntichain); with more it is searched, and the bound is that for one ward.
  *
  * @param beside codes that are taken as new sections already: what is found goes together with them.
+ * @param allowed what was found allowed by these rules before, where it was.
  * @check tests/unit/plan/free-codes.test.ts: brute force
  */
-export function mostFreeCodes(rules: CodeRules, beside: readonly (readonly number[])[] = []): FreeCodes {
+export function mostFreeCodes(
+  rules: CodeRules,
+  beside: readonly (readonly number[])[] = [],
+  allowed: Uint8Array | null = allowedCodes(rules),
+): FreeCodes {
   const { space, stops } = rules;
-  const free = freeCodes(rules);
-  if (free === null) return mostOfMany(rules, beside);
-  const apart = withoutClashes(rules, free, beside);
+  if (allowed === null) return mostOfMany(rules, beside);
+  const apart = withoutClashes(rules, allowed, beside);
   const single = apart.reduce((sum, one) => sum + one, 0);
   // Without the codes above and below a given one the rest is convex still: what lies between two others is beside it too.
   const widest = widestAntichain(space, apart).map((number) => codeAt(space, number));
-  if (stops === 1) return { codes: widest, atMost: widest.length, single };
+  if (stops === 1) return { codes: widest, atMost: widest.length, single, allowed };
   const all = Array.from(apart.keys()).filter((number) => apart[number] === 1);
   const found = searchApart(
     all.map((number) => codeAt(space, number)),
     stops,
   );
-  return { codes: found.codes, atMost: found.proved ? found.codes.length : widest.length, single };
+  return { codes: found.codes, atMost: found.proved ? found.codes.length : widest.length, single, allowed };
 }
 
 /** What is free beside given codes: those that keep apart from each of them. */
@@ -106,17 +112,18 @@ function mostOfMany(rules: CodeRules, beside: readonly (readonly number[])[]): F
     beside.map((code) => code.slice(0, last)),
   );
   const codes = found.codes.map((code) => [...code, ...levels.slice(last).map(() => 0)]);
-  return { codes, atMost: largestRank(rules.space), single: found.single };
+  return { codes, atMost: largestRank(rules.space), single: found.single, allowed: null };
 }
 
 /** Codes that keep apart pair by pair: all ways are tried where there are few codes, else taken one after the other. */
 function searchApart(codes: readonly (readonly number[])[], stops: number): { codes: number[][]; proved: boolean } {
-  const clear = codes.map((a) => codes.map((b) => areApart(a, b, stops)));
   const taken: number[] = [];
-  for (const i of codes.keys()) if (taken.every((other) => clear[i][other])) taken.push(i);
-  let best = [...taken];
-  let looks = codes.length <= MOST_SEARCHED ? 200_000 : 0;
-  const proved = looks > 0;
+  for (const [i, code] of codes.entries())
+    if (taken.every((other) => areApart(code, codes[other], stops))) taken.push(i);
+  if (codes.length > MOST_SEARCHED) return { codes: taken.map((i) => [...codes[i]]), proved: false };
+  const clear = codes.map((a) => codes.map((b) => areApart(a, b, stops)));
+  let best = taken;
+  let looks = 200_000;
   const grow = (chosen: number[], rest: number[]) => {
     if (chosen.length > best.length) best = chosen;
     for (const [n, i] of rest.entries()) {
@@ -128,5 +135,5 @@ function searchApart(codes: readonly (readonly number[])[], stops: number): { co
     }
   };
   grow([], [...codes.keys()]);
-  return { codes: best.map((i) => [...codes[i]]), proved: proved && looks > 0 };
+  return { codes: best.map((i) => [...codes[i]]), proved: looks > 0 };
 }

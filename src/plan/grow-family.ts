@@ -3,7 +3,7 @@ import { boxOf } from '../geom/point.ts';
 import type { Ring } from '../geom/ring.ts';
 import { commonPassage } from '../passage/find-passage.ts';
 import { orderBetween, wardsIn } from './between-codes.ts';
-import { type CodeRules, type FreeCodes, freeCodes, mostFreeCodes } from './free-codes.ts';
+import { type CodeRules, type FreeCodes, mostFreeCodes } from './free-codes.ts';
 import type { GrowCount, GrowPlace, GrowProposal, GrowReport, NoRoom } from './grow.ts';
 import { GrowJudge, type Part } from './grow-judge.ts';
 import { type FamilyParts, gapOf, partsOfFamily } from './grow-kinds.ts';
@@ -166,7 +166,7 @@ function candidates(
     const off = (code: readonly number[]) => Math.abs(wardsIn(code) - usual);
     return [...free.codes].sort((a, b) => off(a) - off(b)).map((code) => ({ code, between: null }));
   }
-  const allowed = freeCodes(rules);
+  const { allowed } = free;
   if (!allowed) return orderBetween(free.codes, first, second);
   const all = Array.from(allowed.keys()).flatMap((number) => (allowed[number] ? [codeAt(rules.space, number)] : []));
   return orderBetween(all, first, second);
@@ -185,7 +185,7 @@ function* propose(
     const drawn = drawSection(ground, code, beside.making);
     const section = drawn && confirmed(drawn, milled, beside);
     if (section) {
-      const roomAfter = free.single <= MOST_RECOUNTED ? mostFreeCodes(beside.rules, [code]).atMost : null;
+      const roomAfter = free.single <= MOST_RECOUNTED ? mostFreeCodes(beside.rules, [code], free.allowed).atMost : null;
       found.push(measured(section, beside, { between, roomAfter }));
     }
     yield { done: found.length, total: MOST_PROPOSED };
