@@ -42,6 +42,9 @@ export interface BladeLimits {
   readonly sides: 'left' | 'right' | 'both';
 }
 
+/** Most sections that room may be kept for. */
+export const MOST_RESERVE = 1_000;
+
 /** What a family is planned from. The gap, the tolerance and the least web are those of the family. */
 export interface Plan {
   readonly areas: readonly Area[];

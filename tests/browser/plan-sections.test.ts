@@ -254,7 +254,7 @@ test('a search goes on in the background by itself and by wish, is stopped, and 
   await expect.poll(() => page.getByLabel('Stopped by').inputValue()).toBe('2');
   await expect.poll(() => headline(page).textContent()).toMatch(words);
   await page.getByLabel('Reserve').fill('x');
-  await page.getByText('a whole number from 0 to 200').waitFor();
+  await page.getByText('a whole number from 0 to 1000').waitFor();
   await page.getByLabel('Reserve').press('Escape');
 });
 

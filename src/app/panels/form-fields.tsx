@@ -3,6 +3,7 @@ import type { Units } from '../state/length-text.ts';
 import { readLength } from '../tools/draw/typed-length.ts';
 import { exactLength } from './draw/vertex-entry.ts';
 import styles from './form-fields.module.css';
+import { useTyped } from './use-typed.ts';
 
 interface TextFieldProps {
   readonly label: string;
@@ -72,6 +73,99 @@ export function LengthField({ label, text, units, unit, fault, hint, onChange }:
       )}
     </Field>
   );
+}
+
+interface WholeNumberLook {
+  readonly label: string;
+  readonly least: number;
+  readonly most: number;
+  readonly unit?: string;
+  readonly hint?: string;
+  readonly title?: string;
+  /** Beside its label, in a bar. */
+  readonly inline?: boolean;
+  /** Taken with every key; else when the field is left, by Enter or by the arrows. */
+  readonly atOnce?: boolean;
+}
+
+type WholeNumberProps = WholeNumberLook &
+  (
+    | { readonly value: number; readonly none?: undefined; onChange(value: number): void }
+    /** With what an empty field means, which is null. */
+    | { readonly value: number | null; readonly none: string; onChange(value: number | null): void }
+  );
+
+/** A whole number, typed or stepped with the arrow keys; what is none stays to be mended. */
+export function WholeNumberField(props: WholeNumberProps) {
+  const { label, least, most, none, unit, hint, title, inline = false, atOnce = false } = props;
+  const id = useId();
+  const { text, isSound, type, take, onKeyDown } = useWholeNumber(props);
+  const fault = isSound ? '' : `A whole number from ${least} to ${most}${none === undefined ? '' : ', or empty'}.`;
+  const told = fault || (none !== undefined && text.trim() === '' ? none : (hint ?? ''));
+  return (
+    <div className={`${styles.field} ${inline ? styles.inline : ''}`} title={title}>
+      <label htmlFor={id}>{label}</label>
+      <input
+        id={id}
+        className={styles.number}
+        {...(atOnce ? { type: 'number', min: least, max: most, step: 1 } : { type: 'text', inputMode: 'numeric' })}
+        autoComplete="off"
+        value={text}
+        aria-invalid={!isSound}
+        aria-describedby={told ? `${id}-told` : undefined}
+        onChange={(event) => type(event.target.value)}
+        onBlur={take}
+        onKeyDown={onKeyDown}
+      />
+      {unit && <span>{unit}</span>}
+      {told && (
+        <span id={`${id}-told`} className={fault ? styles.fault : styles.hint} role={fault ? 'alert' : undefined}>
+          {told}
+        </span>
+      )}
+    </div>
+  );
+}
+
+/** What is in a field for a whole number, and what its keys do. */
+function useWholeNumber(props: WholeNumberProps) {
+  const { value, least, most, none, atOnce = false } = props;
+  const shown = value === null ? '' : String(value);
+  const [typed, setTyped] = useTyped(shown);
+  const text = typed ?? shown;
+  const number = wholeNumber(text);
+  const sound = (n: number | null) => (n === null ? none !== undefined : n >= least && n <= most);
+  const put = (n: number | null) => {
+    if (n === value || !sound(n)) return;
+    if (props.none !== undefined) props.onChange(n);
+    else if (n !== null) props.onChange(n);
+  };
+  const type = (next: string) => {
+    setTyped(next);
+    if (atOnce) put(wholeNumber(next));
+  };
+  const take = () => {
+    put(number);
+    if (sound(number)) setTyped(null);
+  };
+  const onKeyDown = (event: { readonly key: string; preventDefault(): void }) => {
+    if (event.key === 'Enter') take();
+    if (event.key === 'Escape') setTyped(null);
+    // A field of the browser's own for numbers steps by itself.
+    const step = atOnce ? 0 : ({ ArrowUp: 1, ArrowDown: -1 }[event.key] ?? 0);
+    if (step === 0 || number === null || !sound(number)) return;
+    event.preventDefault();
+    setTyped(null);
+    put(Math.min(most, Math.max(least, number + step)));
+  };
+  return { text, isSound: sound(number), type, take, onKeyDown };
+}
+
+/** Null for an empty text, NaN for what is no whole number. */
+function wholeNumber(text: string): number | null {
+  if (text.trim() === '') return null;
+  const number = Number(text);
+  return Number.isInteger(number) ? number : Number.NaN;
 }
 
 interface ChoiceFieldProps<T extends string> {

@@ -1,3 +1,4 @@
+import { MOST_RESERVE } from '../../family/plan.ts';
 import { z } from './shape-library.ts';
 
 /** Most profiles in one family. */
@@ -165,7 +166,12 @@ export const plan = z
       .boolean()
       .optional()
       .meta({ description: 'There is a blank that enters every section. true if absent.' }),
-    reserve: z.int().min(0).max(1_000).optional().meta({ description: 'Further sections that room is kept for.' }),
+    reserve: z
+      .int()
+      .min(0)
+      .max(MOST_RESERVE)
+      .optional()
+      .meta({ description: 'Further sections that room is kept for.' }),
     stops: z.int().min(1).max(3).optional().meta({
       description: 'By how many wards, each enough by itself, a blank is stopped where it must not go in. 1 if absent.',
     }),

@@ -1,6 +1,5 @@
-import { useEffect, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
-import type { Area, Holder, Plan } from '../../../family/plan.ts';
+import { type Area, type Holder, MOST_RESERVE, type Plan } from '../../../family/plan.ts';
 import { type Access, accessOf, sectionName } from '../../../plan/access.ts';
 import { areaPath, FREE, MUST, NOT } from '../../../plan/area-tree.ts';
 import {
@@ -18,9 +17,10 @@ import { accessLookOf } from '../../state/plan/access-state.ts';
 import { carrierWords, rankWords, sectionWords } from '../../state/plan/access-words.ts';
 import type { Fact } from '../../state/profile-facts.ts';
 import { FactList } from '../fact-list.tsx';
-import { TickField } from '../form-fields.tsx';
+import { TickField, WholeNumberField } from '../form-fields.tsx';
 import styles from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
+import { useTyped } from '../use-typed.ts';
 import own from './access-readings.module.css';
 import { TickMark } from './tick-mark.tsx';
 
@@ -124,11 +124,12 @@ function sharing({ sections }: Access, { id }: Area): number {
 /** The section that an area has; areas with one name share it. */
 function SectionField({ area }: { area: Area }) {
   const session = useSession();
-  const [text, setText] = useState(area.section ?? '');
   const said = area.section ?? '';
-  useEffect(() => setText(said), [said]);
+  const [typed, setTyped] = useTyped(said);
+  const text = typed ?? said;
   const take = () => {
-    if (text.trim() !== said) nameSection(session, area.id, text);
+    const refused = text.trim() === said ? null : nameSection(session, area.id, text);
+    if (!refused) setTyped(null);
   };
   return (
     <label className={own.field}>
@@ -140,7 +141,7 @@ function SectionField({ area }: { area: Area }) {
         value={text}
         placeholder={area.name}
         aria-describedby="section-hint"
-        onChange={(event) => setText(event.target.value)}
+        onChange={(event) => setTyped(event.target.value)}
         onBlur={take}
         onKeyDown={(event) => {
           if (event.key === 'Enter') take();
@@ -188,9 +189,6 @@ function HolderReading({ plan, access, holder }: { plan: Plan; access: Access; h
   );
 }
 
-/** Most sections that room is kept for, as in the file. */
-const MOST_RESERVE = 1_000;
-
 function Options({ plan }: { plan: Plan }) {
   const session = useSession();
   const { baseBlanks, allSection, reserve } = plan;
@@ -209,22 +207,14 @@ function Options({ plan }: { plan: Plan }) {
         value={allSection}
         onChange={(wanted) => changeOptions(session, { allSection: wanted })}
       />
-      <label className={own.field}>
-        Sections to keep room for
-        <input
-          type="number"
-          min={0}
-          max={MOST_RESERVE}
-          step={1}
-          value={reserve}
-          onChange={(event) => {
-            const count = Number(event.target.value);
-            if (Number.isInteger(count) && count >= 0 && count <= MOST_RESERVE)
-              changeOptions(session, { reserve: count });
-          }}
-        />
-        <small>To be added later; the blades leave sites for them.</small>
-      </label>
+      <WholeNumberField
+        label="Sections to keep room for"
+        value={reserve}
+        least={0}
+        most={MOST_RESERVE}
+        hint="To be added later; the blades leave sites for them."
+        onChange={(count) => changeOptions(session, { reserve: count })}
+      />
     </section>
   );
 }

@@ -1,13 +1,13 @@
-import { useEffect, useId, useState } from 'react';
+import { useId } from 'react';
 import { type BittingRules, MOST_CHAMBERS, MOST_DEPTHS, type RuleFault } from '../../../capacity/bitting-rules.ts';
 import type { Family } from '../../../family/family.ts';
 import { setCapacity, setRules } from '../../state/plan/capacity-state.ts';
 import { bittingText, readCuts } from '../../state/plan/capacity-words.ts';
 import fields from '../form-fields.module.css';
-import { ChoiceField } from '../form-fields.tsx';
+import { ChoiceField, WholeNumberField } from '../form-fields.tsx';
 import { useSession } from '../use-store.ts';
+import { useTyped } from '../use-typed.ts';
 import styles from './capacity-rules.module.css';
-import { CountField } from './count-field.tsx';
 import { useCapacitySettings } from './use-capacity.ts';
 
 /** The rules that a bitting keeps. */
@@ -18,7 +18,8 @@ export function CapacityRules({ family, faults }: { family: Family; faults: read
   return (
     <section className={styles.rules} aria-label="Rules of a bitting">
       <Sizes family={family} put={put} />
-      <CountField
+      <WholeNumberField
+        atOnce
         label="Maximum adjacent cut"
         value={rules.maximumAdjacent}
         least={0}
@@ -27,7 +28,8 @@ export function CapacityRules({ family, faults }: { family: Family; faults: read
         hint="MACS"
         onChange={(n) => put({ maximumAdjacent: n })}
       />
-      <CountField
+      <WholeNumberField
+        atOnce
         label="Alike in a row, at most"
         value={rules.mostAlike}
         least={1}
@@ -35,12 +37,13 @@ export function CapacityRules({ family, faults }: { family: Family; faults: read
         none="any number"
         onChange={(n) => put({ mostAlike: n })}
       />
-      <CountField
+      <WholeNumberField
+        atOnce
         label="Different depths, at least"
         value={rules.leastDifferent}
         least={1}
         most={Math.min(rules.chambers, rules.depths)}
-        onChange={(n) => put({ leastDifferent: n ?? 1 })}
+        onChange={(n) => put({ leastDifferent: n })}
       />
       <ChoiceField
         label="Progression"
@@ -67,19 +70,21 @@ function Sizes({ family, put }: { family: Family; put(change: Partial<BittingRul
   const { rules, firstDepth } = useCapacitySettings(family);
   return (
     <>
-      <CountField
+      <WholeNumberField
+        atOnce
         label="Chambers"
         value={rules.chambers}
         least={1}
         most={MOST_CHAMBERS}
-        onChange={(n) => put({ chambers: n ?? rules.chambers })}
+        onChange={(n) => put({ chambers: n })}
       />
-      <CountField
+      <WholeNumberField
+        atOnce
         label="Depths"
         value={rules.depths}
         least={2}
         most={MOST_DEPTHS}
-        onChange={(n) => put({ depths: n ?? rules.depths })}
+        onChange={(n) => put({ depths: n })}
       />
       <ChoiceField
         label="Numbered from"
@@ -104,25 +109,17 @@ interface MasterFieldProps {
 /** The top master as typed; empty for none. */
 function MasterField({ rules, firstDepth, fault, onChange }: MasterFieldProps) {
   const id = useId();
-  const { master, chambers, depths } = rules;
-  const [text, setText] = useState(master ? bittingText(master, firstDepth) : '');
-  const [words, setWords] = useState('');
+  const { master } = rules;
   const shown = master ? bittingText(master, firstDepth) : '';
-  // Another number of chambers, or of the first depth, writes the master anew.
-  useEffect(() => {
-    if (shown !== '') setText(shown);
-  }, [shown]);
-  const put = (typed: string) => {
-    setText(typed);
-    if (typed.trim() === '') {
-      setWords('');
-      return onChange(null);
-    }
-    const read = readCuts(typed, firstDepth);
-    const wrong = read.ok ? cutsFault(read.cuts, chambers, depths, firstDepth) : read.words;
-    setWords(wrong);
-    if (read.ok && wrong === '') onChange(read.cuts);
+  const [typed, setTyped] = useTyped(shown);
+  const text = typed ?? shown;
+  const read = readMaster(text, rules, firstDepth);
+  const put = (next: string) => {
+    setTyped(next);
+    const master = readMaster(next, rules, firstDepth);
+    if (master.ok) onChange(master.cuts);
   };
+  const words = read.ok ? '' : read.words;
   const told = words || (fault ? `${fault.what}. ${fault.cure}` : '');
   return (
     <div className={`${fields.field} ${styles.master}`}>
@@ -143,6 +140,14 @@ function MasterField({ rules, firstDepth, fault, onChange }: MasterFieldProps) {
       </span>
     </div>
   );
+}
+
+/** The depths that are typed, null for none; else what is wrong with them. */
+function readMaster(text: string, { chambers, depths }: BittingRules, firstDepth: number) {
+  if (text.trim() === '') return { ok: true, cuts: null } as const;
+  const read = readCuts(text, firstDepth);
+  const words = read.ok ? cutsFault(read.cuts, chambers, depths, firstDepth) : read.words;
+  return read.ok && words === '' ? read : ({ ok: false, words } as const);
 }
 
 function cutsFault(cuts: readonly number[], chambers: number, depths: number, firstDepth: number): string {

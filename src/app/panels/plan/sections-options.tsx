@@ -1,8 +1,9 @@
-import { useId, useState } from 'react';
-import type { Plan } from '../../../family/plan.ts';
-import { changePlan, MOST_RESERVE } from '../../state/plan/sections-choices.ts';
+import { useId } from 'react';
+import { MOST_RESERVE, type Plan } from '../../../family/plan.ts';
+import { changePlan } from '../../state/plan/sections-choices.ts';
 import { MOST_SECONDS } from '../../state/plan/sections-planning.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
+import { WholeNumberField } from '../form-fields.tsx';
 import { useSession, useStore } from '../use-store.ts';
 import { ImproveKey } from './sections-head.tsx';
 import styles from './sections-options.module.css';
@@ -42,7 +43,8 @@ export function SectionsOptions({ plan }: { plan: Plan }) {
         choices={DEPTHS}
         onChange={(depths) => changePlan(session, { options: { depths } })}
       />
-      <WholeNumber
+      <WholeNumberField
+        inline
         label="Reserve"
         title="Sections still to come that room is kept for"
         value={plan.reserve}
@@ -51,7 +53,8 @@ export function SectionsOptions({ plan }: { plan: Plan }) {
         onChange={(reserve) => changePlan(session, { options: { reserve } })}
       />
       <ImproveKey />
-      <WholeNumber
+      <WholeNumberField
+        inline
         label="for"
         unit="s"
         title="How long Improve may look for fewer sites and less milling"
@@ -84,62 +87,6 @@ function Choice({ label, title, value, choices, onChange }: ChoiceProps) {
           </option>
         ))}
       </select>
-    </span>
-  );
-}
-
-interface WholeNumberProps {
-  readonly label: string;
-  readonly unit?: string;
-  readonly title: string;
-  readonly value: number;
-  readonly least: number;
-  readonly most: number;
-  onChange(value: number): void;
-}
-
-/** A whole number: taken when the field is left, by Enter, or by the arrows; what is none stays to be mended. */
-function WholeNumber({ label, unit, title, value, least, most, onChange }: WholeNumberProps) {
-  const id = useId();
-  const [typed, setTyped] = useState<string | null>(null);
-  const number = typed === null ? value : Number(typed);
-  const sound =
-    typed === null || (typed.trim() !== '' && Number.isInteger(number) && number >= least && number <= most);
-  const take = () => {
-    if (!sound) return;
-    if (number !== value) onChange(number);
-    setTyped(null);
-  };
-  return (
-    <span className={styles.option} title={title}>
-      <label htmlFor={id}>{label}</label>
-      <input
-        id={id}
-        className={`${styles.field} ${styles.number}`}
-        type="text"
-        inputMode="numeric"
-        autoComplete="off"
-        value={typed ?? String(value)}
-        aria-invalid={!sound}
-        aria-describedby={sound ? undefined : `${id}-fault`}
-        onChange={(event) => setTyped(event.target.value)}
-        onBlur={take}
-        onKeyDown={(event) => {
-          const step = { ArrowUp: 1, ArrowDown: -1 }[event.key] ?? 0;
-          if (event.key === 'Enter') take();
-          if (event.key === 'Escape') setTyped(null);
-          if (step === 0 || !sound) return;
-          event.preventDefault();
-          setTyped(null);
-          onChange(Math.min(most, Math.max(least, number + step)));
-        }}
-      />
-      {unit && <span>{unit}</span>}
-      {!sound && (
-        <span id={`${id}-fault`} role="alert" className={styles.fault}>
-          a whole number from {least} to {most}
-        </span>
-      )}
     </span>
   );
 }

@@ -5,9 +5,6 @@ import { commitFamily } from '../edit-document.ts';
 import type { Session } from '../session.ts';
 import type { PlanChange } from './near-plans.ts';
 
-/** Most sections that room may be kept for. */
-export const MOST_RESERVE = 200;
-
 /**
  * Changes what the wards of the plan, or its blades, must be like, as one step of undo.
  *
