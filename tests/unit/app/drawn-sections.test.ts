@@ -70,9 +70,14 @@ test('the weakest blank is named once all are examined, by the torque at which i
   const strengthOf = (blank: (typeof blanks)[number]) => findStrength({ ...blank, gap: 0.02, mostTriangles: 3_000 });
   const known = new Map(blanks.slice(1).map((blank) => [outlineKey(blank), strengthOf(blank)]));
   const material = USUAL_MATERIAL;
-  expect(planStrength(blanks, { known }, material)).toMatchObject({ done: blanks.length - 1, weakest: -1 });
+  const failed = new Map<string, string>();
+  expect(planStrength(blanks, { known, failed }, material)).toMatchObject({ done: blanks.length - 1, weakest: -1 });
+  failed.set(outlineKey(blanks[0]), 'no mesh');
+  expect(planStrength(blanks, { known, failed }, material).troubles).toEqual(
+    blanks.map((_, b) => (b ? '' : 'no mesh')),
+  );
   known.set(outlineKey(blanks[0]), strengthOf(blanks[0]));
-  const { limits, weakest } = planStrength(blanks, { known }, material);
+  const { limits, weakest } = planStrength(blanks, { known, failed }, material);
   const lows = limits.map((limit) => limit?.yieldNm.low ?? 0);
   expect(lows[weakest]).toBe(Math.min(...lows));
   // It has the most metal milled off: all grooves of the plan.

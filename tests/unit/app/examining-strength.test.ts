@@ -108,6 +108,10 @@ test('a blade that cannot be solved is told, the others go on, and it can be tri
   strengths[1].fail(new Error('out of memory'));
   await turn();
   expect([...state().failed.values()]).toEqual(['out of memory']);
+  expect(state().troubles).toEqual(['out of memory']);
+  // Nobody is told of it once the blade is not wanted any more.
+  examining.follow([RUFF], null);
+  expect(state().troubles).toEqual([]);
 });
 
 test('rows tell what is known of each blade, and the headline counts', () => {

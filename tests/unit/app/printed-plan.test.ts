@@ -50,11 +50,14 @@ test('what blades and cutter are like stands on the sheet, with the number of si
 test('each blank is told with what it bears; the weakest once all are examined', () => {
   const [first, second] = sheet.blanks.map(({ profile }) => profile);
   const limit = (low: number) => ({ yieldNm: { low, high: low }, plasticNm: { low: 2 * low, high: 2 * low } });
-  const some = { limits: [limit(2) as never, null], done: 1, weakest: -1 };
+  const some = { limits: [limit(2) as never, null], troubles: ['', ''], done: 1, weakest: -1 };
   const printed = printedStrength([first, second], some, USUAL_MATERIAL, 'mm');
   expect(printed.rows[0]).toEqual({ name: first.name, yields: '2.00 N m', twists: '4.00 N m' });
   expect(printed).toMatchObject({ weakest: '', wait: '1 of 2 blanks are examined so far.' });
-  const all = { limits: [limit(2) as never, limit(1) as never], done: 2, weakest: 1 };
+  const failed = printedStrength([first, second], { ...some, troubles: ['', 'no mesh'] }, USUAL_MATERIAL, 'mm');
+  expect(failed.wait).toBe('1 of 2 blanks are examined; the others could not be.');
+  expect(failed.rows[1].yields).toBe('could not be examined');
+  const all = { limits: [limit(2) as never, limit(1) as never], troubles: ['', ''], done: 2, weakest: 1 };
   expect(printedStrength([first, second], all, USUAL_MATERIAL, 'in')).toMatchObject({ weakest: second.name, wait: '' });
 });
 

@@ -97,12 +97,16 @@ function usePrintSource(family: Family, choice: PrintChoice): PrintSource | null
   const document = useStore(documents, (s) => s.document);
   const fits = useStore(results, (s) => s.fits);
   const confirmed = sections?.confirmed ?? null;
-  return useMemo(() => {
-    const held: PrintSource | null =
-      document && plannedProfiles(document).length > 0 ? { from: 'family', document, fits, guard } : null;
-    const drawn: PrintSource | null = confirmed && found && { from: 'drawn', confirmed, found };
-    return choice.from === 'family' ? (held ?? drawn) : (drawn ?? held);
-  }, [choice.from, confirmed, found, document, fits, guard]);
+  // Apart, so that what is drawn stays the same value while pairs of the family are judged.
+  const held = useMemo<PrintSource | null>(
+    () => (document && plannedProfiles(document).length > 0 ? { from: 'family', document, fits, guard } : null),
+    [document, fits, guard],
+  );
+  const drawn = useMemo<PrintSource | null>(
+    () => confirmed && found && { from: 'drawn', confirmed, found },
+    [confirmed, found],
+  );
+  return choice.from === 'family' ? (held ?? drawn) : (drawn ?? held);
 }
 
 function ScaleField({ choice }: { choice: PrintChoice }) {

@@ -5,7 +5,7 @@ import styles from './job-progress.module.css';
 /** How far the examining has come, with a way to stop it; and what to do when it stopped or something failed. */
 export function StrengthProgress() {
   const examining = examiningOf(useSession());
-  const { phase, begun, done, total, failed } = useStore(examining.store, (s) => s);
+  const { phase, begun, done, total, troubles } = useStore(examining.store, (s) => s);
   const again = (
     <button type="button" className="key" onClick={() => examining.again()}>
       Go on
@@ -34,11 +34,11 @@ export function StrengthProgress() {
         {again}
       </div>
     );
-  if (failed.size === 0) return null;
+  if (troubles.length === 0) return null;
   return (
     <div className={styles.line} data-phase="failed" role="alert">
       <p>
-        {failed.size} of {total} outlines could not be solved: {[...failed.values()][0]}
+        {troubles.length} of {total} outlines could not be solved: {troubles[0]}
       </p>
       {again}
     </div>

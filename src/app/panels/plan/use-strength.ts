@@ -1,5 +1,6 @@
 import { useEffect, useMemo } from 'react';
 import { entrantsOf, type Family } from '../../../family/family.ts';
+import type { Profile } from '../../../profile/profile.ts';
 import { type ExaminingStrength, examiningOf } from '../../state/plan/examining-strength.ts';
 import { type StrengthRow, strengthRows } from '../../state/plan/strength-rows.ts';
 import {
@@ -18,17 +19,20 @@ export function useStrengthSettings(family: Family): StrengthSettings {
   );
 }
 
-/** Has the blades of a family examined as long as the component is there, the picked one first. */
-export function useExamining(family: Family): ExaminingStrength {
-  const session = useSession();
-  const examining = examiningOf(session);
-  const picked = useStore(session.selection, (s) => s.entrantId);
-  useEffect(() => {
-    const blades = entrantsOf(family);
-    examining.follow(blades, blades.find(({ id }) => id === picked) ?? null);
-  }, [examining, family, picked]);
+/** Has blades examined as long as the component is there, one of them first. */
+export function useExamined(blades: readonly Profile[], first: Profile | null): ExaminingStrength {
+  const examining = examiningOf(useSession());
+  useEffect(() => examining.follow(blades, first), [examining, blades, first]);
+  // Apart, so that other blades of the same outlines do not end what is on its way.
   useEffect(() => () => examining.follow([], null), [examining]);
   return examining;
+}
+
+/** Has the blades of a family examined as long as the component is there, the picked one first. */
+export function useExamining(family: Family): ExaminingStrength {
+  const picked = useStore(useSession().selection, (s) => s.entrantId);
+  const blades = useMemo(() => entrantsOf(family), [family]);
+  return useExamined(blades, blades.find(({ id }) => id === picked) ?? null);
 }
 
 /** The blades of a family with what is known of each in the chosen material. */

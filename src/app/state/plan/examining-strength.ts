@@ -21,6 +21,8 @@ export interface ExaminingState {
   readonly close: ReadonlySet<string>;
   /** Why an outline could not be examined, by its key. */
   readonly failed: ReadonlyMap<string, string>;
+  /** Why outlines that are wanted could not be examined, one for each of them. */
+  readonly troubles: readonly string[];
 }
 
 const NOTHING: ExaminingState = {
@@ -31,6 +33,7 @@ const NOTHING: ExaminingState = {
   known: new Map(),
   close: new Set(),
   failed: new Map(),
+  troubles: [],
 };
 
 /** So many outlines are kept; those of the longest ago go first. */
@@ -186,13 +189,14 @@ export class ExaminingStrength {
   }
 
   private tell(): void {
-    const { known, close } = this.store.getState();
+    const { known, close, failed } = this.store.getState();
     const keys = [...this.wanted.keys()];
     const count = (has: (key: string) => boolean) => keys.filter(has).length;
     this.store.setState({
       total: keys.length,
       done: count((key) => close.has(key)),
       begun: count((key) => known.has(key)),
+      troubles: keys.flatMap((key) => failed.get(key) ?? []),
       phase: this.phase(),
     });
   }

@@ -7,6 +7,8 @@ import { type ExaminingState, outlineKey } from './examining-strength.ts';
 export interface PlanStrength {
   /** One for each blank, in order; null while it is examined. */
   readonly limits: readonly (TorqueLimits | null)[];
+  /** Why a blank could not be examined, one for each; empty for those that were or are on their way. */
+  readonly troubles: readonly string[];
   /** How many are examined. */
   readonly done: number;
   /** Place of the blank that yields first; -1 while not all are examined. */
@@ -20,15 +22,16 @@ export interface PlanStrength {
  */
 export function planStrength(
   blanks: readonly Profile[],
-  { known }: Pick<ExaminingState, 'known'>,
+  { known, failed }: Pick<ExaminingState, 'known' | 'failed'>,
   material: Material,
 ): PlanStrength {
   const limits = blanks.map((blank) => {
     const section = known.get(outlineKey(blank));
     return section ? torqueLimits(section, material) : null;
   });
+  const troubles = blanks.map((blank, i) => (limits[i] ? '' : (failed.get(outlineKey(blank)) ?? '')));
   const done = limits.filter((one) => one !== null).length;
   const lows = limits.map((one) => one?.yieldNm.low ?? Number.POSITIVE_INFINITY);
   const weakest = done === blanks.length ? lows.indexOf(Math.min(...lows)) : -1;
-  return { limits, done, weakest };
+  return { limits, troubles, done, weakest };
 }

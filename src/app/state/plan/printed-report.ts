@@ -100,7 +100,7 @@ function guardFact({ profiles }: Family, { phase, margins }: GuardState, units: 
 export interface PrintedStrength {
   /** Named in the heading. */
   readonly material: string;
-  /** How many blanks are examined so far; empty once all are. */
+  /** How many blanks are examined so far, or that some could not be; empty once all are. */
   readonly wait: string;
   /** The blank that yields first; empty while not all are examined. */
   readonly weakest: string;
@@ -114,18 +114,25 @@ export interface PrintedStrength {
  */
 export function printedStrength(
   blanks: readonly Profile[],
-  { limits, done, weakest }: PlanStrength,
+  { limits, troubles, done, weakest }: PlanStrength,
   material: Material,
   units: Units,
 ): PrintedStrength {
   return {
     material: materialText(material),
-    wait: done === blanks.length ? '' : `${done} of ${blanks.length} blanks are examined so far.`,
+    wait: waitText(blanks.length, done, troubles.filter((trouble) => trouble !== '').length),
     weakest: blanks[weakest]?.name ?? '',
     rows: blanks.map(({ name }, i) => {
       const limit = limits[i];
-      const text = (range: 'yieldNm' | 'plasticNm') => (limit ? limitText(limit[range], units) : 'not examined yet');
+      const missing = troubles[i] ? 'could not be examined' : 'not examined yet';
+      const text = (range: 'yieldNm' | 'plasticNm') => (limit ? limitText(limit[range], units) : missing);
       return { name, yields: text('yieldNm'), twists: text('plasticNm') };
     }),
   };
+}
+
+function waitText(all: number, done: number, failed: number): string {
+  if (done === all) return '';
+  const known = `${done} of ${all} blanks are examined`;
+  return done + failed < all ? `${known} so far.` : `${known}; the others could not be.`;
 }
