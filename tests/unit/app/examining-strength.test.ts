@@ -126,6 +126,10 @@ test('rows tell what is known of each blade, and the headline counts', () => {
   expect(strengthHeadline(rows, '2.50 N m')).toBe(
     'So far none of 1 blade bears 2.50 N m without yielding; none twists through',
   );
+  // An answer for one blade leaves the rows of the others the same.
+  const more = { ...state, known: new Map(state.known).set(outlineKey(RUFF), section) };
+  const changed = strengthRows(family, more, USUAL_MATERIAL, 2.5).filter((one, i) => one !== rows[i]);
+  expect(changed.map(({ profile }) => profile.id)).toEqual(['ruff-blank']);
   const gentle = strengthRows(family, state, USUAL_MATERIAL, 0.1);
   expect(strengthHeadline(gentle, '0.10 N m')).toMatch(/^So far 1 of 1 blade bears 0\.10 N m/);
   const strip = gentle.filter(({ profile }) => profile.id === 'strip-175');

@@ -33,8 +33,19 @@ function webOf(profile: Profile): BladeWeb {
   return known;
 }
 
+/** What a row is made from, besides its profile. */
+interface RowSource {
+  readonly section: SectionStrength | null;
+  readonly trouble: string;
+  readonly material: Material;
+  readonly torqueNm: number;
+}
+
+const rows = new WeakMap<Profile, { readonly from: RowSource; readonly row: StrengthRow }>();
+
 /**
- * Every blank and tool of a family in chart order, with what its blade bears in a material.
+ * Every blank and tool of a family in chart order, with what its blade bears in a material; a row is the same value until
+ * something of it changes.
  *
  * @check tests/unit/app/examining-strength.test.ts
  */
@@ -46,18 +57,33 @@ export function strengthRows(
 ): StrengthRow[] {
   return entrantsOf(family).map((profile) => {
     const key = outlineKey(profile);
-    const section = known.get(key) ?? null;
-    const limits = section && torqueLimits(section, material);
-    return {
-      profile,
-      web: webOf(profile),
-      section,
-      trouble: failed.get(key) ?? '',
-      limits,
-      verdict: limits && torqueVerdict(limits, torqueNm),
-      doing: section && doingOf(section, torqueNm),
-    };
+    return rowOf(profile, { section: known.get(key) ?? null, trouble: failed.get(key) ?? '', material, torqueNm });
   });
+}
+
+function rowOf(profile: Profile, from: RowSource): StrengthRow {
+  const before = rows.get(profile);
+  if (before && isSame(before.from, from)) return before.row;
+  const row = makeRow(profile, from);
+  rows.set(profile, { from, row });
+  return row;
+}
+
+function isSame(a: RowSource, b: RowSource): boolean {
+  return a.section === b.section && a.trouble === b.trouble && a.material === b.material && a.torqueNm === b.torqueNm;
+}
+
+function makeRow(profile: Profile, { section, trouble, material, torqueNm }: RowSource): StrengthRow {
+  const limits = section && torqueLimits(section, material);
+  return {
+    profile,
+    web: webOf(profile),
+    section,
+    trouble,
+    limits,
+    verdict: limits && torqueVerdict(limits, torqueNm),
+    doing: section && doingOf(section, torqueNm),
+  };
 }
 
 function doingOf(section: SectionStrength, torqueNm: number) {
