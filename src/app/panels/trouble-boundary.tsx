@@ -1,4 +1,5 @@
 import { Component, type ContextType, type ReactNode } from 'react';
+import { troubleText } from '../state/trouble-text.ts';
 import { downloadFamily } from './exchange/save-file.ts';
 import styles from './notices.module.css';
 import { SessionContext } from './use-store.ts';
@@ -10,7 +11,7 @@ export class TroubleBoundary extends Component<{ children: ReactNode }, { troubl
   override state = { trouble: null };
 
   static getDerivedStateFromError(reason: unknown): { trouble: string } {
-    return { trouble: reason instanceof Error ? reason.message : String(reason) };
+    return { trouble: troubleText(reason) };
   }
 
   override render(): ReactNode {

@@ -1,6 +1,7 @@
 import { JobCancelled } from '../../jobs/job.ts';
 import type { JobOnItsWay } from './job-on-its-way.ts';
 import { makeStore, type Store } from './store.ts';
+import { troubleText } from './trouble-text.ts';
 
 /** How far the job of a question has come. */
 export interface AskedState<Input, Output> {
@@ -107,8 +108,4 @@ export class AskedJob<Input, Output> {
     if (reason instanceof JobCancelled) this.store.setState({ phase: 'stopped' });
     else this.store.setState({ phase: 'failed', trouble: troubleText(reason) });
   }
-}
-
-function troubleText(reason: unknown): string {
-  return reason instanceof Error ? reason.message : String(reason);
 }

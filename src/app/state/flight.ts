@@ -1,5 +1,6 @@
 import { JobCancelled } from '../../jobs/job.ts';
 import type { JobOnItsWay } from './doors.ts';
+import { troubleText } from './trouble-text.ts';
 
 /** How jobs that were started together ended: all came back, one was cancelled, or one failed for the reason given. */
 export type Ending = { readonly kind: 'landed' | 'cancelled' } | { readonly kind: 'failed'; readonly trouble: string };
@@ -39,8 +40,4 @@ export function fly(starters: readonly (() => JobOnItsWay<unknown>)[], onEnd: (e
     else onEnd({ kind: cancelled ? 'cancelled' : 'landed' });
   });
   return { cancel };
-}
-
-function troubleText(reason: unknown): string {
-  return reason instanceof Error ? reason.message : String(reason);
 }

@@ -9,6 +9,7 @@ import type { JobOnItsWay } from '../doors.ts';
 import { commitFamily, endEdit, previewOutline } from '../edit-document.ts';
 import { pickProfile } from '../selection-state.ts';
 import type { Session } from '../session.ts';
+import { troubleText } from '../trouble-text.ts';
 import {
   beginDrawing,
   type DrawingImport,
@@ -163,7 +164,7 @@ export class Importing<F extends IncomingFile> {
       return await this.job.result;
     } catch (reason) {
       if (reason instanceof JobCancelled) return null;
-      const what = `cannot be read: ${reason instanceof Error ? reason.message : String(reason)}`;
+      const what = `cannot be read: ${troubleText(reason)}`;
       return { ok: false, faults: [fault(what, 'Save it anew in the drawing program, or as another form.')] };
     }
   }

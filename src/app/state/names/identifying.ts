@@ -15,6 +15,7 @@ import { pickedLoop } from '../draw/tracing.ts';
 import { underlayOf } from '../draw/underlay-state.ts';
 import { pickProfile } from '../selection-state.ts';
 import type { Session } from '../session.ts';
+import { troubleText } from '../trouble-text.ts';
 import { type IdentifyState, NO_UNKNOWN, type UnknownSource, USUAL_ERROR } from './identify-state.ts';
 
 /** An outline as it is brought, sound or not. */
@@ -107,7 +108,7 @@ export function identifyNow(session: Session, family: Family): void {
     }),
   )
     ?.then((answer) => answer && session.identify.setState({ run: { phase: 'done', answer, profiles } }))
-    .catch((reason) => session.identify.setState({ run: { phase: 'failed', trouble: whyOf(reason) } }));
+    .catch((reason) => session.identify.setState({ run: { phase: 'failed', trouble: troubleText(reason) } }));
 }
 
 /** Starts a job in place of the one on its way; its result is undefined where another took its place meanwhile. */
@@ -117,7 +118,7 @@ function follow<Output>(session: Session, start: () => JobOnItsWay<Output>): Pro
   try {
     job = start();
   } catch (reason) {
-    session.identify.setState({ run: { phase: 'failed', trouble: whyOf(reason) } });
+    session.identify.setState({ run: { phase: 'failed', trouble: troubleText(reason) } });
     return null;
   }
   jobs.set(session, job);
@@ -129,10 +130,6 @@ function follow<Output>(session: Session, start: () => JobOnItsWay<Output>): Pro
       throw reason;
     },
   );
-}
-
-function whyOf(reason: unknown): string {
-  return reason instanceof Error ? reason.message : String(reason);
 }
 
 /** Changes how the unknown is compared; it is compared anew by whoever shows it. */
@@ -182,7 +179,7 @@ export function tryInKeyways(session: Session, family: Family): void {
   const input = { openings: packed, entrants: [entrant], pairs, conditions: under, measured: true };
   const isWanted = () => pickedCandidate(identify.getState()) === candidate;
   const fail = (reason: unknown) =>
-    isWanted() && identify.setState({ keyways: { phase: 'failed', trouble: whyOf(reason) } });
+    isWanted() && identify.setState({ keyways: { phase: 'failed', trouble: troubleText(reason) } });
   try {
     doors
       .judgePairs(input, (part) => fits.push(...part.fits))

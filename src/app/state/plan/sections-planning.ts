@@ -6,6 +6,7 @@ import type { JobOnItsWay } from '../job-on-its-way.ts';
 import type { Pace } from '../pace.ts';
 import type { Session } from '../session.ts';
 import { listenTo, makeStore, type Store } from '../store.ts';
+import { troubleText } from '../trouble-text.ts';
 import {
   depthsOf,
   fewerSections,
@@ -398,10 +399,6 @@ function withBetter(state: PlanningState, plan: WardPlan): Pick<PlanningState, '
 function isBetter(plan: WardPlan, found: WardPlan): boolean {
   if (plan.sites !== found.sites) return plan.sites < found.sites;
   return plan.grooved < found.grooved;
-}
-
-function troubleText(reason: unknown): string {
-  return reason instanceof Error ? reason.message : String(reason);
 }
 
 const plannings = new WeakMap<Session, SectionsPlanning>();
