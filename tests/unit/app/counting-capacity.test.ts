@@ -17,25 +17,25 @@ function begin() {
 test('counts what is asked, keeps the answer, and does not count it again', async () => {
   const { counting, capacities, state } = begin();
   counting.ask(QUESTION);
-  expect(state().phase).toBe('counting');
+  expect(state().phase).toBe('finding');
   capacities[0].finish(ANSWER);
   await turn();
-  expect(state()).toMatchObject({ phase: 'counted', counted: { input: QUESTION, capacity: ANSWER } });
+  expect(state()).toMatchObject({ phase: 'found', found: { input: QUESTION, output: ANSWER } });
   counting.ask(null);
   expect(state().phase).toBe('idle');
   counting.ask(QUESTION);
-  expect(state().phase).toBe('counted');
+  expect(state().phase).toBe('found');
   expect(capacities.length).toBe(1);
 });
 
 test('another question ends the one on its way, whose answer is not taken', async () => {
   const { counting, capacities, state } = begin();
   counting.ask(QUESTION);
-  counting.ask({ ...QUESTION });
+  counting.ask({ ...QUESTION, example: 2n });
   expect(capacities.map(({ cancelled }) => cancelled)).toEqual([true, false]);
   capacities[0].finish(ANSWER);
   await turn();
-  expect(state().phase).toBe('counting');
+  expect(state().phase).toBe('finding');
 });
 
 test('may be stopped and begun again; a failure is told', async () => {
@@ -51,4 +51,18 @@ test('may be stopped and begun again; a failure is told', async () => {
   capacities[2].fail(new JobCancelled());
   await turn();
   expect(state().phase).toBe('stopped');
+});
+
+test('the same rules and the same entries are the same question; an entry more is another one', async () => {
+  const { counting, capacities, state } = begin();
+  counting.ask({ ...QUESTION, goesIn: [[true, false]] });
+  counting.ask({ ...QUESTION, goesIn: [[true, false]] });
+  expect(capacities.length).toBe(1);
+  capacities[0].finish(ANSWER);
+  await turn();
+  counting.ask({ ...QUESTION, goesIn: [[true, true]] });
+  expect([state().phase, capacities.length]).toEqual(['finding', 2]);
+  counting.ask({ ...QUESTION, goesIn: null });
+  counting.ask({ ...QUESTION, rules: { ...USUAL_RULES, chambers: 5 } });
+  expect(capacities.length).toBe(4);
 });

@@ -12,7 +12,7 @@ export function CapacityProgress({ waiting }: { waiting: boolean }) {
         Sections are counted once every pair of blank and keyway is judged …
       </p>
     );
-  if (phase === 'idle' || phase === 'counted') return null;
+  if (phase === 'idle' || phase === 'found') return null;
   const again = (
     <button type="button" className="key" onClick={() => counting.again()}>
       Count again
@@ -20,7 +20,7 @@ export function CapacityProgress({ waiting }: { waiting: boolean }) {
   );
   return (
     <div className={`${styles.line} ${styles.late}`} data-phase={phase}>
-      {phase === 'counting' && (
+      {phase === 'finding' && (
         <>
           <label htmlFor="capacity-progress">Counting</label>
           <progress id="capacity-progress" max={Math.max(1, total)} value={done} />

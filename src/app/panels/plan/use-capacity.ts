@@ -30,15 +30,6 @@ export function useCapacitySettings(family: Family): CapacitySettings {
   );
 }
 
-/** What the sections are counted from, the same value until a verdict changes. */
-export function useJudgedBlanks(family: Family): JudgedBlanks | null {
-  const fits = useStore(useSession().results, (s) => s.fits);
-  const judged = useMemo(() => judgedBlanks(family, fits), [family, fits]);
-  const key = JSON.stringify(judged);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: the same verdicts are the same question
-  return useMemo(() => judged, [key]);
-}
-
 /** Has the keys of a family counted as long as the component is there. */
 export function useCapacity(family: Family): ShownCapacity {
   const counting = countingOf(useSession());
@@ -60,16 +51,17 @@ export function useShownCapacity(family: Family): ShownCapacity {
   const settings = useCapacitySettings(family);
   const { rules } = settings;
   const faults = useMemo(() => ruleFaults(rules), [rules]);
-  const judged = useJudgedBlanks(family);
+  const fits = useStore(session.results, (s) => s.fits);
+  const judged = useMemo(() => judgedBlanks(family, fits), [family, fits]);
   const halted = useStore(session.results, (s) => isHalted(s.phase));
-  const { phase, counted } = useStore(countingOf(session).store, (s) => s);
+  const { phase, found } = useStore(countingOf(session).store, (s) => s);
   const waiting = judged !== null && judged.open > 0 && !halted;
   return {
     settings,
     faults,
     judged,
     waiting,
-    capacity: counted?.capacity ?? null,
-    current: phase === 'counted' && faults.length === 0 && !waiting,
+    capacity: found?.output ?? null,
+    current: phase === 'found' && faults.length === 0 && !waiting,
   };
 }

@@ -15,14 +15,47 @@ export interface JudgedBlanks {
   readonly open: number;
 }
 
-/** The blanks of a family, tools left out, with what they enter; null where nothing is judged or there is no keyway. */
+const latest = new WeakMap<Family, JudgedBlanks>();
+
+/**
+ * The blanks of a family, tools left out, with what they enter; the same value until a verdict changes.
+ *
+ * @returns null where nothing is judged or there is no keyway.
+ */
 export function judgedBlanks(family: Family, fits: KnownFits | null): JudgedBlanks | null {
-  if (!fits || fits.openings.length === 0) return null;
+  const judged = fits && readJudged(family, fits);
+  if (!judged) return null;
+  const before = latest.get(family);
+  if (before && isSameJudged(before, judged)) return before;
+  latest.set(family, judged);
+  return judged;
+}
+
+function readJudged(family: Family, fits: KnownFits): JudgedBlanks | null {
+  if (fits.openings.length === 0) return null;
   const blanks = new Set(family.profiles.filter(({ kind }) => kind === 'blank').map(({ id }) => id));
   const { entrants, openings, goesIn } = withEntrants(entryTable(fits), (id) => blanks.has(id));
   if (entrants.length === 0) return null;
   const open = goesIn.reduce((sum, row) => sum + row.filter((cell) => cell === null).length, 0);
   return { blanks: entrants, openings, goesIn: goesIn.map((row) => row.map((cell) => cell !== false)), open };
+}
+
+function isSameJudged(a: JudgedBlanks, b: JudgedBlanks): boolean {
+  return (
+    a.open === b.open &&
+    isSameList(a.blanks, b.blanks) &&
+    isSameList(a.openings, b.openings) &&
+    isSameEntry(a.goesIn, b.goesIn)
+  );
+}
+
+/** Whether the same blanks go into the same keyways, place by place. */
+export function isSameEntry(a: JudgedBlanks['goesIn'], b: JudgedBlanks['goesIn']): boolean {
+  return a.length === b.length && a.every((row, i) => isSameList(row, b[i]));
+}
+
+function isSameList<T>(a: readonly T[], b: readonly T[]): boolean {
+  return a === b || (a.length === b.length && a.every((one, i) => one === b[i]));
 }
 
 /** A section that is counted: its keyway and the blank that its keys are cut on. */
