@@ -16,6 +16,20 @@ export function randomFrom(seed: number): Random {
   };
 }
 
+/**
+ * The same things in another order, each order as likely.
+ *
+ * @source R. A. Fisher, F. Yates, Statistical Tables (1938), in R. Durstenfeld's form (1964), from memory.
+ */
+export function shuffled<T>(things: readonly T[], random: Random): T[] {
+  const order = [...things];
+  for (let i = order.length - 1; i > 0; i--) {
+    const k = Math.floor(random() * (i + 1));
+    [order[i], order[k]] = [order[k], order[i]];
+  }
+  return order;
+}
+
 /** What many draws of a quantity look like. */
 export interface Draws {
   readonly mean: number;

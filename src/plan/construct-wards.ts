@@ -1,4 +1,4 @@
-import type { Random } from '../fit/monte-carlo.ts';
+import { type Random, shuffled } from '../fit/monte-carlo.ts';
 import { choose } from './choose.ts';
 import { nestedCodes } from './nested-codes.ts';
 import { levelsOf, type RowGroup, rowTree } from './row-tree.ts';
@@ -117,11 +117,7 @@ function* coveringRest(start: WardSearch, random: Random): Generator<void, WardS
 /** Sets the wards of one site, by turns, to the depth at which least is lacking, as long as that helps. */
 function fillSite(search: WardSearch, site: number, random: Random): void {
   const { kernel, depths } = search.setting;
-  const order = Array.from({ length: kernel.rows }, (_, i) => i);
-  for (let i = order.length - 1; i > 0; i--) {
-    const k = Math.floor(random() * (i + 1));
-    [order[i], order[k]] = [order[k], order[i]];
-  }
+  const order = shuffled([...Array(kernel.rows).keys()], random);
   for (let round = 0; round < 6; round++) {
     let changed = false;
     for (const row of order) {

@@ -1,4 +1,4 @@
-import type { Random } from '../fit/monte-carlo.ts';
+import { type Random, shuffled } from '../fit/monte-carlo.ts';
 import { choose } from './choose.ts';
 import { partGroups } from './part-groups.ts';
 import { levelsOf, type RowGroup } from './row-tree.ts';
@@ -257,12 +257,4 @@ function allWithin(upper: Code, rank: number): Code[] {
   };
   walk([], rank);
   return found;
-}
-
-function shuffled<T>(list: T[], random: Random): T[] {
-  for (let i = list.length - 1; i > 0; i--) {
-    const k = Math.floor(random() * (i + 1));
-    [list[i], list[k]] = [list[k], list[i]];
-  }
-  return list;
 }

@@ -1,4 +1,4 @@
-import type { Random } from '../fit/monte-carlo.ts';
+import { type Random, shuffled } from '../fit/monte-carlo.ts';
 import type { Code } from './ward-code.ts';
 
 /** What grooves are chosen for. */
@@ -30,7 +30,7 @@ export function partGroups(input: PartInput): readonly Code[] {
   const parting = new Parting(input);
   for (let idle = 0; idle < PATIENCE; idle++) {
     const before = parting.lack;
-    for (const group of shuffledPlaces(sizes.length, random)) {
+    for (const group of shuffled([...sizes.keys()], random)) {
       if (isDone(parting.lack, sizes)) return parting.chosen;
       parting.chooseAnew(group, choices[group], random);
     }
@@ -119,13 +119,4 @@ function reachOfCode(code: Code, wards: readonly Code[], stops: number): Reach {
     if (above < stops) near.push(v);
   }
   return { within, near };
-}
-
-function shuffledPlaces(count: number, random: Random): number[] {
-  const places = Array.from({ length: count }, (_, i) => i);
-  for (let i = count - 1; i > 0; i--) {
-    const k = Math.floor(random() * (i + 1));
-    [places[i], places[k]] = [places[k], places[i]];
-  }
-  return places;
 }

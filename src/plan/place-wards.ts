@@ -1,5 +1,5 @@
 import type { BladeLimits } from '../family/plan.ts';
-import { type Random, randomFrom } from '../fit/monte-carlo.ts';
+import { randomFrom, shuffled } from '../fit/monte-carlo.ts';
 import type { GrooveSide } from '../profile/profile.ts';
 import type { AccessTable } from './access-table.ts';
 import { gapAllRound, type PlanGap } from './plan-gap.ts';
@@ -99,15 +99,6 @@ function spread(order: readonly number[], count: number): number[] {
   const step = order.length / Math.max(1, count);
   const first = Array.from({ length: count }, (_, i) => Math.floor(i * step));
   return [...first, ...order.filter((i) => !first.includes(i))];
-}
-
-function shuffled(order: readonly number[], random: Random): number[] {
-  const items = [...order];
-  for (let i = items.length - 1; i > 0; i--) {
-    const k = Math.floor(random() * (i + 1));
-    [items[i], items[k]] = [items[k], items[i]];
-  }
-  return items;
 }
 
 function scored(task: Task, order: readonly number[], count: number): Scored {

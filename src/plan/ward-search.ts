@@ -1,4 +1,4 @@
-import type { Random } from '../fit/monte-carlo.ts';
+import { type Random, shuffled } from '../fit/monte-carlo.ts';
 import type { Kernel } from './reduce-table.ts';
 
 /** What stays as it is while wards are searched. */
@@ -229,11 +229,7 @@ export class WardSearch {
   /** Lowers every ward as far as all pairs stay stopped, those first that nothing needs. Only where nothing is lacking. */
   trim(random: Random): void {
     const places = Array.from(this.wards, (_, place) => place).filter((place) => this.wards[place] > 0);
-    for (let i = places.length - 1; i > 0; i--) {
-      const k = Math.floor(random() * (i + 1));
-      [places[i], places[k]] = [places[k], places[i]];
-    }
-    for (const place of places) {
+    for (const place of shuffled(places, random)) {
       const [row, site] = [Math.floor(place / this.sites), place % this.sites];
       while (this.wards[place] > 0 && this.growth(row, site, this.wards[place] - 1) <= 0)
         this.set(row, site, this.wards[place] - 1);

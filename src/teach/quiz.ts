@@ -1,6 +1,6 @@
 import { entrantsOf, openingsOf } from '../family/family.ts';
 import type { Fit, Verdict } from '../fit/fit.ts';
-import { type Random, randomFrom } from '../fit/monte-carlo.ts';
+import { randomFrom, shuffled } from '../fit/monte-carlo.ts';
 import { outlineKey } from '../profile/outline-key.ts';
 import type { TeachingKnowledge } from './teaching-knowledge.ts';
 
@@ -96,20 +96,6 @@ function take(chosen: Candidate[], from: readonly Candidate[], count: number): v
     const at = left.findIndex((candidate) => uses(candidate) === least);
     chosen.push(...left.splice(at, 1));
   }
-}
-
-/**
- * The same things in another order, each order as likely.
- *
- * @source R. A. Fisher, F. Yates, Statistical Tables (1938), in R. Durstenfeld's form (1964), from memory.
- */
-function shuffled<T>(things: readonly T[], random: Random): T[] {
-  const order = [...things];
-  for (let i = order.length - 1; i > 0; i--) {
-    const k = Math.floor(random() * (i + 1));
-    [order[i], order[k]] = [order[k], order[i]];
-  }
-  return order;
 }
 
 /** What was answered; one that says "enters" of a tight pair is right, since it goes in. */
