@@ -66,20 +66,6 @@ function endOf(layers: readonly (readonly number[])[]): number | null {
   return empty < 0 ? null : empty - 1;
 }
 
-/**
- * Counts the bittings that keep the rules, exactly, without a pause.
- *
- * @param rules sound ones.
- * @check tests/outside/key-changes.test.ts
- */
-export function countBittings(rules: BittingRules): BittingCount {
-  const steps = countingBittings(rules);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
-}
-
 /** States between two looks of whoever runs the count. */
 const STRIDE = 4096;
 

@@ -67,20 +67,6 @@ export function* findingExclusiveSections(
   return answer(pairs, best, best.length);
 }
 
-/**
- * The largest set of keyways that really exclude each other, found without a pause.
- *
- * @param goesIn `goesIn[blank][keyway]`.
- * @check tests/laws/exclusive-sections.test.ts
- */
-export function exclusiveSections(goesIn: readonly (readonly boolean[])[]): ExclusiveSections {
-  const steps = findingExclusiveSections(goesIn);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
-}
-
 function answer(pairs: readonly OwnBlank[], nodes: readonly number[], atMost: number): ExclusiveSections {
   const chosen = nodes.map((node) => pairs[node]).sort((a, b) => a.keyway - b.keyway);
   return { pairs: chosen, atMost };

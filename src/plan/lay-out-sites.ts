@@ -18,8 +18,6 @@ export interface SitePlace {
 export interface Arranged {
   readonly places: readonly SitePlace[];
   readonly arrangement: Arrangement;
-  /** From a place on the left to the next higher one on the right, where both faces have the same steps; nanometres. */
-  readonly offset: number;
   /** The thinnest web of a blade that has every groove at full depth, nanometres. */
   readonly web: number;
 }
@@ -78,14 +76,14 @@ function faceHeights(blade: BladeLimits, gap: PlanGap, offset: number): number[]
 
 function onOneFace(blade: BladeLimits, side: GrooveSide, heights: readonly number[]): Arranged {
   const places = heights.map((bottom) => ({ side, bottom }));
-  return { places, arrangement: 'one-face', offset: 0, web: blade.thickness - blade.grooveDepth };
+  return { places, arrangement: 'one-face', web: blade.thickness - blade.grooveDepth };
 }
 
 function arrangedAt(blade: BladeLimits, gap: PlanGap, apart: number, eighths: number): Arranged {
   const { places, offset, all } = placesAt(blade, gap, apart, eighths);
   const whole = offset === 0 ? 'level' : 'staggered';
   const arrangement = places.length < all ? 'thinned' : whole;
-  return { places, arrangement, offset, web: webOf(blade, places) };
+  return { places, arrangement, web: webOf(blade, places) };
 }
 
 /** The places with the right face so many eighths of a step higher, and how many there are before any is left out. */

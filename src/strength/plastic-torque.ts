@@ -34,19 +34,10 @@ const MOST_CELLS = 60_000;
  * such planes over all stretches that may be nearest is concave, so its integral is at least the mean of its corner values; of two planes it is taken exactly.
  * Triangles whose two bounds differ most are split in four until the sum is close enough.
  *
- * @param aim distance of the bounds, as a share of the torque.
- * @returns mm^3. With arcs, `below` is that of the polygon inside and `above` that of the polygon outside.
  * @accuracy rounding; the bounds enclose the truth.
  * @source A. Nadai's sand heap; A. Nadai, "Theory of Flow and Fracture of Solids", vol. 1, 1950 (from memory).
  * @check tests/outside/plastic-torque.test.ts
  */
-export function plasticTorque(mesh: SectionMesh, hasArcs: boolean, aim = 2e-3): Bounds {
-  const heap = new SandHeap(mesh, hasArcs);
-  while (heap.refine(aim));
-  return heap.torque;
-}
-
-/** The heap of {@link plasticTorque}, closed in on by rounds. */
 export class SandHeap {
   private readonly inner: Roof;
   private readonly outer: Roof;
@@ -56,12 +47,16 @@ export class SandHeap {
     this.outer = hasArcs ? new Roof(mesh, 'outer') : this.inner;
   }
 
-  /** The bounds as they are known now; see {@link plasticTorque}. */
+  /** The bounds as they are known now, mm^3. With arcs, `below` is that of the polygon inside and `above` that of the polygon outside. */
   get torque(): Bounds {
     return { below: 2 * this.inner.sums.below, above: 2 * this.outer.sums.above };
   }
 
-  /** One round of splitting; false where the bounds are as close as asked, or there is no end to it. */
+  /**
+   * One round of splitting; false where the bounds are as close as asked, or there is no end to it.
+   *
+   * @param aim distance of the bounds, as a share of the torque.
+   */
   refine(aim: number): boolean {
     return this.inner.refine(aim) || (this.outer !== this.inner && this.outer.refine(aim));
   }

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { exclusiveSections } from '../../src/capacity/exclusive-sections.ts';
+import { findingExclusiveSections } from '../../src/capacity/exclusive-sections.ts';
+import { finish } from '../kit/traced.ts';
 
 const tables = fc
   .record({ blanks: fc.integer({ min: 1, max: 6 }), keyways: fc.integer({ min: 1, max: 6 }) })
@@ -29,7 +30,7 @@ function largest(goesIn: readonly (readonly boolean[])[]): number {
 test('no choice of keyways and blanks is larger, and the one told is one', () => {
   fc.assert(
     fc.property(tables, (goesIn) => {
-      const { pairs, atMost } = exclusiveSections(goesIn);
+      const { pairs, atMost } = finish(findingExclusiveSections(goesIn));
       expect(pairs.length).toBe(largest(goesIn));
       expect(atMost).toBe(pairs.length);
       for (const a of pairs) for (const b of pairs) expect(goesIn[a.blank][b.keyway]).toBe(a.keyway === b.keyway);

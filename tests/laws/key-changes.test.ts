@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { BittingRules } from '../../src/capacity/bitting-rules.ts';
-import { countBittings } from '../../src/capacity/count-bittings.ts';
+import { countingBittings } from '../../src/capacity/count-bittings.ts';
+import { finish } from '../kit/traced.ts';
 
 /** Small systems with every rule there is, alone and together. */
 const smallRules: fc.Arbitrary<BittingRules> = fc
@@ -60,7 +61,7 @@ test('the count is that of all bittings tried one by one, and the nth is the nth
   fc.assert(
     fc.property(smallRules, fc.nat(), (rules, pick) => {
       const all = listed(rules);
-      const counted = countBittings(rules);
+      const counted = finish(countingBittings(rules));
       expect(counted.bittings).toBe(BigInt(all.length));
       if (all.length === 0) return;
       const number = pick % all.length;
@@ -82,7 +83,7 @@ test('the same bittings read from the tip are as many', () => {
         parity: row(rules.parity, 'even'),
         master: rules.master && [...rules.master].reverse(),
       };
-      expect(countBittings(turned).bittings).toBe(countBittings(rules).bittings);
+      expect(finish(countingBittings(turned)).bittings).toBe(finish(countingBittings(rules)).bittings);
     }),
     { numRuns: 100 },
   );

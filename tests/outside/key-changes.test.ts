@@ -9,7 +9,8 @@
 // Two-step progression: all depths of one parity are half as many depths under half the maximum, so the rows hold.
 import { expect, test } from 'vitest';
 import { type BittingRules, USUAL_RULES } from '../../src/capacity/bitting-rules.ts';
-import { countBittings } from '../../src/capacity/count-bittings.ts';
+import { countingBittings } from '../../src/capacity/count-bittings.ts';
+import { finish } from '../kit/traced.ts';
 
 /** b, m, the entry, terms for n = 4 to 7. */
 const ROWS: readonly [number, number, string | null, readonly number[]][] = [
@@ -51,7 +52,7 @@ const ROWS: readonly [number, number, string | null, readonly number[]][] = [
 ];
 
 const count = (change: Partial<BittingRules>) =>
-  countBittings({ ...USUAL_RULES, maximumAdjacent: null, ...change }).bittings;
+  finish(countingBittings({ ...USUAL_RULES, maximumAdjacent: null, ...change })).bittings;
 
 test.each(ROWS)('base %i, neighbours at most %i apart (%s)', (depths, maximumAdjacent, _entry, terms) => {
   const counted = [4, 5, 6, 7].map((chambers) => count({ chambers, depths, maximumAdjacent }));

@@ -65,12 +65,6 @@ export function putPlan(file: FamilyFile, plan: PlanFile): FamilyFile {
   return plan === file.plan ? file : { ...file, plan };
 }
 
-/** The family without a plan; its sections stay. */
-export function dropPlan(file: FamilyFile): FamilyFile {
-  const { plan: _, ...rest } = file;
-  return rest;
-}
-
 /** What a plan asks for besides its areas and holders. */
 export type PlanOptions = Pick<Plan, 'baseBlanks' | 'allSection' | 'reserve' | 'stops' | 'depths'>;
 

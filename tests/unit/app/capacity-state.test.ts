@@ -8,11 +8,12 @@ import {
 import { settled, toggleDepth, toggleDepthEverywhere } from '../../../src/app/state/plan/capacity-state.ts';
 import { ruleFaults, USUAL_RULES } from '../../../src/capacity/bitting-rules.ts';
 import type { Capacity } from '../../../src/capacity/capacity.ts';
-import { exclusiveSections } from '../../../src/capacity/exclusive-sections.ts';
+import { findingExclusiveSections } from '../../../src/capacity/exclusive-sections.ts';
 import { judgeEntryTable } from '../../../src/family/judge-entry-table.ts';
 import type { KnownFits } from '../../../src/family/known-fits.ts';
 import type { Fit } from '../../../src/fit/fit.ts';
 import { demoFamily } from '../../kit/demo-family.ts';
+import { finish } from '../../kit/traced.ts';
 
 test('rules follow the number of chambers and of depths', () => {
   const rules = { ...USUAL_RULES, master: [1, 2, 3, 4, 5, 9], excluded: [[9], [], [], [], [], [0, 8]] };
@@ -50,7 +51,7 @@ test('the ten sections of the demo exclude each other; group and all-section bla
   const judged = judgedBlanks(family, judgedDemo());
   if (!judged) throw new Error('nothing judged');
   expect(judged.blanks).not.toContain('strip-055');
-  const capacity = { sections: exclusiveSections(judged.goesIn) } as Capacity;
+  const capacity = { sections: finish(findingExclusiveSections(judged.goesIn)) } as Capacity;
   const counted = countedSections(family, capacity, judged, 6);
   expect(counted.length).toBe(10);
   expect(counted[0].keyway.section).toBe(counted[0].blank.section);
@@ -70,7 +71,7 @@ test('what is not judged counts as going in, and a family without keyways has no
   const open = { ...fits, fits: fits.fits.map((row) => row.map(() => undefined)) };
   const judged = judgedBlanks(family, open);
   expect(judged?.open).toBe(160);
-  expect(exclusiveSections(judged?.goesIn ?? []).pairs.length).toBe(1);
+  expect(finish(findingExclusiveSections(judged?.goesIn ?? [])).pairs.length).toBe(1);
   expect(judgedBlanks(family, { ...fits, openings: [] })).toBeNull();
   expect(judgedBlanks(family, null)).toBeNull();
 });

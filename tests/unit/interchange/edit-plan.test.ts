@@ -12,7 +12,6 @@ import {
 import {
   addHolder,
   deleteHolders,
-  dropPlan,
   emptyPlan,
   moveHolder,
   renameHolder,
@@ -160,5 +159,4 @@ test('options and limits of the blade are written in the units of the file, fiel
   file = sound(setBladeLimits(file, { thickness: 2_540_000, flank: Math.PI / 12, sides: 'left' }));
   expect(file.plan).toMatchObject({ colour: 'green', reserve: 8, baseBlanks: false });
   expect(file.plan?.blade).toMatchObject({ thickness: 0.1, flankDeg: 15, sides: 'left', height: plan.blade.height });
-  expect(dropPlan(file)).not.toHaveProperty('plan');
 });
