@@ -33,14 +33,6 @@ export interface MaterialVerdict<M extends YieldRange> {
   readonly verdict: TorqueVerdict;
 }
 
-/**
- * Torque that a key is to resist and still be usable, newton metres; `shared/materials.json` tells how sure it is.
- *
- * @source a public summary of EN 1303:2015, category of use grade 1, read second hand: check the standard before quoting it.
- * @check tests/unit/app/strength-words.test.ts
- */
-export const USE_TEST_NM = 2.5;
-
 /** Shear yield over tensile yield by von Mises. */
 const VON_MISES = 1 / Math.sqrt(3);
 
@@ -94,13 +86,13 @@ export function torqueVerdict(
 /**
  * Every material with what a blade of it bears, and how it takes a torque; in the order given.
  *
- * @param torqueNm newton metres; that of the published use test unless given.
+ * @param torqueNm newton metres.
  * @check tests/unit/strength/torque-limits.test.ts
  */
 export function materialsThatDo<M extends YieldRange>(
   section: SectionStrength,
   materials: readonly M[],
-  torqueNm = USE_TEST_NM,
+  torqueNm: number,
 ): MaterialVerdict<M>[] {
   return materials.map((material) => {
     const limits = torqueLimits(section, material);

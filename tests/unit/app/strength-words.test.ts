@@ -14,9 +14,8 @@ import {
   torqueText,
   verdictSentence,
 } from '../../../src/app/state/plan/strength-words.ts';
-import { findMaterial, USE_TORQUE } from '../../../src/strength/materials.ts';
+import { findMaterial } from '../../../src/strength/materials.ts';
 import type { SectionStrength } from '../../../src/strength/strength.ts';
-import { USE_TEST_NM } from '../../../src/strength/torque-limits.ts';
 
 const material = (id: string) => {
   const found = findMaterial(id);
@@ -59,5 +58,3 @@ test('verdicts, sharp corners and ratios in words', () => {
   expect(sharpText({ ...sharp, sharpCorners: [] }, String)).toBe('');
   expect([ratioText(2, 1), ratioText(1, 1.001), ratioText(1, 0)]).toEqual(['× 2.00', 'the same', '–']);
 });
-
-test('the torque of the table of materials is that of the limits', () => expect(USE_TORQUE.nm).toBe(USE_TEST_NM));
