@@ -2,6 +2,7 @@ import { choose } from './choose.ts';
 import { largeClique } from './large-clique.ts';
 import type { SiteBound } from './ward-plan.ts';
 import type { SearchSetting } from './ward-search.ts';
+import { largestRank } from './widest-antichain.ts';
 
 /** A number of sites that no plan can do with less, and what shows it. */
 export interface LowerBound {
@@ -21,13 +22,7 @@ const MOST = 60;
  * @check tests/outside/ward-sites.test.ts
  */
 export function antichainCapacity(sites: number, depths: number): number {
-  let ranks = [1];
-  for (let s = 0; s < sites; s++) {
-    const next = new Array<number>(ranks.length + depths).fill(0);
-    for (const [rank, count] of ranks.entries()) for (let d = 0; d <= depths; d++) next[rank + d] += count;
-    ranks = next;
-  }
-  return ranks[Math.floor(ranks.length / 2)];
+  return largestRank({ levels: new Array<number>(sites).fill(depths) });
 }
 
 /**
