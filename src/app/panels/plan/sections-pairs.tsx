@@ -1,5 +1,5 @@
 // biome-ignore-all lint/a11y/useSemanticElements: rows and cells are placed one by one, out of a table's flow, and most are not there
-import { type KeyboardEvent, type MouseEvent, memo, useEffect, useMemo, useRef } from 'react';
+import { type KeyboardEvent, type MouseEvent, memo, useLayoutEffect, useMemo, useRef } from 'react';
 import { wantedOf } from '../../state/plan/sections-rows.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { placeAfter } from '../../state/tiers/matrix-keys.ts';
@@ -131,7 +131,8 @@ function usePairsHands(
 /** Gives the picked cell the focus after a key or a press led to it. */
 function useFocusAfter(grid: React.RefObject<HTMLElement | null>) {
   const wants = useRef(false);
-  useEffect(() => {
+  // In the same commit as the new pick: a later effect of the commit before would take the wish for its own.
+  useLayoutEffect(() => {
     if (!wants.current) return;
     const cell = grid.current?.querySelector<HTMLElement>('[data-pair][tabindex="0"]');
     if (!cell) return;
