@@ -11,21 +11,22 @@ import { useSession, useStore } from '../use-store.ts';
 import { usePlanStrength } from './plan-strength-line.tsx';
 import styles from './print-preview.module.css';
 import { PrintedSheet } from './printed-sheet.tsx';
-import { type FoundSections, useFoundSections } from './use-sections.ts';
+import type { FoundSections } from './use-sections.ts';
 import { useStrengthSettings } from './use-strength.ts';
 
 interface PrintPreviewProps {
   readonly family: Family;
   readonly question: SectionsQuestion;
+  readonly found: FoundSections | null;
   readonly choice: PrintChoice;
 }
 
 /** The sheet as it will be printed, with its scale, and the key that prints it; it stands in place of the tables. */
-export function PrintPreview({ family, question, choice }: PrintPreviewProps) {
+export function PrintPreview({ family, question, found, choice }: PrintPreviewProps) {
   const session = useSession();
   const look = sectionsLookOf(session);
   const units = useStore(session.settings, (s) => s.units);
-  const source = usePrintSource(family, choice);
+  const source = usePrintSource(found, choice);
   const first = useRef<HTMLButtonElement>(null);
   useEffect(() => first.current?.focus(), []);
   const sheet = useMemo(
@@ -89,10 +90,9 @@ function usePrintedStrength(family: Family, sheet: PrintedPlan | null): PrintedS
 }
 
 /** What is printed, as it is wished for or as it is there. */
-function usePrintSource(family: Family, choice: PrintChoice): PrintSource | null {
+function usePrintSource(sections: FoundSections | null, choice: PrintChoice): PrintSource | null {
   const { documents, results, guard: guards } = useSession();
   const guard = useStore(guards, (s) => s);
-  const sections: FoundSections | null = useFoundSections(family);
   const found = sections?.found ?? null;
   const document = useStore(documents, (s) => s.document);
   const fits = useStore(results, (s) => s.fits);

@@ -51,7 +51,14 @@ export function SectionsKeys({ family, found }: SectionsKeysProps) {
       >
         Print…
       </button>
-      {taking && <TakeSectionsSheet family={family} confirmed={taking} onClose={() => setTaking(null)} />}
+      {taking && (
+        <TakeSectionsSheet
+          family={family}
+          confirmed={taking}
+          drawn={found?.drawn ?? null}
+          onClose={() => setTaking(null)}
+        />
+      )}
     </div>
   );
 }

@@ -1,9 +1,10 @@
 import { useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
-import type { ConfirmedPlan } from '../../state/plan/drawn-sections.ts';
+import type { ConfirmedPlan, DrawnSections } from '../../state/plan/drawn-sections.ts';
 import { countWord } from '../../state/plan/sections-words.ts';
 import { BEFORE_PLAN, type TakingCounts, takeSections, takingCounts } from '../../state/plan/taking-sections.ts';
+import { FaultList } from '../fault-list.tsx';
 import { TickField } from '../form-fields.tsx';
 import { ModalSheet } from '../modal-sheet.tsx';
 import { useSession } from '../use-store.ts';
@@ -13,14 +14,16 @@ import { someOf, useChangedSince } from './taken-line.tsx';
 interface TakeSectionsSheetProps {
   readonly family: Family;
   readonly confirmed: ConfirmedPlan;
+  /** The sections of the plan as it is now; null while they are not drawn. */
+  readonly drawn: DrawnSections | null;
   onClose(): void;
 }
 
 /** Asks what becomes of the other sections, and takes those of the plan. */
-export function TakeSectionsSheet({ family, confirmed, onClose }: TakeSectionsSheetProps) {
+export function TakeSectionsSheet({ family, confirmed, drawn, onClose }: TakeSectionsSheetProps) {
   const session = useSession();
   const [counts] = useState(() => takingCounts(session, confirmed));
-  const changed = useChangedSince(family);
+  const changed = useChangedSince(drawn);
   const [keepOthers, setKeepOthers] = useState(true);
   const [rename, setRename] = useState(counts.namesakes > 0);
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
@@ -55,16 +58,8 @@ export function TakeSectionsSheet({ family, confirmed, onClose }: TakeSectionsSh
           </p>
         )}
         {counts.others > 0 && <KeptSections {...{ counts, keepOthers, setKeepOthers, rename, setRename }} />}
-        {faults.length > 0 && (
-          <ul role="alert" className={styles.faults}>
-            {faults.map(({ path, what, cure }) => (
-              <li key={path + what}>
-                {path}: {what}. {cure}
-              </li>
-            ))}
-          </ul>
-        )}
       </div>
+      <FaultList faults={faults} />
     </ModalSheet>
   );
 }

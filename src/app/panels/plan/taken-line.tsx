@@ -1,24 +1,24 @@
 import { useMemo } from 'react';
-import type { Family } from '../../../family/family.ts';
+import type { DrawnSections } from '../../state/plan/drawn-sections.ts';
 import type { SectionsQuestion } from '../../state/plan/sections-question.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { countWord } from '../../state/plan/sections-words.ts';
 import { changedSince, type TakenStanding, takenStanding, type WrongPair } from '../../state/plan/taken-standing.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './taken-line.module.css';
-import { useFoundSections } from './use-sections.ts';
 
 interface TakenLineProps {
-  readonly family: Family;
   readonly question: SectionsQuestion;
+  /** The sections of the plan as it is now; null while they are not drawn. */
+  readonly drawn: DrawnSections | null;
 }
 
 /** How the planned sections that the family holds stand to its plan as it is now. */
-export function TakenLine({ family, question }: TakenLineProps) {
+export function TakenLine(props: TakenLineProps) {
   const session = useSession();
-  const standing = useTakenStanding(family, question);
+  const standing = useTakenStanding(props);
   const said = useStore(sectionsLookOf(session), (s) => s.said);
-  const changed = useChangedSince(family);
+  const changed = useChangedSince(props.drawn);
   const words = changed.length > 0 ? changedWords(changed) : standingWords(standing);
   if (words === '' && said === '') return null;
   const isOld = standing.kind === 'outdated';
@@ -35,10 +35,9 @@ export function TakenLine({ family, question }: TakenLineProps) {
 }
 
 /** See {@link changedSince}. */
-export function useChangedSince(family: Family): readonly string[] {
+export function useChangedSince(drawn: DrawnSections | null): readonly string[] {
   const { documents } = useSession();
   const document = useStore(documents, (s) => s.document);
-  const drawn = useFoundSections(family)?.drawn ?? null;
   return useMemo(() => (document ? changedSince(document, drawn) : []), [document, drawn]);
 }
 
@@ -47,11 +46,10 @@ function changedWords(names: readonly string[]): string {
 }
 
 /** See {@link takenStanding}. */
-export function useTakenStanding(family: Family, question: SectionsQuestion): TakenStanding {
+function useTakenStanding({ question, drawn }: TakenLineProps): TakenStanding {
   const { documents, results } = useSession();
   const document = useStore(documents, (s) => s.document);
   const fits = useStore(results, (s) => s.fits);
-  const drawn = useFoundSections(family)?.drawn ?? null;
   return useMemo(
     () => (document ? takenStanding(document, question, drawn, fits) : { kind: 'none' }),
     [document, question, drawn, fits],

@@ -17,9 +17,10 @@ export function usePlanPair(found: FoundSections | null): PlanPairNow | null {
   const { doors } = useSession();
   const { section, blank } = useSectionsLook(found);
   const drawn = found?.drawn ?? null;
+  const access = found?.question.access ?? null;
   const pair = useMemo(
-    () => (found && drawn ? drawnPair(drawn, found.question.access, section, blank) : null),
-    [found, drawn, section, blank],
+    () => (access && drawn ? drawnPair(drawn, access, section, blank) : null),
+    [access, drawn, section, blank],
   );
   const gap = found?.question.gap;
   const fit = useMemo(() => {

@@ -20,7 +20,7 @@ export function SectionsSheet({ family }: { family: Family }) {
   const { printing, taking } = useStore(sectionsLookOf(useSession()), (s) => s);
   useWatch(printing === null && taking === null);
   if (!question) return <SectionsNoPlan family={family} />;
-  if (printing) return <PrintPreview family={family} question={question} choice={printing} />;
+  if (printing) return <PrintPreview family={family} question={question} found={found} choice={printing} />;
   return (
     <div className={styles.sheet} data-plan-sections={found ? 'found' : 'none'}>
       <div className={styles.top}>
@@ -34,7 +34,7 @@ export function SectionsSheet({ family }: { family: Family }) {
         <SectionsOptions plan={question.plan} />
       </div>
       <SectionsProgress />
-      <TakenLine family={family} question={question} />
+      <TakenLine question={question} drawn={found?.drawn ?? null} />
       {found && <SectionsNearest found={found} />}
       {found && <SectionsBody family={family} found={found} />}
       <SearchProgress />
