@@ -2,6 +2,7 @@ import type { Family } from '../../../family/family.ts';
 import { type DrawingImport, isReady, isSound, tickedLoops } from '../../state/exchange/import-state.ts';
 import type { Importing, IncomingFile } from '../../state/exchange/importing.ts';
 import { editedProfile } from '../../state/selection-state.ts';
+import { FaultList } from '../fault-list.tsx';
 import { ModalSheet } from '../modal-sheet.tsx';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './import-dialog.module.css';
@@ -65,20 +66,6 @@ function Notes({ now }: { now: DrawingImport }) {
       </ul>
       {notes.length > 60 && <p>and {notes.length - 60} more</p>}
     </section>
-  );
-}
-
-/** Why the answer could not be carried out. */
-export function FaultList({ faults }: { faults: readonly { path: string; what: string; cure: string }[] }) {
-  if (faults.length === 0) return null;
-  return (
-    <ul className={styles.faults} role="alert">
-      {faults.slice(0, 5).map(({ path, what, cure }) => (
-        <li key={`${path} ${what}`}>
-          <b>{path}</b>: {what}. {cure}
-        </li>
-      ))}
-    </ul>
   );
 }
 

@@ -4,10 +4,10 @@ import type { MergeChoice, MergeRow, MergeStanding } from '../../../interchange/
 import { keepOf } from '../../keep/keep-state.ts';
 import type { FamilyImport } from '../../state/exchange/import-state.ts';
 import type { Importing, IncomingFile } from '../../state/exchange/importing.ts';
+import { FaultList } from '../fault-list.tsx';
 import { ModalSheet } from '../modal-sheet.tsx';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './import-dialog.module.css';
-import { FaultList } from './import-drawing.tsx';
 import { countWords } from './import-words.ts';
 
 interface ImportFamilyProps {

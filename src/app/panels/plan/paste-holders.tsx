@@ -1,11 +1,10 @@
-import { useDeferredValue, useId, useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import type { HoldersRead } from '../../../interchange/csv/read-holders.ts';
 import { counted, type Refusal, takeTable } from '../../state/plan/access-editing.ts';
 import { accessLookOf } from '../../state/plan/access-state.ts';
-import { FaultList } from '../exchange/import-drawing.tsx';
 import { ChoiceField, TickField } from '../form-fields.tsx';
-import { ModalSheet } from '../modal-sheet.tsx';
-import styles from '../tiers/claims-paste.module.css';
+import styles from '../paste-table-sheet.module.css';
+import { PasteTableSheet, RowFaults } from '../paste-table-sheet.tsx';
 import { useSession, useStore } from '../use-store.ts';
 
 /** So many rows are shown of what was understood. */
@@ -21,6 +20,9 @@ or a matrix:
 Porter	x	x
 Librarian		x`;
 
+const NOTES =
+  'Ticks: x, 1, yes or ✓ where the blank must enter; * or ? where it is free; 0, - or nothing where it must not. An area in a group is written with it, “North / Hall”. Formulas are not worked out.';
+
 /** A table of holders before it is taken: what it says, which areas are new, what is left out. */
 export function PasteHolders() {
   const session = useSession();
@@ -34,35 +36,19 @@ export function PasteHolders() {
     if (read?.ok) setRefusal(takeTable(session, read, addAreas));
   };
   return (
-    <ModalSheet
-      large
+    <PasteTableSheet
       title="Paste a table of holders and areas"
+      text={table.text}
+      onText={table.setText}
+      how={HOW}
+      notes={NOTES}
+      foot={footWords(read)}
+      main={{ label: 'Take the table', disabled: !isGood, press: add }}
+      refusal={refusal}
       onClose={close}
-      foot={
-        <>
-          <p role="status" className={styles.count}>
-            {footWords(read)}
-          </p>
-          <button type="button" className="key" onClick={close}>
-            Cancel
-          </button>
-          <button type="button" className={`key ${styles.main}`} disabled={!isGood} onClick={add}>
-            Take the table
-          </button>
-        </>
-      }
     >
-      <div className={styles.sheet}>
-        <div className={styles.left}>
-          <TableText text={table.text} onChange={table.setText} />
-        </div>
-        <section className={styles.right} aria-label="What was understood">
-          {read && <Understood table={table} read={read} />}
-          {!read && <p className={styles.note}>What is understood of it is shown here, before anything is added.</p>}
-        </section>
-      </div>
-      <FaultList faults={refusal ?? []} />
-    </ModalSheet>
+      {read && <Understood table={table} read={read} />}
+    </PasteTableSheet>
   );
 }
 
@@ -87,43 +73,13 @@ function useTable() {
 
 type Table = ReturnType<typeof useTable>;
 
-function TableText({ text, onChange }: { text: string; onChange(text: string): void }) {
-  const id = useId();
-  return (
-    <>
-      <label htmlFor={id} className={styles.label}>
-        The table: from a spreadsheet, or CSV with commas, semicolons or tabs
-      </label>
-      <textarea
-        id={id}
-        data-first
-        className={styles.text}
-        spellCheck={false}
-        value={text}
-        placeholder={HOW}
-        onChange={(event) => onChange(event.target.value)}
-      />
-      <p className={styles.note}>
-        Ticks: x, 1, yes or ✓ where the blank must enter; * or ? where it is free; 0, - or nothing where it must not. An
-        area in a group is written with it, “North / Hall”. Formulas are not worked out.
-      </p>
-    </>
-  );
-}
-
 const ROWS = [
   ['holders', 'holders'],
   ['areas', 'areas'],
 ] as const;
 
 function Understood({ table, read }: { table: Table; read: HoldersRead }) {
-  if (!read.ok)
-    return (
-      <section className={styles.part} role="alert">
-        <h3>It cannot be read as holders and areas</h3>
-        <Faults faults={read.faults} />
-      </section>
-    );
+  if (!read.ok) return <RowFaults alert title="It cannot be read as holders and areas" faults={read.faults} />;
   return (
     <>
       <section className={styles.part}>
@@ -144,13 +100,11 @@ function Understood({ table, read }: { table: Table; read: HoldersRead }) {
       </section>
       {table.unknown.length > 0 && <Unknown table={table} />}
       {read.leftOut > 0 && (
-        <section className={styles.part}>
-          <h3>{counted(read.leftOut, read.form === 'list' ? 'row' : 'cell')} left out</h3>
-          <Faults faults={read.faults} />
-          {read.leftOut > read.faults.length && (
-            <p className={styles.note}>and {read.leftOut - read.faults.length} more</p>
-          )}
-        </section>
+        <RowFaults
+          title={`${counted(read.leftOut, read.form === 'list' ? 'row' : 'cell')} left out`}
+          faults={read.faults}
+          count={read.leftOut}
+        />
       )}
     </>
   );
@@ -169,18 +123,6 @@ function Unknown({ table }: { table: Table }) {
       </p>
       <TickField label="Add them; otherwise what is said of them is left out" value={addAreas} onChange={setAddAreas} />
     </section>
-  );
-}
-
-function Faults({ faults }: { faults: HoldersRead['faults'] }) {
-  return (
-    <ul className={styles.faults}>
-      {faults.map(({ path, what, cure }) => (
-        <li key={`${path} ${what}`}>
-          <b>{path}</b> {what}. {cure}
-        </li>
-      ))}
-    </ul>
   );
 }
 

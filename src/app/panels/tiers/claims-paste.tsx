@@ -1,4 +1,4 @@
-import { useDeferredValue, useId, useMemo, useState } from 'react';
+import { useDeferredValue, useMemo, useState } from 'react';
 import type { Claim } from '../../../family/claim.ts';
 import type { Family } from '../../../family/family.ts';
 import type { ClaimsRead } from '../../../interchange/csv/read-claims.ts';
@@ -13,14 +13,11 @@ import {
 } from '../../state/tiers/claims-names.ts';
 import { endIncoming, type IncomingClaims } from '../../state/tiers/claims-state.ts';
 import { claimLine } from '../../state/tiers/claims-words.ts';
-import { FaultList } from '../exchange/import-drawing.tsx';
 import { TextField, TickField } from '../form-fields.tsx';
-import { ModalSheet } from '../modal-sheet.tsx';
+import styles from '../paste-table-sheet.module.css';
+import { PasteTableSheet, RowFaults } from '../paste-table-sheet.tsx';
 import { useSession, useStore } from '../use-store.ts';
-import styles from './claims-paste.module.css';
-
-/** A longer text is not shown in a field. */
-const MOST_SHOWN_TEXT = 60_000;
+import own from './claims-paste.module.css';
 
 /** So many rows are shown of what was understood. */
 const MOST_SHOWN_ROWS = 6;
@@ -37,6 +34,9 @@ or a matrix:
 Heron	x	-
 Smew	-	x`;
 
+const NOTES =
+  'For what is said write yes or no, x or -, 1 or 0, enters or blocked. An empty cell of a matrix says nothing. Formulas are not worked out.';
+
 /** A table of claims before it is taken: what form it has, what it says, what is wrong, which names are not known. */
 export function ClaimsPaste({ family, incoming }: { family: Family; incoming: IncomingClaims }) {
   const session = useSession();
@@ -50,35 +50,19 @@ export function ClaimsPaste({ family, incoming }: { family: Family; incoming: In
   };
   const { read, claims, fresh } = table;
   return (
-    <ModalSheet
-      large
+    <PasteTableSheet
       title={incoming.name ? `Claims from ${incoming.name}` : 'Paste a table of claims'}
+      text={table.text}
+      onText={table.setText}
+      how={HOW}
+      notes={NOTES}
+      foot={footWords(read, fresh, claims.length - fresh)}
+      main={{ label: fresh === 0 ? 'Add' : `Add ${countText(fresh)}`, disabled: fresh === 0, press: add }}
+      refusal={refusal}
       onClose={close}
-      foot={
-        <>
-          <p role="status" className={styles.count}>
-            {footWords(read, fresh, claims.length - fresh)}
-          </p>
-          <button type="button" className="key" onClick={close}>
-            Cancel
-          </button>
-          <button type="button" className={`key ${styles.main}`} disabled={fresh === 0} onClick={add}>
-            {fresh === 0 ? 'Add' : `Add ${countText(fresh)}`}
-          </button>
-        </>
-      }
     >
-      <div className={styles.sheet}>
-        <div className={styles.left}>
-          <TableText table={table} />
-        </div>
-        <section className={styles.right} aria-label="What was understood">
-          {read && <Understood read={read} table={table} />}
-          {!read && <p className={styles.note}>What is understood of it is shown here, before anything is added.</p>}
-        </section>
-      </div>
-      <FaultList faults={refusal ?? []} />
-    </ModalSheet>
+      {read && <Understood read={read} table={table} />}
+    </PasteTableSheet>
   );
 }
 
@@ -121,53 +105,8 @@ function useTable(family: Family, incoming: IncomingClaims) {
 
 type Table = ReturnType<typeof useTable>;
 
-function TableText({ table: { text, setText } }: { table: Table }) {
-  const id = useId();
-  if (text.length > MOST_SHOWN_TEXT)
-    return (
-      <>
-        <p className={styles.note}>
-          {text.length.toLocaleString('en')} letters, too many to change here. It begins with
-        </p>
-        <pre className={styles.text}>{beginningOf(text)}</pre>
-      </>
-    );
-  return (
-    <>
-      <label htmlFor={id} className={styles.label}>
-        The table: from a spreadsheet, or CSV with commas, semicolons or tabs
-      </label>
-      <textarea
-        id={id}
-        data-first
-        className={styles.text}
-        spellCheck={false}
-        value={text}
-        placeholder={HOW}
-        onChange={(event) => setText(event.target.value)}
-      />
-      <p className={styles.note}>
-        For what is said write yes or no, x or -, 1 or 0, enters or blocked. An empty cell of a matrix says nothing.
-        Formulas are not worked out.
-      </p>
-    </>
-  );
-}
-
-/** The first lines of a long text, each cut off where it is long. */
-function beginningOf(text: string): string {
-  const lines = text.slice(0, 20_000).split(/\r\n|\r|\n/, 24);
-  return `${lines.map((line) => (line.length > 100 ? `${line.slice(0, 100)} …` : line)).join('\n')}\n…`;
-}
-
 function Understood({ read, table }: { read: ClaimsRead; table: Table }) {
-  if (!read.ok)
-    return (
-      <section className={styles.part} role="alert">
-        <h3>It cannot be read as claims</h3>
-        <Faults faults={read.faults} />
-      </section>
-    );
+  if (!read.ok) return <RowFaults alert title="It cannot be read as claims" faults={read.faults} />;
   return (
     <>
       <section className={styles.part}>
@@ -201,15 +140,11 @@ function Understood({ read, table }: { read: ClaimsRead; table: Table }) {
       )}
       {table.odd.length > 0 && <OddNames table={table} />}
       {read.leftOut > 0 && (
-        <section className={styles.part}>
-          <h3>
-            {read.leftOut} {read.form === 'list' ? plural(read.leftOut, 'row') : plural(read.leftOut, 'cell')} left out
-          </h3>
-          <Faults faults={read.faults} />
-          {read.leftOut > read.faults.length && (
-            <p className={styles.note}>and {read.leftOut - read.faults.length} more</p>
-          )}
-        </section>
+        <RowFaults
+          title={`${read.leftOut} ${plural(read.leftOut, read.form === 'list' ? 'row' : 'cell')} left out`}
+          faults={read.faults}
+          count={read.leftOut}
+        />
       )}
     </>
   );
@@ -232,7 +167,7 @@ function OddNames({ table: { odd, names, rename } }: { table: Table }) {
         {odd.length} {plural(odd.length, 'name')} to look at
       </h3>
       <p className={styles.note}>They may be added as they are and mended later.</p>
-      <ul className={styles.names}>
+      <ul className={own.names}>
         {odd.slice(0, MOST_ASKED).map(({ side, text, standing, candidates, count }) => (
           <li key={nameKey(side, text)}>
             <label>
@@ -259,18 +194,6 @@ function OddNames({ table: { odd, names, rename } }: { table: Table }) {
       </ul>
       {odd.length > MOST_ASKED && <p className={styles.note}>and {odd.length - MOST_ASKED} more</p>}
     </section>
-  );
-}
-
-function Faults({ faults }: { faults: readonly { path: string; what: string; cure: string }[] }) {
-  return (
-    <ul className={styles.faults}>
-      {faults.map(({ path, what, cure }) => (
-        <li key={`${path} ${what}`}>
-          <b>{path}</b>: {what}. {cure}
-        </li>
-      ))}
-    </ul>
   );
 }
 
