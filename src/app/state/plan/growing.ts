@@ -10,9 +10,8 @@ import type { GrowInput } from '../../../plan/grow-family.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { withProfile } from '../draw/change-profile.ts';
 import { commitFamily } from '../edit-document.ts';
-import { removeNotice, showNotice } from '../notices-state.ts';
-import { pickProfile, type ViewName } from '../selection-state.ts';
 import type { Session } from '../session.ts';
+import { showAdded } from '../show-added.ts';
 
 /** A name for a new section that nothing has, nor anything that looks alike. */
 export function proposedName(family: Family): string {
@@ -87,7 +86,7 @@ export interface Growth {
  * @check tests/unit/app/growing.test.ts
  */
 export function addGrown(session: Session, family: Family, growth: Growth, name: string): string | null {
-  const { documents, doors, selection } = session;
+  const { documents, doors } = session;
   const { document } = documents.getState();
   if (!document) return null;
   const section = name.trim();
@@ -96,26 +95,15 @@ export function addGrown(session: Session, family: Family, growth: Growth, name:
   const { file, blankId } = withSection(document.file, family, growth, section, session);
   const faults = commitFamily(documents, doors, file);
   if (faults) return `${faults[0].what}. ${faults[0].cure}`;
-  pickProfile(selection, { id: blankId, kind: 'blank' });
-  const open = (view: ViewName) => () => {
-    removeNotice(session, NOTICE);
-    selection.setState({ view });
-  };
-  showNotice(session, {
-    id: NOTICE,
-    tone: 'news',
+  showAdded(session, {
+    notice: 'grown-section',
+    blankId,
     title: `${section} was added, keyway and blank`,
     words: 'Its blank is picked now. Undo takes both out again.',
-    keys: [
-      { label: 'Try it on the Wall', press: open('wall') },
-      { label: 'Open in Draw', press: open('draw') },
-      { label: 'Stay here', press: () => removeNotice(session, NOTICE) },
-    ],
+    views: ['wall', 'draw'],
   });
   return null;
 }
-
-const NOTICE = 'grown-section';
 
 function withSection(
   start: FamilyFile,

@@ -8,9 +8,8 @@ import { withProfile } from '../draw/change-profile.ts';
 import { freshName } from '../draw/made-section.ts';
 import { commitFamily } from '../edit-document.ts';
 import { readingText, type Units } from '../length-text.ts';
-import { removeNotice, showNotice } from '../notices-state.ts';
-import { pickProfile, type ViewName } from '../selection-state.ts';
 import type { Session } from '../session.ts';
+import { showAdded } from '../show-added.ts';
 import { namesText } from './passage-words.ts';
 
 /** Chords become arcs where those are off by no more than this, nanometres, and the blank still enters. */
@@ -23,7 +22,7 @@ const ARCS_WITHIN = 300;
  * @check tests/unit/app/passage-blank.test.ts
  */
 export function makePassageBlank(session: Session, family: Family, passage: Passage, units: Units): string | null {
-  const { documents, doors, selection } = session;
+  const { documents, doors } = session;
   const { document } = documents.getState();
   const { blank } = passage;
   if (!document || !blank) return null;
@@ -34,26 +33,15 @@ export function makePassageBlank(session: Session, family: Family, passage: Pass
   const file = withProfile(added.file, added.id, (entry) => ({ ...entry, note }));
   const faults = commitFamily(documents, doors, file);
   if (faults) return `${faults[0].what}. ${faults[0].cure}`;
-  pickProfile(selection, { id: added.id, kind: 'blank' });
-  const open = (view: ViewName) => () => {
-    removeNotice(session, NOTICE);
-    selection.setState({ view });
-  };
-  showNotice(session, {
-    id: NOTICE,
-    tone: 'news',
+  showAdded(session, {
+    notice: 'passage-blank',
+    blankId: added.id,
     title: `${name} was added`,
     words: 'It is picked now. Undo takes it out again.',
-    keys: [
-      { label: 'Open in Draw', press: open('draw') },
-      { label: 'Try it on the Wall', press: open('wall') },
-      { label: 'Stay here', press: () => removeNotice(session, NOTICE) },
-    ],
+    views: ['draw', 'wall'],
   });
   return null;
 }
-
-const NOTICE = 'passage-blank';
 
 /** Says what it passes by their number: sections joined in a name would read as one section. */
 function blankName(family: Family, { members }: Passage): string {
