@@ -1,6 +1,6 @@
 import { type BittingRules, type Parity, USUAL_RULES } from '../../../capacity/bitting-rules.ts';
 import type { Session } from '../session.ts';
-import { makeStore, type Store } from '../store.ts';
+import { makeFamilySettings } from './family-settings.ts';
 
 /** What the Capacity sheet is set to for one family; kept for the visit, not in the file. */
 export interface CapacitySettings {
@@ -13,28 +13,12 @@ export interface CapacitySettings {
 
 const USUAL: CapacitySettings = { rules: USUAL_RULES, firstDepth: 0, example: null };
 
-/** The settings of each family of this visit, by its name. */
-export type CapacityByFamily = Readonly<Record<string, CapacitySettings>>;
-
-const stores = new WeakMap<Session, Store<CapacityByFamily>>();
-
-/** The settings of a window. */
-export function capacityStateOf(session: Session): Store<CapacityByFamily> {
-  const known = stores.get(session) ?? makeStore<CapacityByFamily>({});
-  stores.set(session, known);
-  return known;
-}
-
-/** The settings for a family; the usual ones until it has its own. */
-export function capacitySettings(all: CapacityByFamily, family: string): CapacitySettings {
-  return all[family] ?? USUAL;
-}
-
-/** Changes some settings of a family. */
-export function setCapacity(session: Session, family: string, change: Partial<CapacitySettings>): void {
-  const store = capacityStateOf(session);
-  store.setState({ [family]: { ...capacitySettings(store.getState(), family), ...change } });
-}
+/** The settings of the sheet, family by family. */
+export const {
+  storeOf: capacityStateOf,
+  settingsOf: capacitySettings,
+  change: setCapacity,
+} = makeFamilySettings<CapacitySettings>(USUAL);
 
 /** Changes some rules of a family; excluded depths, parity and master follow the number of chambers and of depths. */
 export function setRules(session: Session, family: string, change: Partial<BittingRules>): void {

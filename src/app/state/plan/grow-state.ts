@@ -1,7 +1,6 @@
 import { type Family, openingsOf } from '../../../family/family.ts';
 import type { GrowInput } from '../../../plan/grow-family.ts';
-import type { Session } from '../session.ts';
-import { makeStore, type Store } from '../store.ts';
+import { makeSheetLook } from '../sheet-look.ts';
 
 /** What is asked about room to grow, and which proposal is looked at. */
 export interface GrowState {
@@ -29,22 +28,8 @@ const NOTHING: GrowState = {
   trouble: '',
 };
 
-const stores = new WeakMap<Session, Store<GrowState>>();
-
 /** What is asked about room to grow in a window; another family begins anew. */
-export function growStateOf(session: Session): Store<GrowState> {
-  const known = stores.get(session);
-  if (known) return known;
-  const made = makeStore<GrowState>(NOTHING);
-  stores.set(session, made);
-  let { opened } = session.documents.getState();
-  session.documents.subscribe((now) => {
-    if (now.opened === opened) return;
-    opened = now.opened;
-    made.setState(NOTHING);
-  });
-  return made;
-}
+export const growStateOf = makeSheetLook(NOTHING, { without: () => null });
 
 /** The question for a family; what the family does not have any more is left out. */
 export function growInput(family: Family, { first, second, allowed, top }: GrowState): GrowInput {

@@ -1,6 +1,5 @@
 import { findMaterial, type Material, USE_TORQUE, USUAL_MATERIAL } from '../../../strength/materials.ts';
-import type { Session } from '../session.ts';
-import { makeStore, type Store } from '../store.ts';
+import { makeFamilySettings } from './family-settings.ts';
 
 /** What the Strength sheet is set to for one family; kept for the visit, not in the file. */
 export interface StrengthSettings {
@@ -13,28 +12,12 @@ export interface StrengthSettings {
 
 const USUAL: StrengthSettings = { materialId: USUAL_MATERIAL.id, torqueNm: USE_TORQUE.nm, besideId: null };
 
-/** The settings of each family of this visit, by its name. */
-export type StrengthByFamily = Readonly<Record<string, StrengthSettings>>;
-
-const stores = new WeakMap<Session, Store<StrengthByFamily>>();
-
-/** The settings of a window. */
-export function strengthStateOf(session: Session): Store<StrengthByFamily> {
-  const known = stores.get(session) ?? makeStore<StrengthByFamily>({});
-  stores.set(session, known);
-  return known;
-}
-
-/** The settings for a family; the usual ones until it has its own. */
-export function strengthSettings(all: StrengthByFamily, family: string): StrengthSettings {
-  return all[family] ?? USUAL;
-}
-
-/** Changes some settings of a family. */
-export function setStrength(session: Session, family: string, change: Partial<StrengthSettings>): void {
-  const store = strengthStateOf(session);
-  store.setState({ [family]: { ...strengthSettings(store.getState(), family), ...change } });
-}
+/** The settings of the sheet, family by family. */
+export const {
+  storeOf: strengthStateOf,
+  settingsOf: strengthSettings,
+  change: setStrength,
+} = makeFamilySettings<StrengthSettings>(USUAL);
 
 /** The chosen material. */
 export function materialOf({ materialId }: StrengthSettings): Material {
