@@ -28,6 +28,23 @@ export const EASIEST_PARTS: EasiestParts = {
   widest: ({ region }, band) => growOpening(region, band + OFFSET_ARC),
 };
 
+/** The parts at the ends of their bands, each made once. */
+export function keptParts(): EasiestParts {
+  const leanest = new Map<readonly Ring[], Map<number, readonly Ring[]>>();
+  const widest = new Map<Opening, Map<number, Opening | null>>();
+  return {
+    leanest: (blank, band) => kept(leanest, blank, band, () => EASIEST_PARTS.leanest(blank, band)),
+    widest: (opening, band) => kept(widest, opening, band, () => EASIEST_PARTS.widest(opening, band)),
+  };
+}
+
+function kept<Of, Value>(all: Map<Of, Map<number, Value>>, of: Of, band: number, make: () => Value): Value {
+  const own = all.get(of) ?? new Map<number, Value>();
+  all.set(of, own);
+  if (!own.has(band)) own.set(band, make());
+  return own.get(band) as Value;
+}
+
 /**
  * Whether every blank within its band enters every opening within its band, none does, or it depends on the parts.
  *

@@ -14,11 +14,10 @@ import { plainConditions } from '../fit/conditions.ts';
 import { explainPlacement } from '../fit/explain-placement.ts';
 import { blockedWords } from '../fit/fit-sentence.ts';
 import { blankUnder, judgePair, openingUnder } from '../fit/judge-pair.ts';
-import { judgeTolerance } from '../fit/judge-tolerance.ts';
+import { judgeTolerance, keptParts } from '../fit/judge-tolerance.ts';
 import { registerOf } from '../names/register.ts';
 import type { Profile } from '../profile/profile.ts';
 import { type Job, JobRefused, runInSlices } from './job.ts';
-import { keptParts } from './judge-tolerances.ts';
 
 /** Claims of a family to be checked. */
 export interface ClaimsInput {

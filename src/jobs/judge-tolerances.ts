@@ -1,7 +1,7 @@
 import type { Conditions } from '../fit/conditions.ts';
 import type { Fit } from '../fit/fit.ts';
 import { blankUnder, openingUnder } from '../fit/judge-pair.ts';
-import { type Bands, EASIEST_PARTS, type EasiestParts, judgeTolerance, type ThreeWay } from '../fit/judge-tolerance.ts';
+import { type Bands, judgeTolerance, keptParts, type ThreeWay } from '../fit/judge-tolerance.ts';
 import type { Opening } from '../fit/prepare-opening.ts';
 import type { Ring } from '../geom/ring.ts';
 import { type Job, runInSlices } from './job.ts';
@@ -63,21 +63,4 @@ function* judged(input: TolerancesInput, answers: ThreeWay[]): Generator<{ done:
     answers.push(judgeTolerance(opening, entrant, fits[n], bands[n], conditions.tiltLimit, easiest));
     yield { done: n + 1, total: pairs.length / 2 };
   }
-}
-
-/** The parts at the ends of their bands, each made once. */
-export function keptParts(): EasiestParts {
-  const leanest = new Map<readonly Ring[], Map<number, readonly Ring[]>>();
-  const widest = new Map<Opening, Map<number, Opening | null>>();
-  return {
-    leanest: (blank, band) => kept(leanest, blank, band, () => EASIEST_PARTS.leanest(blank, band)),
-    widest: (opening, band) => kept(widest, opening, band, () => EASIEST_PARTS.widest(opening, band)),
-  };
-}
-
-function kept<Of, Value>(all: Map<Of, Map<number, Value>>, of: Of, band: number, make: () => Value): Value {
-  const own = all.get(of) ?? new Map<number, Value>();
-  all.set(of, own);
-  if (!own.has(band)) own.set(band, make());
-  return own.get(band) as Value;
 }

@@ -1,7 +1,7 @@
 import type { Fit } from '../fit/fit.ts';
 import { goesIn, judgeEntry, judgeFit } from '../fit/judge-fit.ts';
 import { goesInTilted } from '../fit/judge-tilted.ts';
-import { EASIEST_PARTS, type EasiestParts, judgeTolerance } from '../fit/judge-tolerance.ts';
+import { judgeTolerance, keptParts } from '../fit/judge-tolerance.ts';
 import { measureWear, WEAR_ACCURACY } from '../fit/measure-wear.ts';
 import { growOpening, OFFSET_ARC, shrinkBlank } from '../fit/offset-shapes.ts';
 import { type Blank, prepareBlank } from '../fit/prepare-blank.ts';
@@ -9,7 +9,7 @@ import { type Opening, prepareOpening } from '../fit/prepare-opening.ts';
 import { offset } from '../geom/clip.ts';
 import { type Region, regionOf } from '../geom/region.ts';
 import type { Ring } from '../geom/ring.ts';
-import { type SayLength, sayMillimetres } from '../profile/check-milled.ts';
+import { sayMillimetres } from '../profile/check-milled.ts';
 import type { AccessTable } from './access-table.ts';
 import type { PairFault, PlanPair, TiltedPairs } from './drawn-plan.ts';
 import type { PlanGap } from './plan-gap.ts';
@@ -52,9 +52,8 @@ export function* confirmPlan(
   blanks: readonly PlannedPart[],
   table: AccessTable,
   gap: PlanGap,
-  say: SayLength = sayMillimetres,
 ): Generator<{ done: number; total: number }, Confirmation, void> {
-  const judge = new PairJudge(openings, blanks, gap, say);
+  const judge = new PairJudge(openings, blanks, gap);
   const forbidden = cellsOf(table, 0);
   const pairs = cellsOf(table, 1).length + forbidden.length;
   const judged = yield* judgedPairs(judge, table);
@@ -78,9 +77,8 @@ export function* pairFaults(
   blanks: readonly PlannedPart[],
   table: AccessTable,
   gap: PlanGap,
-  say: SayLength,
 ): Generator<{ done: number; total: number }, readonly PairFault[], void> {
-  return (yield* judgedPairs(new PairJudge(openings, blanks, gap, say), table)).faults;
+  return (yield* judgedPairs(new PairJudge(openings, blanks, gap), table)).faults;
 }
 
 interface CellPlace {
@@ -216,18 +214,12 @@ class PairJudge {
   readonly openings: readonly Opening[];
   readonly blanks: readonly Blank[];
   private readonly loosest: LooserParts;
-  private readonly wide = new Map<Opening, Opening | null>();
-  private readonly lean = new Map<readonly Ring[], readonly Ring[]>();
-  private readonly easiest: EasiestParts = {
-    leanest: (blank, band) => once(this.lean, blank, () => EASIEST_PARTS.leanest(blank, band)),
-    widest: (opening, band) => once(this.wide, opening, () => EASIEST_PARTS.widest(opening, band)),
-  };
+  private readonly easiest = keptParts();
 
   constructor(
     private readonly openingParts: readonly PlannedPart[],
     private readonly blankParts: readonly PlannedPart[],
     private readonly gap: PlanGap,
-    private readonly say: SayLength,
   ) {
     this.openings = openingParts.map(({ ring }) => prepareOpening(ring));
     this.blanks = blankParts.map(({ ring }) => prepareBlank(ring));
@@ -278,7 +270,7 @@ class PairJudge {
   }
 
   private um(nm: number): string {
-    return this.say(Math.round(nm / 100) * 100);
+    return sayMillimetres(Math.round(nm / 100) * 100);
   }
 
   private fault(i: number, j: number, kind: PairFault['kind'], words: string): PairFault {

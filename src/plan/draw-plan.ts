@@ -1,4 +1,4 @@
-import { type SayLength, sayMillimetres } from '../profile/check-milled.ts';
+import { sayMillimetres } from '../profile/check-milled.ts';
 import type { Milled } from '../profile/profile.ts';
 import { thinnestWeb } from '../profile/thinnest-web.ts';
 import { reservedTable } from './access.ts';
@@ -29,17 +29,13 @@ interface DrawnPart extends PlannedPart {
  * Makes a plan real: gives each of its sites a place on the blade, draws the milled blanks and keyways, and has every pair
  * judged by the fit core within tolerance. A plan that is not confirmed is not given.
  *
- * @param say how lengths are written in words.
  * @yields how far it is, of how much.
  * @check tests/unit/plan/draw-plan.test.ts, tests/laws/draw-plan.test.ts
  */
-export function* drawWardPlan(
-  input: DrawPlanInput,
-  say: SayLength = sayMillimetres,
-): Generator<{ done: number; total: number }, DrawnPlan, void> {
+export function* drawWardPlan(input: DrawPlanInput): Generator<{ done: number; total: number }, DrawnPlan, void> {
   const { plan, access, wardPlan, gap } = input;
   const total = 2 * access.sections.length * access.blanks.length;
-  const layout = wardSites(plan.blade, gap, plan.depths, say);
+  const layout = wardSites(plan.blade, gap, plan.depths);
   const hindrance = hindranceOf(input, layout.sites.length, layout.limits);
   if (hindrance) return { ok: false, pairs: [], ...hindrance };
   const placing = placeWards(wardPlan, access.table, layout.sites, plan.blade, gap);
@@ -48,13 +44,13 @@ export function* drawWardPlan(
   const sites = step.value.at.map((i) => layout.sites[i]);
   const drawn = drawParts(input, sites, plannedNames(access, input.names));
   if ('why' in drawn) return { ok: false, pairs: [], why: drawn.why };
-  const found = yield* confirmPlan(drawn.openings, drawn.blanks, access.table, gap, say);
+  const found = yield* confirmPlan(drawn.openings, drawn.blanks, access.table, gap);
   const webs = drawn.blanks.map(({ id, milled }) => ({ id, thickness: thinnestWeb(milled)?.thickness ?? 0 }));
-  const later = found.faults.length > 0 ? null : yield* confirmReserve(input, sites, drawn, say);
+  const later = found.faults.length > 0 ? null : yield* confirmReserve(input, sites, drawn);
   const faults = [...found.faults, ...(later?.faults ?? [])];
-  const why = [...(later?.why ?? []), ...pairLimits(faults, say, input), ...webLimits(webs, input, say)];
+  const why = [...(later?.why ?? []), ...pairLimits(faults, input), ...webLimits(webs, input)];
   if (why.length > 0) return { ok: false, why, pairs: faults };
-  const report = reportOf(input, sites, step.value, drawn, found, webs, later?.sections ?? 0, say);
+  const report = reportOf(input, sites, step.value, drawn, found, webs, later?.sections ?? 0);
   return { ok: true, profiles: drawn.profiles, report };
 }
 
@@ -134,7 +130,6 @@ function* confirmReserve(
   { plan, access, wardPlan, gap }: DrawPlanInput,
   sites: readonly WardSite[],
   { openings, blanks }: DrawnParts,
-  say: SayLength,
 ): Generator<{ done: number; total: number }, ConfirmedReserve | null, void> {
   const sections = Math.min(plan.reserve, wardPlan.wards.length - access.sections.length);
   const missing = access.blanks.length + sections > wardPlan.grooves.length;
@@ -155,7 +150,7 @@ function* confirmReserve(
     row.map((cell, j) => (i < openings.length && j < blanks.length ? null : cell)),
   );
   const all = { openings: [...openings, ...more.openings], blanks: [...blanks, ...more.blanks] };
-  const judging = pairFaults(all.openings, all.blanks, table, gap, say);
+  const judging = pairFaults(all.openings, all.blanks, table, gap);
   for (;;) {
     const step = judging.next();
     if (step.done) return { sections, faults: step.value, why };
@@ -164,21 +159,21 @@ function* confirmReserve(
 }
 
 /** Pairs that were not confirmed, and the limit that would help. */
-function pairLimits(faults: readonly PairFault[], say: SayLength, { gap, plan }: DrawPlanInput): LimitWord[] {
+function pairLimits(faults: readonly PairFault[], { gap, plan }: DrawPlanInput): LimitWord[] {
   return faults.map(({ kind, words }): LimitWord => {
     if (kind !== 'goes-in')
       return { field: 'grooveWidth', kind: 'fault', words, cure: 'Give wider grooves, or smaller flanks and radii.' };
-    const cure = `Give grooves deeper than ${say(plan.blade.grooveDepth)}, or less tolerance than ${say(gap.tolerance)}.`;
+    const cure = `Give grooves deeper than ${sayMillimetres(plan.blade.grooveDepth)}, or less tolerance than ${sayMillimetres(gap.tolerance)}.`;
     return { field: 'grooveDepth', kind: 'fault', words, cure };
   });
 }
 
 /** A blank whose web is thinner than the least one; what rounding takes is not held against it. */
-function webLimits(webs: readonly PlanWeb[], { gap, wardPlan }: DrawPlanInput, say: SayLength): LimitWord[] {
+function webLimits(webs: readonly PlanWeb[], { gap, wardPlan }: DrawPlanInput): LimitWord[] {
   const least = leastWebOf(gap);
   const thin = webs.find(({ thickness }) => wardPlan.sites > 0 && thickness < least - WEB_GRAIN);
   if (!thin) return [];
-  const words = `A blank has a web of ${say(Math.round(thin.thickness))}, less than the least web of ${say(least)}`;
+  const words = `A blank has a web of ${sayMillimetres(Math.round(thin.thickness))}, less than the least web of ${sayMillimetres(least)}`;
   return [{ field: 'leastWeb', kind: 'fault', words, cure: 'Give shallower grooves or a thicker blade.' }];
 }
 
@@ -193,12 +188,11 @@ function reportOf(
   { counts, clearance, guard, tilted }: Confirmation,
   webs: readonly PlanWeb[],
   reserve: number,
-  say: SayLength,
 ): PlanReport {
   const sights = openings.map(({ id, milled }) => sightLine(id, milled));
   return {
     sites,
-    placed: placedWords(placed, say),
+    placed: placedWords(placed),
     gap: gapAllRound(gap),
     tolerance: gap.tolerance,
     pairs: counts,
@@ -216,8 +210,8 @@ function tiltedOf({ limit, looked, ofPairs, loosest }: TiltedPairs): TiltedPairs
   return { limit, looked, ofPairs, loosest };
 }
 
-function placedWords({ guard, web }: Placed, say: SayLength): string {
-  const um = (nm: number) => say(Math.round(nm / 1000) * 1000);
+function placedWords({ guard, web }: Placed): string {
+  const um = (nm: number) => sayMillimetres(Math.round(nm / 1000) * 1000);
   const first = Number.isFinite(guard)
     ? `Sites are placed for the greatest guard margin (about ${um(guard)})`
     : 'Sites are placed in order';
