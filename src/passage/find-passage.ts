@@ -10,6 +10,7 @@ import { grooveCauses } from './groove-causes.ts';
 import { measureLoss } from './measure-loss.ts';
 import { areaOf, moveRegion, sharedBy } from './overlap-regions.ts';
 import type { Loss, NoBlank, Passage, PassageBlank, PassageEntry, PassageOpening } from './passage.ts';
+import { spreadProgress } from './spread-progress.ts';
 import { bladeOf, CRUMB, roomFor } from './widest-blank.ts';
 
 /** What a passage is made of. */
@@ -48,7 +49,7 @@ export function* commonPassage(input: PassageInput): Steps<Passage> {
   if (chosen.length === 0) return nothing(input, { why: 'none-chosen' });
   let passage: Passage | null = null;
   for (const [n, more] of MORE.entries()) {
-    passage = yield* spread(passageWith(input, chosen, more), 1 - 0.1 ** n, 1 - 0.1 ** (n + 1));
+    passage = yield* spreadProgress(passageWith(input, chosen, more), 1 - 0.1 ** n, 1 - 0.1 ** (n + 1));
     if (passage.blank === null || passage.blank.entersAll) break;
   }
   return passage as Passage;
@@ -56,19 +57,6 @@ export function* commonPassage(input: PassageInput): Steps<Passage> {
 
 /** What is taken off more where the blank was found to be tight after all: very many corners are simplified, nanometres. */
 const MORE = [0, 2_000, 5_000];
-
-/** Parts of the whole that progress is told in. */
-const WHOLE = 10_000;
-
-/** Steps whose progress is told as a stretch of the whole, from one share of it to another. */
-function* spread<Value>(steps: Steps<Value>, from: number, to: number): Steps<Value> {
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-    const share = from + ((to - from) * step.value.done) / step.value.total;
-    yield { done: Math.round(share * WHOLE), total: WHOLE };
-  }
-}
 
 interface Chosen {
   readonly id: string;
@@ -84,7 +72,7 @@ function* passageWith(input: PassageInput, chosen: readonly Chosen[], more: numb
   const whole = chosen.map(({ opening }) => opening.region);
   const rooms = chosen.map(({ opening }) => roomFor(opening.region, clearance + opening.within));
   const narrow = chosen.filter((_, i) => areaOf(rooms[i]) <= CRUMB).map(({ id }) => id);
-  const aligned = yield* spread(alignRegions(narrow.length > 0 ? whole : rooms), 0, 0.7);
+  const aligned = yield* spreadProgress(alignRegions(narrow.length > 0 ? whole : rooms), 0, 0.7);
   const shared = sharedBy(whole, aligned.moves);
   const { blade, apart } = narrow.length > 0 ? NO_BLADE : bladeOf(sharedBy(rooms, aligned.moves));
   const shown = blade ?? shared.flatMap(({ outer }) => outer);
@@ -100,7 +88,7 @@ function* passageWith(input: PassageInput, chosen: readonly Chosen[], more: numb
     return { ...rest, members: members(() => null), blank: null, none, entries: [] };
   }
   const ring = asTrustedRing(translatePoints(blade, back));
-  const entries = yield* spread(tryEverywhere(input, ring, new Set(chosen.map(({ id }) => id))), 0.7, 0.9);
+  const entries = yield* spreadProgress(tryEverywhere(input, ring, new Set(chosen.map(({ id }) => id))), 0.7, 0.9);
   const entersAll = entries.every(({ chosen: its, fit }) => !its || fit.verdict === 'enters');
   const blank: PassageBlank = {
     ...sizesOf(ring),
@@ -109,7 +97,7 @@ function* passageWith(input: PassageInput, chosen: readonly Chosen[], more: numb
     entersAll,
   };
   const placed = rooms.map((room, i) => moveRegion(room, moves[i]));
-  const lost = yield* spread(lossesOf(placed, ring), 0.9, 1);
+  const lost = yield* spreadProgress(lossesOf(placed, ring), 0.9, 1);
   return { ...rest, members: members((i) => lost[i]), blank, none: null, entries };
 }
 

@@ -2,6 +2,7 @@ import { type Family, openingsOf } from '../family/family.ts';
 import { boxOf } from '../geom/point.ts';
 import type { Ring } from '../geom/ring.ts';
 import { commonPassage } from '../passage/find-passage.ts';
+import { spreadProgress } from '../passage/spread-progress.ts';
 import { orderBetween, wardsIn } from './between-codes.ts';
 import { type CodeRules, type FreeCodes, mostFreeCodes } from './free-codes.ts';
 import type { GrowCount, GrowPlace, GrowProposal, GrowReport, NoRoom } from './grow.ts';
@@ -55,24 +56,24 @@ export function* growFamily(input: GrowInput): Steps<GrowReport> {
   const { family } = input;
   const judge = new GrowJudge(family.runningClearance);
   const making: GrowMaking = { judge, gap: gapOf(family) + ROUNDING, band: family.tolerance };
-  const parts = yield* spread(partsOfFamily(family, judge), 0, 0.1);
-  const newTop = input.top === 'passage' ? yield* spread(passageBlank(family), 0.1, 0.2) : null;
+  const parts = yield* spreadProgress(partsOfFamily(family, judge), 0, 0.1);
+  const newTop = input.top === 'passage' ? yield* spreadProgress(passageBlank(family), 0.1, 0.2) : null;
   const tops = newTop ? [{ id: '', ring: newTop, band: family.tolerance }] : parts.tops;
   const start = { ...EMPTY, tops: newTop ? [] : idsOf(tops), newTop, groups: groupsOf(parts), gap: making.gap };
-  const none = yield* spread(noTop(input, parts, tops), 0.1, 0.2);
+  const none = yield* spreadProgress(noTop(input, parts, tops), 0.1, 0.2);
   if (none) return { ...start, none };
   const drawn = growSites(tops[0].ring, placedKeyways(parts, tops[0], making), making.gap + ROUNDING);
-  const ground = yield* spread(soundGround(drawn, tops, making), 0.2, 0.3);
+  const ground = yield* spreadProgress(soundGround(drawn, tops, making), 0.2, 0.3);
   const codes = parts.keyways.map(({ id }) => ({ id, code: ground.sites.map((site) => levelAt(site, id)) }));
   const told = { ...start, places: ground.sites.map((site) => placeOf(site, boxOf(tops[0].ring).minY)), codes };
   if (ground.sites.length === 0) return { ...told, none: { why: 'no-sites' } };
   const kept = keptOut(input, parts, newTop !== null);
-  const rules = yield* spread(growRules(ground, parts, kept, input.stops, making), 0.3, 0.5);
+  const rules = yield* spreadProgress(growRules(ground, parts, kept, input.stops, making), 0.3, 0.5);
   const beside: ProposalGround = { parts, kept, tops, making, rules };
   const free = mostFreeCodes(rules);
-  const count = yield* spread(confirmTogether(ground, free, beside), 0.5, 0.8);
+  const count = yield* spreadProgress(confirmTogether(ground, free, beside), 0.5, 0.8);
   const wanted = candidates(rules, free, input.between, codes);
-  const proposals = yield* spread(propose(ground, wanted, free, beside), 0.8, 1);
+  const proposals = yield* spreadProgress(propose(ground, wanted, free, beside), 0.8, 1);
   return { ...told, none: null, count, proposals };
 }
 
@@ -199,17 +200,4 @@ function confirmed(drawn: DrawnSection, milled: MilledWards, beside: ProposalGro
   const section = milled.finish(drawn);
   if (section && isConfirmed(section, beside)) return section;
   return isConfirmed(drawn, beside) ? asDrawn(drawn) : null;
-}
-
-/** Parts of the whole that progress is told in. */
-const WHOLE = 10_000;
-
-/** Steps whose progress is told as a stretch of the whole. */
-function* spread<Value>(steps: Steps<Value>, from: number, to: number): Steps<Value> {
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-    const share = from + (to - from) * Math.min(1, step.value.done / step.value.total);
-    yield { done: Math.round(share * WHOLE), total: WHOLE };
-  }
 }
