@@ -3,7 +3,6 @@ import { openingsOf } from '../../../family/family.ts';
 import { counted, takePlan, typeName } from '../../state/plan/access-editing.ts';
 import { accessLookOf } from '../../state/plan/access-state.ts';
 import { planOfSections } from '../../state/plan/plan-of-sections.ts';
-import { isRunning } from '../../state/results-state.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './access-empty.module.css';
 
@@ -39,7 +38,7 @@ export function AccessEmpty({ family }: { family: Family }) {
 
 function OwnSections({ family }: { family: Family }) {
   const session = useSession();
-  const isJudging = useStore(session.results, (s) => isRunning(s.phase) && s.phase === 'judging');
+  const isJudging = useStore(session.results, (s) => s.phase === 'judging');
   const begin = () => {
     const { units } = session.documents.getState().document?.file ?? { units: 'mm' };
     const plan = planOfSections(family, session.results.getState().fits, session.doors.access.emptyPlan(units));

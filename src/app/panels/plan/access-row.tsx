@@ -107,7 +107,7 @@ export function NewAreaRow({
 }) {
   const place = { ...(inside !== undefined && { inside }), ...(after !== undefined && { after }) };
   return (
-    <div role="row" tabIndex={-1} className={styles.row} style={{ top }} data-new>
+    <div role="row" tabIndex={-1} className={styles.row} style={{ top }}>
       <div
         role="rowheader"
         tabIndex={-1}

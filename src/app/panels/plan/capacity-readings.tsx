@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Capacity } from '../../../capacity/capacity.ts';
 import type { Family } from '../../../family/family.ts';
-import { wearLengthText } from '../../state/length-text.ts';
+import { heightText, wearLengthText } from '../../state/length-text.ts';
 import {
   type CountedSection,
   countedSections,
@@ -21,6 +21,9 @@ import { useCountedGuard } from './use-counted-guard.ts';
 
 /** So many names of a list are said. */
 const MOST_NAMED = 8;
+
+/** No more wear than this is tried, nanometres: see `src/fit/measure-wear.ts`. */
+const MOST_WEAR = 4_000_000;
 
 /** The readings beside the number of keys: which sections are counted, what they share, what one more brings. */
 export function CapacityReadings({ family }: { family: Family }) {
@@ -121,7 +124,12 @@ function Guard({ family, counted }: { family: Family; counted: readonly CountedS
   const nameOf = (id: string) => family.profiles.find((profile) => profile.id === id)?.name ?? id;
   if (guard === 'altered' || counted.length < 2) return null;
   if (guard === 'waiting') return <p data-guard="waiting">Smallest guard margin between them …</p>;
-  if (guard === null) return <p data-guard="none">No wear up to 4 mm lets one of these blanks into another keyway.</p>;
+  if (guard === null)
+    return (
+      <p data-guard="none">
+        No wear up to {heightText(MOST_WEAR, units)} lets one of these blanks into another keyway.
+      </p>
+    );
   return (
     <p data-guard="known">
       Smallest guard margin between them: <b>{wearLengthText(guard.length, units)}</b>, {nameOf(guard.profile)} into{' '}

@@ -122,7 +122,7 @@ function MasterField({ rules, firstDepth, fault, onChange }: MasterFieldProps) {
   const words = read.ok ? '' : read.words;
   const told = words || (fault ? `${fault.what}. ${fault.cure}` : '');
   return (
-    <div className={`${fields.field} ${styles.master}`}>
+    <div className={fields.field}>
       <label htmlFor={id}>Top master</label>
       <input
         id={id}

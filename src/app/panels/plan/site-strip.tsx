@@ -36,7 +36,7 @@ const SIDE_LETTERS = { left: 'L', right: 'R' } as const;
 /** The numbers of the sites over strips, each with the side of the blade that it is on. */
 export function SiteHeads({ sites }: { sites: readonly NamedSite[] }) {
   return (
-    <span className={styles.strip} data-head="">
+    <span className={styles.strip}>
       {sites.map(({ at, name, site }) => (
         <span
           key={at}

@@ -14,7 +14,7 @@ import { blankRows, type PlanRow, sectionRows } from '../../state/plan/sections-
 import { type SectionsLook, sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { useSession, useStore } from '../use-store.ts';
 
-/** Asks for the sections of the family's plan as long as the component is there. */
+/** Asks for the sections of the family's plan; what is on its way goes on when the component is there no more. */
 export function useSectionsQuestion(family: Family): SectionsQuestion | null {
   const planning = useSectionsPlanning();
   const question = useMemo(() => sectionsQuestion(family), [family]);

@@ -3,6 +3,7 @@ import { SheetKeys } from '../../panels/sheet-keys.tsx';
 import { ClaimMarksKey } from '../../panels/tiers/claim-marks-key.tsx';
 import { ShownKeys } from '../../panels/tiers/shown-keys.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
+import view from '../sheeted-view.module.css';
 import { ClaimsSheet } from './claims-sheet.tsx';
 import { PassageSheet } from './passage-sheet.tsx';
 import styles from './tiers.module.css';
@@ -20,7 +21,7 @@ export function Tiers({ family }: { family: Family }) {
   const sheet = useStore(tiers, (s) => s.sheet);
   const shown = useStore(tiers, (s) => s.shown);
   return (
-    <div className={styles.tiers}>
+    <div className={view.view}>
       <header className={styles.head}>
         <SheetKeys
           label="Sheets of Tiers"
