@@ -1,5 +1,4 @@
-import { setAreaSection } from '../interchange/json/edit-areas.ts';
-import { setBladeLimits, setPlanOptions } from '../interchange/json/edit-plan.ts';
+import { setBladeLimits } from '../interchange/json/edit-plan.ts';
 import { takePlan } from '../interchange/json/take-plan.ts';
 import type { WardPlan } from '../plan/ward-plan.ts';
 import { startJob } from '../workers/start-job.ts';
@@ -12,7 +11,5 @@ export const sectionsDoors: SectionsDoors = {
   near: (input) => startJob('findNearestPlans', input, { alone: true }),
   draw: (input, onProgress) => startJob('drawPlan', input, { onProgress, alone: true }),
   takePlan,
-  setAreaSection,
-  setPlanOptions,
   setBladeLimits,
 };

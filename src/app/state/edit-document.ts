@@ -67,6 +67,22 @@ export function commitFamily(
   return faults;
 }
 
+/** Everything that is wrong with an edit that was not taken; null where it was. */
+export type Refusal = readonly FileFault[] | null;
+
+/**
+ * One whole edit of the open family, as {@link commitFamily} does it; without a family nothing is done.
+ *
+ * @param change a new value from the one that is open, which it leaves as it is.
+ */
+export function editFamily(
+  { documents, doors }: { readonly documents: Store<DocumentState>; readonly doors: Pick<Doors, 'changeFamily'> },
+  change: (file: FamilyFile) => FamilyFile,
+): Refusal {
+  const file = documents.getState().document?.file;
+  return file ? commitFamily(documents, doors, change(file)) : null;
+}
+
 /**
  * Ends the gesture: what it changed becomes one step of undo, and nothing is left to redo. A gesture that ends where it
  * began is none: the document is the one from before it, and what was undone can still be done again.

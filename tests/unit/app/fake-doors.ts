@@ -20,9 +20,8 @@ import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
 import type { Identification, Question } from '../../../src/identify/identify.ts';
 import { addSection } from '../../../src/interchange/json/add-section.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
-import { setAreaSection } from '../../../src/interchange/json/edit-areas.ts';
 import * as lesson from '../../../src/interchange/json/edit-lesson.ts';
-import { setBladeLimits, setPlanOptions } from '../../../src/interchange/json/edit-plan.ts';
+import { setBladeLimits } from '../../../src/interchange/json/edit-plan.ts';
 import { putLeastWeb, putMilled } from '../../../src/interchange/json/mill-file.ts';
 import { readPicture, writePicture } from '../../../src/interchange/json/picture-file.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
@@ -136,7 +135,7 @@ export function fakeDoors() {
       solve: (input, onPart) => solvings.start(input, onPart),
       draw: (input) => planDrawings.start(input, () => {}),
       near: (input) => nearings.start(input, () => {}),
-      ...{ takePlan, setAreaSection, setPlanOptions, setBladeLimits },
+      ...{ takePlan, setBladeLimits },
     },
     tiers: {
       layOut: (input) => layouts.start(input, () => {}),

@@ -1,6 +1,7 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import type { HoldersRead } from '../../../interchange/csv/read-holders.ts';
-import { counted, type Refusal, takeTable } from '../../state/plan/access-editing.ts';
+import type { Refusal } from '../../state/edit-document.ts';
+import { counted, takeTable } from '../../state/plan/access-editing.ts';
 import { accessLookOf } from '../../state/plan/access-state.ts';
 import { ChoiceField, TickField } from '../form-fields.tsx';
 import styles from '../paste-table-sheet.module.css';

@@ -1,6 +1,7 @@
 import { type FormEvent, type KeyboardEvent, type RefObject, useEffect, useId, useMemo, useRef, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
-import { draftFault, endChange, type Refusal, takeDraft } from '../../state/tiers/claims-editing.ts';
+import type { Refusal } from '../../state/edit-document.ts';
+import { draftFault, endChange, takeDraft } from '../../state/tiers/claims-editing.ts';
 import { suggestedNames } from '../../state/tiers/claims-names.ts';
 import { type ClaimDraft, claimsOf } from '../../state/tiers/claims-state.ts';
 import fields from '../form-fields.module.css';

@@ -2,7 +2,8 @@ import { useDeferredValue, useMemo, useState } from 'react';
 import type { Claim } from '../../../family/claim.ts';
 import type { Family } from '../../../family/family.ts';
 import type { ClaimsRead } from '../../../interchange/csv/read-claims.ts';
-import { countText, type Refusal, takeClaims } from '../../state/tiers/claims-editing.ts';
+import type { Refusal } from '../../state/edit-document.ts';
+import { countText, takeClaims } from '../../state/tiers/claims-editing.ts';
 import {
   nameKey,
   type OddName,

@@ -1,20 +1,11 @@
 import type { AddedEntry, PlanOptions } from '../../../interchange/json/edit-plan.ts';
-import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { FamilyFile, PlanFile } from '../../../interchange/json/schema.ts';
 import type { HoldersTable } from '../../../interchange/json/take-holders.ts';
 import { areaTree, type Tick } from '../../../plan/area-tree.ts';
-import { commitFamily } from '../edit-document.ts';
+import { editFamily, type Refusal } from '../edit-document.ts';
 import type { Session } from '../session.ts';
 import { type AccessTyping, accessLookOf, fold, goTo } from './access-state.ts';
-
-/** Why something was not done; null where it was. */
-export type Refusal = readonly FileFault[] | null;
-
-/** One edit of the plan, a step of undo. */
-function edit({ documents, doors }: Session, change: (file: FamilyFile) => FamilyFile): Refusal {
-  const file = documents.getState().document?.file;
-  return file ? commitFamily(documents, doors, change(file)) : null;
-}
+import { changePlan } from './sections-choices.ts';
 
 function say(session: Session, refusal: Refusal, done: string): Refusal {
   const [fault] = refusal ?? [];
@@ -61,7 +52,7 @@ export function takeName(session: Session, typing: AccessTyping, typed: string, 
     takeNew(session, typing.what, add, `${name} is added.`, goesOn);
   } else {
     const rename = typing.what === 'area' ? renameArea : renameHolder;
-    const refusal = edit(session, (file) => rename(file, typing.id, name));
+    const refusal = editFamily(session, (file) => rename(file, typing.id, name));
     leaveTyping(session, goesOn);
     say(session, refusal, '');
   }
@@ -75,7 +66,7 @@ function takeNew(
   goesOn: boolean,
 ): void {
   let id = '';
-  const refusal = edit(session, (file) => {
+  const refusal = editFamily(session, (file) => {
     const added = add(file);
     id = added.id;
     return added.file;
@@ -88,7 +79,7 @@ function takeNew(
 
 /** Ticks an area or a whole group for a holder. */
 export function tick(session: Session, holderId: string, areaId: string, wanted: Tick): Refusal {
-  const refusal = edit(session, (file) => session.doors.access.tickArea(file, holderId, areaId, wanted));
+  const refusal = editFamily(session, (file) => session.doors.access.tickArea(file, holderId, areaId, wanted));
   return refusal ? say(session, refusal, '') : null;
 }
 
@@ -96,7 +87,7 @@ export function tick(session: Session, holderId: string, areaId: string, wanted:
 export function shiftArea(session: Session, id: string, how: 'up' | 'down' | 'in' | 'out'): Refusal {
   const { moveArea, indentArea, outdentArea } = session.doors.access;
   const before = planNow(session)?.areas;
-  const refusal = edit(session, (file) => {
+  const refusal = editFamily(session, (file) => {
     if (how === 'in') return indentArea(file, id);
     return how === 'out' ? outdentArea(file, id) : moveArea(file, id, how === 'up' ? -1 : 1);
   });
@@ -124,7 +115,7 @@ export function removeArea(session: Session, id: string): Refusal {
   const behind = tree.rows.slice(at + 1).find(({ depth }) => depth <= row.depth);
   const next = behind ?? tree.rows[at - 1];
   const name = areaName(session, id);
-  const refusal = edit(session, (file) => session.doors.access.deleteArea(file, id));
+  const refusal = editFamily(session, (file) => session.doors.access.deleteArea(file, id));
   if (!refusal) goTo(session, next?.area.id ?? null, accessLookOf(session).getState().holderId);
   const with_ = row.isGroup ? ' with all in it' : '';
   return say(
@@ -147,14 +138,14 @@ export function removeHolder(session: Session, id: string): Refusal {
   const at = holders.findIndex((holder) => holder.id === id);
   if (at < 0) return null;
   const next = holders[at + 1] ?? holders[at - 1];
-  const refusal = edit(session, (file) => session.doors.access.deleteHolders(file, [id]));
+  const refusal = editFamily(session, (file) => session.doors.access.deleteHolders(file, [id]));
   if (!refusal) goTo(session, accessLookOf(session).getState().areaId, next?.id ?? null);
   return say(session, refusal, `${holders[at].name} is deleted. Ctrl+Z brings it back.`);
 }
 
 /** Moves a holder to the left or to the right. */
 export function shiftHolder(session: Session, id: string, steps: number): Refusal {
-  const refusal = edit(session, (file) => session.doors.access.moveHolder(file, id, steps));
+  const refusal = editFamily(session, (file) => session.doors.access.moveHolder(file, id, steps));
   accessLookOf(session).setState((s) => ({ grasp: s.grasp + 1 }));
   return say(session, refusal, '');
 }
@@ -162,7 +153,7 @@ export function shiftHolder(session: Session, id: string, steps: number): Refusa
 /** Adds a holder with the ticks of another one, and lets it be named. */
 export function copyHolder(session: Session, id: string): Refusal {
   let added = '';
-  const refusal = edit(session, (file) => {
+  const refusal = editFamily(session, (file) => {
     const holder = file.plan?.holders.find((other) => other.id === id);
     if (!holder) return file;
     const { name, enters, free } = holder;
@@ -178,23 +169,19 @@ export function copyHolder(session: Session, id: string): Refusal {
 export function nameSection(session: Session, id: string, typed: string): Refusal {
   const section = typed.trim().replace(/\s+/g, ' ');
   const isOwn = section === '' || section === areaName(session, id);
-  const refusal = edit(session, (file) => session.doors.access.setAreaSection(file, id, isOwn ? null : section));
+  const refusal = editFamily(session, (file) => session.doors.access.setAreaSection(file, id, isOwn ? null : section));
   return say(session, refusal, '');
 }
 
 /** Changes what the plan asks for besides areas and holders. */
 export function changeOptions(session: Session, options: Partial<PlanOptions>): Refusal {
-  return say(
-    session,
-    edit(session, (file) => session.doors.access.setPlanOptions(file, options)),
-    '',
-  );
+  return say(session, changePlan(session, { options }), '');
 }
 
 /** Takes a table of holders as one step. */
 export function takeTable(session: Session, table: HoldersTable, addAreas: boolean): Refusal {
   const before = planNow(session);
-  const refusal = edit(session, (file) => session.doors.access.takeHolders(file, table, addAreas));
+  const refusal = editFamily(session, (file) => session.doors.access.takeHolders(file, table, addAreas));
   if (refusal) return refusal;
   const after = planNow(session);
   const more = (list: 'areas' | 'holders') => (after?.[list].length ?? 0) - (before?.[list].length ?? 0);
@@ -208,7 +195,7 @@ export function takeTable(session: Session, table: HoldersTable, addAreas: boole
 
 /** Puts a whole plan in place of the one that is there. */
 export function takePlan(session: Session, plan: PlanFile, done: string): Refusal {
-  const refusal = edit(session, (file) => session.doors.access.putPlan(file, plan));
+  const refusal = editFamily(session, (file) => session.doors.access.putPlan(file, plan));
   if (!refusal) goTo(session, plan.areas[0]?.id ?? null, null);
   return say(session, refusal, done);
 }

@@ -1,10 +1,9 @@
 import { toFileLength } from '../../../family/file-length.ts';
 import type { BladeLimits } from '../../../family/plan.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
-import type { FamilyFile } from '../../../interchange/json/schema.ts';
 import type { MoreRoom } from '../../../plan/one-more-site.ts';
 import { leastWebOf, type PlanGap } from '../../../plan/plan-gap.ts';
-import { commitFamily } from '../edit-document.ts';
+import { editFamily } from '../edit-document.ts';
 import type { Session } from '../session.ts';
 import { bladeLookOf } from './blade-state.ts';
 import { changePlan } from './sections-choices.ts';
@@ -24,10 +23,11 @@ export function changeDepths(session: Session, depths: number): void {
 
 /** Changes the running clearance, the tolerance or the least web of the family; a least web of 0 is none. */
 export function changeGap(session: Session, field: GapField, nm: number): void {
-  edit(session, field, (file) => {
+  const refused = editFamily(session, (file) => {
     if (field === 'leastWeb') return session.doors.mill.putLeastWeb(file, nm > 0 ? nm : null);
     return { ...file, [field]: toFileLength(nm, file.units) };
   });
+  tell(session, field, refused);
 }
 
 /** Changes the one limit that makes room for one more site. */
@@ -40,15 +40,10 @@ export function takeRoom(session: Session, blade: BladeLimits, gap: PlanGap, { f
 /** Puts the common small blade, which every plan begins with, in place of the limits. */
 export function beginBladeAnew(session: Session): void {
   const { emptyPlan, putPlan } = session.doors.access;
-  edit(session, 'blade', (file) =>
+  const refused = editFamily(session, (file) =>
     putPlan(file, { ...(file.plan ?? emptyPlan(file.units)), blade: emptyPlan(file.units).blade }),
   );
-}
-
-function edit(session: Session, field: string, change: (file: FamilyFile) => FamilyFile): void {
-  const { documents, doors } = session;
-  const file = documents.getState().document?.file;
-  if (file) tell(session, field, commitFamily(documents, doors, change(file)));
+  tell(session, 'blade', refused);
 }
 
 function tell(session: Session, field: string, faults: readonly FileFault[] | null): void {

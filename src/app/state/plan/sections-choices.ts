@@ -15,9 +15,8 @@ export function changePlan(session: Session, { options, blade, shared }: PlanCha
   const { documents, doors } = session;
   const file = documents.getState().document?.file;
   if (!file?.plan) return null;
-  const { setPlanOptions, setBladeLimits } = doors.sections;
-  const chosen = options ? setPlanOptions(file, options) : file;
-  const bladed = blade ? setBladeLimits(chosen, blade) : chosen;
+  const chosen = options ? doors.access.setPlanOptions(file, options) : file;
+  const bladed = blade ? doors.sections.setBladeLimits(chosen, blade) : chosen;
   return commitFamily(documents, doors, shared ? shareSections(session, bladed, shared) : bladed);
 }
 
@@ -32,6 +31,6 @@ function shareSections(
   const areas = new Map(accessOf(plan).sections.map((section) => [section.name, section.areas]));
   return shared.reduce((next, [first, ...others]) => {
     const ids = others.flatMap((name) => areas.get(name) ?? []);
-    return ids.reduce((one, id) => doors.sections.setAreaSection(one, id, first), next);
+    return ids.reduce((one, id) => doors.access.setAreaSection(one, id, first), next);
   }, file);
 }

@@ -1,5 +1,4 @@
-import type { setAreaSection } from '../../../interchange/json/edit-areas.ts';
-import type { setBladeLimits, setPlanOptions } from '../../../interchange/json/edit-plan.ts';
+import type { setBladeLimits } from '../../../interchange/json/edit-plan.ts';
 import type { takePlan } from '../../../interchange/json/take-plan.ts';
 import type { SolveInput } from '../../../jobs/solve-plan.ts';
 import type { DrawnPlan, DrawPlanInput } from '../../../plan/drawn-plan.ts';
@@ -21,7 +20,5 @@ export interface SectionsDoors {
   draw(input: DrawPlanInput, onProgress: (done: number, total: number) => void): JobOnItsWay<DrawnPlan>;
   /** The file with the planned sections in place of those planned before. */
   readonly takePlan: typeof takePlan;
-  readonly setAreaSection: typeof setAreaSection;
-  readonly setPlanOptions: typeof setPlanOptions;
   readonly setBladeLimits: typeof setBladeLimits;
 }

@@ -1,7 +1,7 @@
 import type { Lesson, LessonStep, StepShow } from '../../../family/lesson.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { FamilyFile } from '../../../interchange/json/schema.ts';
-import { commitFamily, previewFamily } from '../edit-document.ts';
+import { editFamily, previewFamily } from '../edit-document.ts';
 import type { Session } from '../session.ts';
 
 type Window = Pick<Session, 'documents' | 'doors' | 'teach' | 'selection'>;
@@ -19,12 +19,6 @@ export function stepWithin(step: number, steps: readonly LessonStep[]): number {
 /** Picks a step of the script; the nearest there is. */
 export function pickStep({ documents, teach }: Pick<Session, 'documents' | 'teach'>, step: number): void {
   teach.setState({ step: Math.max(0, stepWithin(step, stepsNow({ documents }))) });
-}
-
-/** One edit of the file, a step of undo; returns what is wrong with it where it was not taken. */
-function edit({ documents, doors }: Window, change: (file: FamilyFile) => FamilyFile): readonly FileFault[] | null {
-  const file = documents.getState().document?.file;
-  return file ? commitFamily(documents, doors, change(file)) : null;
 }
 
 /** Titles that a new step begins with. */
@@ -48,29 +42,29 @@ export function addStepAfter(session: Window, show: StepShow): void {
     ...((pair || show === 'wall') && entrantId !== null ? { blank: entrantId } : {}),
     ...(pair && openingId !== null ? { opening: openingId } : {}),
   };
-  if (!edit(session, (file) => session.doors.lesson.addStep(file, at, step))) pickStep(session, at);
+  if (!editFamily(session, (file) => session.doors.lesson.addStep(file, at, step))) pickStep(session, at);
 }
 
 /** Takes the picked step out. */
 export function deleteStep(session: Window, at: number): void {
-  if (!edit(session, (file) => session.doors.lesson.removeStep(file, at))) pickStep(session, at);
+  if (!editFamily(session, (file) => session.doors.lesson.removeStep(file, at))) pickStep(session, at);
 }
 
 /** Makes the step a second time, and picks that one. */
 export function doubleStep(session: Window, at: number): void {
-  if (!edit(session, (file) => session.doors.lesson.duplicateStep(file, at))) pickStep(session, at + 1);
+  if (!editFamily(session, (file) => session.doors.lesson.duplicateStep(file, at))) pickStep(session, at + 1);
 }
 
 /** Moves a step to another place and keeps it picked. */
 export function shiftStep(session: Window, from: number, to: number): void {
   const last = stepsNow(session).length - 1;
   if (to < 0 || to > last) return;
-  if (!edit(session, (file) => session.doors.lesson.moveStep(file, from, to))) pickStep(session, to);
+  if (!editFamily(session, (file) => session.doors.lesson.moveStep(file, from, to))) pickStep(session, to);
 }
 
 /** Puts a whole lesson in place of the one that is there. */
 export function takeLesson(session: Window, lesson: Lesson): readonly FileFault[] | null {
-  const faults = edit(session, (file) => session.doors.lesson.putLesson(file, lesson));
+  const faults = editFamily(session, (file) => session.doors.lesson.putLesson(file, lesson));
   if (!faults) pickStep(session, 0);
   return faults;
 }
@@ -80,7 +74,7 @@ export type StepChange = { [F in keyof LessonStep]?: LessonStep[F] | undefined }
 
 /** Changes fields of a step at once. */
 export function changeStepNow(session: Window, at: number, change: StepChange): readonly FileFault[] | null {
-  return edit(session, (file) => session.doors.lesson.changeStep(file, at, change));
+  return editFamily(session, (file) => session.doors.lesson.changeStep(file, at, change));
 }
 
 /** Changes fields of a step while somebody types; leaving the field ends the edit, which is one step of undo. */

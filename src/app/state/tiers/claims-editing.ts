@@ -1,13 +1,8 @@
 import type { Side } from '../../../claims/resolve-claims.ts';
 import type { Claim } from '../../../family/claim.ts';
-import type { FileFault } from '../../../interchange/json/file-fault.ts';
-import type { FamilyFile } from '../../../interchange/json/schema.ts';
-import { commitFamily } from '../edit-document.ts';
+import { editFamily, type Refusal } from '../edit-document.ts';
 import type { Session } from '../session.ts';
 import { type ClaimDraft, claimsOf, EMPTY_DRAFT } from './claims-state.ts';
-
-/** Why something was not done; null where it was. */
-export type Refusal = readonly FileFault[] | null;
 
 /** What lacks in a claim that is being typed; empty where nothing does. */
 export function draftFault({ blank, opening }: ClaimDraft): string {
@@ -22,7 +17,7 @@ export function takeDraft(session: Session): Refusal {
   const { draft, changing } = store.getState();
   const { claims } = session.doors;
   const place = changing ? placeOf(session, changing) : -1;
-  const refusal = edit(session, (file) =>
+  const refusal = editFamily(session, (file) =>
     place >= 0 ? claims.replaceClaim(file, place, draft) : claims.addClaims(file, [draft]),
   );
   if (refusal) return refusal;
@@ -57,7 +52,7 @@ export function endChange(session: Session): void {
 /** Adds the claims of a table as one step; tells how many were there already. */
 export function takeClaims(session: Session, taken: readonly Claim[]): Refusal {
   const before = claimsNow(session).length;
-  const refusal = edit(session, (file) => session.doors.claims.addClaims(file, taken));
+  const refusal = editFamily(session, (file) => session.doors.claims.addClaims(file, taken));
   if (refusal) return refusal;
   const added = claimsNow(session).length - before;
   const had = taken.length - added;
@@ -76,7 +71,7 @@ export function deleteClaims(session: Session, gone: Iterable<Claim>): Refusal {
   const wanted = new Set(gone);
   const places = claimsNow(session).flatMap((claim, i) => (wanted.has(claim) ? [i] : []));
   if (places.length === 0) return null;
-  const refusal = edit(session, (file) => session.doors.claims.removeClaims(file, places));
+  const refusal = editFamily(session, (file) => session.doors.claims.removeClaims(file, places));
   if (!refusal) forget(session, `${capital(countText(places.length))} deleted. Ctrl+Z brings them back.`);
   return refusal;
 }
@@ -84,7 +79,7 @@ export function deleteClaims(session: Session, gone: Iterable<Claim>): Refusal {
 /** Deletes all that one source claims; '' for claims that name none. */
 export function deleteSource(session: Session, source: string): Refusal {
   const before = claimsNow(session).length;
-  const refusal = edit(session, (file) => session.doors.claims.removeClaimsBy(file, source || undefined));
+  const refusal = editFamily(session, (file) => session.doors.claims.removeClaimsBy(file, source || undefined));
   if (refusal) return refusal;
   forget(session, `${capital(countText(before - claimsNow(session).length))} deleted. Ctrl+Z brings them back.`);
   if (claimsOf(session).getState().source === source) claimsOf(session).setState({ source: null });
@@ -94,7 +89,7 @@ export function deleteSource(session: Session, source: string): Refusal {
 /** Leaves out claims that are repeated word for word. */
 export function dropRepeated(session: Session): Refusal {
   const before = claimsNow(session).length;
-  const refusal = edit(session, (file) => session.doors.claims.dropRepeatedClaims(file));
+  const refusal = editFamily(session, (file) => session.doors.claims.dropRepeatedClaims(file));
   const gone = before - claimsNow(session).length;
   claimsOf(session).setState({ said: gone === 0 ? 'No claim is repeated.' : `${capital(countText(gone))} left out.` });
   return refusal;
@@ -105,7 +100,7 @@ export function putName(session: Session, side: Side, from: string, to: string):
   const { picked } = claimsOf(session).getState();
   const place = picked ? placeOf(session, picked) : -1;
   const count = claimsNow(session).filter((claim) => claim[side] === from).length;
-  const refusal = edit(session, (file) => session.doors.claims.renameInClaims(file, side, from, to));
+  const refusal = editFamily(session, (file) => session.doors.claims.renameInClaims(file, side, from, to));
   if (refusal) return refusal;
   claimsOf(session).setState({
     picked: claimsNow(session)[place] ?? null,
@@ -123,11 +118,6 @@ export function claimsNow({ documents }: Pick<Session, 'documents'>): readonly C
 /** "1 claim", "1,234 claims". */
 export function countText(count: number): string {
   return `${count.toLocaleString('en')} ${count === 1 ? 'claim' : 'claims'}`;
-}
-
-function edit({ documents, doors }: Session, change: (file: FamilyFile) => FamilyFile): Refusal {
-  const file = documents.getState().document?.file;
-  return file ? commitFamily(documents, doors, change(file)) : null;
 }
 
 function forget(session: Session, said: string): void {
