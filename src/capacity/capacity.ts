@@ -90,7 +90,7 @@ export function* countingCapacity(input: CapacityInput): Generator<CountProgress
     keys: bittings * BigInt(count),
     ...exampleOf(counted, input.example),
     variants,
-    whyNone: bittings === 0n ? yield* findingWhyNone(rules) : null,
+    whyNone: bittings === 0n ? yield* findingWhyNone(rules, counted.endsAt) : null,
   };
 }
 

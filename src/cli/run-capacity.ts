@@ -1,7 +1,7 @@
 import { allowedDepths } from '../capacity/bitting-rules.ts';
 import { blankForLength } from '../capacity/blank-lengths.ts';
 import type { Capacity, Variant } from '../capacity/capacity.ts';
-import { whyNoneWords } from '../capacity/why-none.ts';
+import { whyNoneWords } from '../capacity/why-none-words.ts';
 import { cautionLine } from '../family/cautions.ts';
 import type { EntryTable } from '../family/entry-table.ts';
 import { type Family, openingsOf } from '../family/family.ts';
@@ -24,30 +24,43 @@ export async function runCapacity(family: Family | null, command: CapacityComman
   }
   const table = family && (await judgedBlanks(family, shell));
   const { rules, sections } = command;
-  const goesIn = table?.goesIn.map((row) => row.map((cell) => cell !== false)) ?? null;
-  const capacity = await catalogue.countCapacity({ rules, goesIn, sections }, shell.jobs);
+  const capacity = await catalogue.countCapacity({ rules, goesIn: table?.goesIn ?? null, sections }, shell.jobs);
   shell.print(command.json ? toJson(capacity, table, family, command) : toText(capacity, table, family, command));
   return EXIT.done;
 }
 
-/** What goes into what, blanks only. */
-function judgedBlanks(family: Family, shell: Shell): Promise<EntryTable> {
+/** What goes into what, blanks only; a pair that is not judged counts as going in. */
+interface JudgedBlanks extends EntryTable {
+  readonly goesIn: readonly (readonly boolean[])[];
+}
+
+async function judgedBlanks(family: Family, shell: Shell): Promise<JudgedBlanks> {
   const profiles = family.profiles.filter(({ kind }) => kind !== 'tool');
-  return runInSlices(judgeEntryTable({ ...family, profiles }), shell.jobs);
+  const table = await runInSlices(judgeEntryTable({ ...family, profiles }), shell.jobs);
+  return { ...table, goesIn: table.goesIn.map((row) => row.map((cell) => cell !== false)) };
 }
 
 /** The sections that are counted, each with the blank of its keys, of the length they need where there is one. */
-function pairsOf({ sections }: Capacity, table: EntryTable | null, family: Family | null, { rules }: CapacityCommand) {
+function pairsOf(
+  { sections }: Capacity,
+  table: JudgedBlanks | null,
+  family: Family | null,
+  { rules }: CapacityCommand,
+) {
   if (!sections || !table) return [];
-  const goesIn = table.goesIn.map((row) => row.map((cell) => cell !== false));
   const lengths = table.entrants.map((id) => family?.profiles.find((profile) => profile.id === id)?.chambers);
   return sections.pairs.map(({ keyway, blank }) => {
-    const own = blankForLength(goesIn, blank, lengths, rules.chambers);
+    const own = blankForLength(table.goesIn, blank, lengths, rules.chambers);
     return { opening: table.openings[keyway], blank: table.entrants[own.blank], tooShort: own.tooShort };
   });
 }
 
-function toJson(capacity: Capacity, table: EntryTable | null, family: Family | null, command: CapacityCommand): string {
+function toJson(
+  capacity: Capacity,
+  table: JudgedBlanks | null,
+  family: Family | null,
+  command: CapacityCommand,
+): string {
   const { rules, firstDepth } = command;
   const { bittings, without, keys, count, sections, example, variants } = capacity;
   const written = (depths: readonly number[]) => depths.map((depth) => depth + firstDepth);
@@ -76,7 +89,12 @@ function toJson(capacity: Capacity, table: EntryTable | null, family: Family | n
   return `${JSON.stringify(value, null, 2)}\n`;
 }
 
-function toText(capacity: Capacity, table: EntryTable | null, family: Family | null, command: CapacityCommand): string {
+function toText(
+  capacity: Capacity,
+  table: JudgedBlanks | null,
+  family: Family | null,
+  command: CapacityCommand,
+): string {
   const { bittings, without, keys, count, sections, example } = capacity;
   const { rules, firstDepth } = command;
   const nameOf = (id: string) => shown(family?.profiles.find((profile) => profile.id === id)?.name ?? id);

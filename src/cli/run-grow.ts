@@ -5,6 +5,7 @@ import { catalogue } from '../jobs/catalogue.ts';
 import type { GrowPair, GrowProposal, GrowReport, NoRoom } from '../plan/grow.ts';
 import { shown } from './fit-table.ts';
 import type { GrowCommand } from './parse-grow.ts';
+import { mm, um } from './round-lengths.ts';
 import { EXIT, type Shell } from './shell.ts';
 
 /**
@@ -45,8 +46,6 @@ function unknownId(family: Family, { between, allow }: GrowCommand): string | nu
   return blank === undefined ? null : `there is no blank with the id "${blank}"`;
 }
 
-const mm = (nm: number) => Math.round(nm) / 1e6;
-const um = (nm: number) => Math.round(nm / 100) / 10;
 const outline = (ring: readonly Point[]) => ring.map(({ x, y }) => [mm(x), mm(y)]);
 
 function toJson({ none, tops, newTop, groups, places, codes, count, proposals, gap }: GrowReport): string {

@@ -5,6 +5,7 @@ import type { PassageInput } from '../passage/find-passage.ts';
 import type { Passage, PassageBlank, PassageMember } from '../passage/passage.ts';
 import { shown } from './fit-table.ts';
 import type { MilledWish, PassageCommand } from './parse-passage.ts';
+import { mm, um } from './round-lengths.ts';
 import { EXIT, type Shell } from './shell.ts';
 
 /** Most ids that are named where one is not in the file. */
@@ -55,9 +56,7 @@ function milledPassage(free: Passage, { openings }: PassageInput, wish: MilledWi
   return catalogue.millPassage({ passage: free, openings, plain, cutter }, shell.jobs);
 }
 
-const mm = (nm: number) => Math.round(nm) / 1e6;
 const mm2 = (area: number) => Math.round(area / 1e8) / 1e4;
-const um = (nm: number) => Math.round(nm / 100) / 10;
 
 function toJson({ members, area, sure, blank, none, entries, clearance }: Passage): string {
   const value = {

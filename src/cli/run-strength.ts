@@ -14,6 +14,7 @@ import {
 } from '../strength/torque-limits.ts';
 import { shown } from './fit-table.ts';
 import type { StrengthCommand } from './parse-strength.ts';
+import { mm } from './round-lengths.ts';
 import { EXIT, type Shell } from './shell.ts';
 
 interface BladeReport {
@@ -154,7 +155,6 @@ function bladeLine(
   return `${line}\n${told}`;
 }
 
-const mm = (length: number) => Math.round(length) / 1e6;
 const sig = (value: number) => Number(value.toPrecision(6));
 const pair = ({ low, high }: LimitRange) => [sig(low), sig(high)];
 const nm = ({ low, high }: LimitRange) =>

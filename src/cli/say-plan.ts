@@ -5,6 +5,7 @@ import { sayConfirmed } from '../plan/say-confirmed.ts';
 import type { WardPlan } from '../plan/ward-plan.ts';
 import type { SiteLayout } from '../plan/ward-sites.ts';
 import { shown } from './fit-table.ts';
+import { mm, um } from './round-lengths.ts';
 
 /** A plan that was drawn and confirmed, and what it was made from. */
 export interface PlannedFamily {
@@ -14,9 +15,6 @@ export interface PlannedFamily {
   readonly wardPlan: WardPlan;
   readonly drawn: Extract<DrawnPlan, { ok: true }>;
 }
-
-const mm = (nm: number) => Math.round(nm) / 1e6;
-const um = (nm: number) => Math.round(nm / 100) / 10;
 
 /** The report of a planned family as JSON. */
 export function plannedJson({ layout, wardPlan, drawn, access }: PlannedFamily): string {

@@ -86,17 +86,17 @@ function groupCodes(
 ): readonly Code[] {
   if (groups.length === 0) return [];
   const { ranks, random } = search;
-  const byLevel = new Map<number, readonly Code[]>();
+  const byRank = new Map<number, readonly Code[]>();
   const choices = groups.map((group) => {
     const level = levelsOf(group) + 1;
     const rank = Math.min(ranks[level] ?? ranks[ranks.length - 1], rankOf(upper));
-    const known = byLevel.get(rank) ?? codesWithin(upper, rank, MOST_GROUP_CODES, random);
-    byLevel.set(rank, known);
+    const known = byRank.get(rank) ?? codesWithin(upper, rank, MOST_GROUP_CODES, random);
+    byRank.set(rank, known);
     return known;
   });
   const lost = lossTable(search);
   const loss = (a: Code, b: Code) => lost[sharedRank(a, b)];
-  const fixed = new Map([...byLevel.values()].flat().map((code) => [code, sumOf(beside, (b) => loss(code, b))]));
+  const fixed = new Map([...byRank.values()].flat().map((code) => [code, sumOf(beside, (b) => loss(code, b))]));
   const chosen: Code[] = [];
   for (let round = 0; round < ROUNDS; round++) {
     let changed = false;

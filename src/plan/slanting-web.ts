@@ -1,5 +1,6 @@
 import type { BladeLimits } from '../family/plan.ts';
 import { NM_PER_UM, type Point } from '../geom/point.ts';
+import { turn } from '../geom/predicates.ts';
 import { nearestOnSegment } from '../geom/segment-distance.ts';
 import { roundCorners } from '../profile/round-corners.ts';
 
@@ -66,10 +67,6 @@ function crosses(a: readonly Point[], b: readonly Point[]): boolean {
       return turn(p, q, r) * turn(p, q, s) < 0 && turn(r, s, p) * turn(r, s, q) < 0;
     });
   });
-}
-
-function turn(a: Point, b: Point, c: Point): number {
-  return (b.x - a.x) * (c.y - a.y) - (b.y - a.y) * (c.x - a.x);
 }
 
 function leastWay(from: readonly Point[], to: readonly Point[]): number {

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { type BittingRules, USUAL_RULES } from '../../../src/capacity/bitting-rules.ts';
 import { type Capacity, countingCapacity } from '../../../src/capacity/capacity.ts';
-import { whyNoneWords } from '../../../src/capacity/why-none.ts';
+import { whyNoneWords } from '../../../src/capacity/why-none-words.ts';
 
 const FEW: BittingRules = { ...USUAL_RULES, chambers: 4, depths: 4, maximumAdjacent: null };
 

@@ -1,4 +1,4 @@
-import { whyNoneWords } from '../../../capacity/why-none.ts';
+import { whyNoneWords } from '../../../capacity/why-none-words.ts';
 import type { Family } from '../../../family/family.ts';
 import { CapacityChart } from '../../panels/plan/capacity-chart.tsx';
 import { CapacityProgress } from '../../panels/plan/capacity-progress.tsx';
