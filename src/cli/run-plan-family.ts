@@ -7,6 +7,7 @@ import { writeFamily } from '../interchange/json/write.ts';
 import { catalogue } from '../jobs/catalogue.ts';
 import { accessOf, reservedTable } from '../plan/access.ts';
 import type { DrawnPlan } from '../plan/drawn-plan.ts';
+import { planGapOf } from '../plan/plan-gap.ts';
 import type { Access } from '../plan/planned-access.ts';
 import { type SiteLayout, wardSites } from '../plan/ward-sites.ts';
 import type { PlanFamilyCommand } from './parse-plan.ts';
@@ -66,12 +67,12 @@ function hindranceOf({ plan }: Family, { file, output }: PlanFamilyCommand, shel
 }
 
 async function planOf(
-  { runningClearance, tolerance, leastWeb, tiltLimit }: Family,
+  family: Family,
   plan: Plan,
   { seconds }: PlanFamilyCommand,
   shell: Shell,
 ): Promise<Omit<PlannedFamily, 'drawn'> & { readonly access: Access; readonly drawn: DrawnPlan }> {
-  const gap = { runningClearance, tolerance, tiltLimit, ...(leastWeb === undefined ? {} : { leastWeb }) };
+  const gap = planGapOf(family);
   const access = accessOf(plan);
   const layout: SiteLayout = wardSites(plan.blade, gap, plan.depths);
   // A blade that cannot be made is told without a long search.

@@ -1,3 +1,4 @@
+import type { Family } from '../family/family.ts';
 import { NM_PER_MM, NM_PER_UM } from '../geom/point.ts';
 
 /** The gap that planned blades run with and the tolerance that they are made to; the family's own, nanometres. */
@@ -9,6 +10,11 @@ export interface PlanGap {
   readonly leastWeb?: number;
   /** Greatest tilt of a blank in a keyway, either way, radians; upright only where absent. */
   readonly tiltLimit?: number;
+}
+
+/** The gap, the tolerance, the least web and the tilt limit that a family sets for its planned blades. */
+export function planGapOf({ runningClearance, tolerance, leastWeb, tiltLimit }: Family): PlanGap {
+  return { runningClearance, tolerance, tiltLimit, ...(leastWeb !== undefined && { leastWeb }) };
 }
 
 /** The web that is kept where the family sets none, nanometres: a choice of our own, no source. */

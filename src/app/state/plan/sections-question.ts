@@ -2,7 +2,7 @@ import type { Family } from '../../../family/family.ts';
 import type { Plan } from '../../../family/plan.ts';
 import { type Access, accessOf, reservedTable } from '../../../plan/access.ts';
 import type { AccessTable } from '../../../plan/access-table.ts';
-import type { PlanGap } from '../../../plan/plan-gap.ts';
+import { type PlanGap, planGapOf } from '../../../plan/plan-gap.ts';
 import { type SiteLayout, wardSites } from '../../../plan/ward-sites.ts';
 
 /** What is asked of the solver: the very same value as long as plan and gap are the same. */
@@ -32,11 +32,11 @@ const known = new WeakMap<Plan, SectionsQuestion>();
  * @check tests/unit/app/sections-planning.test.ts
  */
 export function sectionsQuestion(family: Family): SectionsQuestion | null {
-  const { plan, runningClearance, tolerance, leastWeb, tiltLimit } = family;
+  const { plan } = family;
   if (!plan) return null;
   const before = known.get(plan);
   if (before && isSameGap(before.gap, family)) return before;
-  const gap: PlanGap = { runningClearance, tolerance, tiltLimit, ...(leastWeb !== undefined && { leastWeb }) };
+  const gap = planGapOf(family);
   const access = accessOf(plan);
   const layout = wardSites(plan.blade, gap, plan.depths);
   const table = reservedTable(access, plan.reserve);
