@@ -1,6 +1,7 @@
 import type { Family } from '../../../family/family.ts';
 import { openingsOf } from '../../../family/family.ts';
-import { counted, takePlan, typeName } from '../../state/plan/access-editing.ts';
+import { countWord } from '../../state/count-word.ts';
+import { takePlan, typeName } from '../../state/plan/access-editing.ts';
 import { accessLookOf } from '../../state/plan/access-state.ts';
 import { planOfSections } from '../../state/plan/plan-of-sections.ts';
 import { useSession, useStore } from '../use-store.ts';
@@ -42,7 +43,7 @@ function OwnSections({ family }: { family: Family }) {
   const begin = () => {
     const { units } = session.documents.getState().document?.file ?? { units: 'mm' };
     const plan = planOfSections(family, session.results.getState().fits, session.doors.access.emptyPlan(units));
-    const words = `${counted(plan.areas.length, 'area')} and ${counted(plan.holders.length, 'holder')} from the sections.`;
+    const words = `${countWord(plan.areas.length, 'area')} and ${countWord(plan.holders.length, 'holder')} from the sections.`;
     takePlan(session, plan, words);
   };
   return (

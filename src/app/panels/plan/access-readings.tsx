@@ -2,10 +2,10 @@ import type { Family } from '../../../family/family.ts';
 import { type Area, type Holder, MOST_RESERVE, type Plan } from '../../../family/plan.ts';
 import { type Access, accessOf, sectionName } from '../../../plan/access.ts';
 import { areaPath, FREE, MUST, NOT } from '../../../plan/area-tree.ts';
+import { countWord } from '../../state/count-word.ts';
 import {
   changeOptions,
   copyHolder,
-  counted,
   nameSection,
   removeArea,
   removeHolder,
@@ -61,7 +61,7 @@ function CellReading({ plan, area, holder }: { plan: Plan; area: Area; holder: H
       </h2>
       <p>
         {row.isGroup
-          ? `A group of ${counted(row.to - row.from, 'area')}: ${tickWords(shown)}.`
+          ? `A group of ${countWord(row.to - row.from, 'area')}: ${tickWords(shown)}.`
           : `The blank ${tickWords(shown)}.`}
       </p>
       <fieldset className={`key-row bare ${own.ticks}`} aria-label="What the blank has to do with the area">
@@ -92,10 +92,10 @@ function AreaReading({ plan, access, area }: { plan: Plan; access: Access; area:
   const facts: Fact[] = [
     {
       term: row.isGroup ? 'Group of' : 'Area',
-      value: row.isGroup ? counted(row.to - row.from, 'area') : areaPath(tree, area.id),
+      value: row.isGroup ? countWord(row.to - row.from, 'area') : areaPath(tree, area.id),
     },
     ...(row.isGroup ? [] : [{ term: 'Section', value: sectionName(area) }]),
-    ...(others > 0 ? [{ term: 'Shared with', value: counted(others, 'area') }] : []),
+    ...(others > 0 ? [{ term: 'Shared with', value: countWord(others, 'area') }] : []),
     { term: 'Entered by', value: carrierWords({ holders: entering.map(({ id }) => id) }, plan, 4) },
   ];
   return (

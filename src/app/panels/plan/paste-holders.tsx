@@ -1,7 +1,8 @@
 import { useDeferredValue, useMemo, useState } from 'react';
 import type { HoldersRead } from '../../../interchange/csv/read-holders.ts';
+import { countWord } from '../../state/count-word.ts';
 import type { Refusal } from '../../state/edit-document.ts';
-import { counted, takeTable } from '../../state/plan/access-editing.ts';
+import { takeTable } from '../../state/plan/access-editing.ts';
 import { accessLookOf } from '../../state/plan/access-state.ts';
 import { ChoiceField, TickField } from '../form-fields.tsx';
 import styles from '../paste-table-sheet.module.css';
@@ -96,13 +97,13 @@ function Understood({ table, read }: { table: Table; read: HoldersRead }) {
           ))}
         </ul>
         {read.holders.length > MOST_SHOWN && (
-          <p className={styles.note}>and {counted(read.holders.length - MOST_SHOWN, 'holder')} more</p>
+          <p className={styles.note}>and {countWord(read.holders.length - MOST_SHOWN, 'holder')} more</p>
         )}
       </section>
       {table.unknown.length > 0 && <Unknown table={table} />}
       {read.leftOut > 0 && (
         <RowFaults
-          title={`${counted(read.leftOut, read.form === 'list' ? 'row' : 'cell')} left out`}
+          title={`${countWord(read.leftOut, read.form === 'list' ? 'row' : 'cell')} left out`}
           faults={read.faults}
           count={read.leftOut}
         />
@@ -117,7 +118,7 @@ function Unknown({ table }: { table: Table }) {
   const more = unknown.length - MOST_SHOWN;
   return (
     <section className={styles.part}>
-      <h3>{counted(unknown.length, 'area')} not in the plan yet</h3>
+      <h3>{countWord(unknown.length, 'area')} not in the plan yet</h3>
       <p className={styles.note}>
         {shown}
         {more > 0 && ` and ${more} more`}
@@ -141,5 +142,5 @@ function footWords(read: HoldersRead | null): string {
   if (!read) return 'Nothing is pasted yet.';
   if (!read.ok) return 'It cannot be read.';
   const left = read.leftOut > 0 ? `, ${read.leftOut} left out` : '';
-  return `${counted(read.holders.length, 'holder')}, ${counted(read.areas.length, 'area')}${left}`;
+  return `${countWord(read.holders.length, 'holder')}, ${countWord(read.areas.length, 'area')}${left}`;
 }

@@ -1,6 +1,7 @@
 import type { Family } from '../../../family/family.ts';
 import { readingText, type Units, wearLengthText } from '../../state/length-text.ts';
 import { marginText, VERDICT_WORDS } from '../../state/pair-words.ts';
+import { stripText } from '../../state/plan/report-readings.ts';
 import { stoppingSites } from '../../state/plan/sections-rows.ts';
 import type { Fact } from '../../state/profile-facts.ts';
 import { FactList } from '../fact-list.tsx';
@@ -126,7 +127,7 @@ export function sightFacts({ left, right, paracentric, strip }: Sight, hasWards:
     { term: paracentric ? 'Paracentric' : 'Longest ward', value: hasWards ? past : 'no ward' },
     {
       term: 'Line of sight',
-      value: strip > 0 ? `${readingText(strip, units)} wide` : `none: wards pass by ${readingText(strip, units)}`,
+      value: stripText(strip, units),
     },
   ];
 }

@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
+import { countWord } from '../../state/count-word.ts';
 import type { ConfirmedPlan, DrawnSections } from '../../state/plan/drawn-sections.ts';
-import { countWord } from '../../state/plan/sections-words.ts';
 import { BEFORE_PLAN, type TakingCounts, takeSections, takingCounts } from '../../state/plan/taking-sections.ts';
 import { FaultList } from '../fault-list.tsx';
 import { TickField } from '../form-fields.tsx';

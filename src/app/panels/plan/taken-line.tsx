@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
+import { countWord } from '../../state/count-word.ts';
 import type { DrawnSections } from '../../state/plan/drawn-sections.ts';
 import type { SectionsQuestion } from '../../state/plan/sections-question.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
-import { countWord } from '../../state/plan/sections-words.ts';
 import { changedSince, type TakenStanding, takenStanding, type WrongPair } from '../../state/plan/taken-standing.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './taken-line.module.css';

@@ -2,6 +2,7 @@ import type { AddedEntry, PlanOptions } from '../../../interchange/json/edit-pla
 import type { FamilyFile, PlanFile } from '../../../interchange/json/schema.ts';
 import type { HoldersTable } from '../../../interchange/json/take-holders.ts';
 import { areaTree, type Tick } from '../../../plan/area-tree.ts';
+import { countWord } from '../count-word.ts';
 import { editFamily, type Refusal } from '../edit-document.ts';
 import type { Session } from '../session.ts';
 import { type AccessTyping, accessLookOf, fold, goTo } from './access-state.ts';
@@ -189,7 +190,7 @@ export function takeTable(session: Session, table: HoldersTable, addAreas: boole
   const fresh = after?.areas.find(({ id }) => !had.has(id));
   goTo(session, (fresh ?? after?.areas[0])?.id ?? null, null);
   accessLookOf(session).setState({ pasting: false });
-  say(session, null, `${counted(more('areas'), 'area')} and ${counted(more('holders'), 'holder')} added.`);
+  say(session, null, `${countWord(more('areas'), 'area')} and ${countWord(more('holders'), 'holder')} added.`);
   return null;
 }
 
@@ -198,9 +199,4 @@ export function takePlan(session: Session, plan: PlanFile, done: string): Refusa
   const refusal = editFamily(session, (file) => session.doors.access.putPlan(file, plan));
   if (!refusal) goTo(session, plan.areas[0]?.id ?? null, null);
   return say(session, refusal, done);
-}
-
-/** "1 area", "12 areas". */
-export function counted(count: number, thing: string): string {
-  return `${count.toLocaleString('en')} ${thing}${count === 1 ? '' : 's'}`;
 }

@@ -1,29 +1,18 @@
 import type { Plan } from '../../../family/plan.ts';
 import type { Access, AccessFault, PlannedBlank } from '../../../plan/access.ts';
-import { counted } from './access-editing.ts';
+import { countWord } from '../count-word.ts';
+import { type WantedPair, wantedOf } from './sections-rows.ts';
 
 /** How many pairs of a section and a blank must, must not, and may or may not. */
-export interface PairTally {
-  readonly must: number;
-  readonly not: number;
-  readonly free: number;
-}
-
-/** Counts the pairs of a table. */
-export function tallyPairs({ table }: Pick<Access, 'table'>): PairTally {
+export function tallyPairs({ table }: Pick<Access, 'table'>): Readonly<Record<WantedPair, number>> {
   const tally = { must: 0, not: 0, free: 0 };
-  for (const row of table)
-    for (const cell of row) {
-      if (cell === null) tally.free++;
-      else if (cell === 1) tally.must++;
-      else tally.not++;
-    }
+  for (const row of table) for (const cell of row) tally[wantedOf(cell)]++;
   return tally;
 }
 
 /** "12 sections, 17 blanks". */
 export function neededWords({ sections, blanks }: Access): string {
-  return `${counted(sections.length, 'section')}, ${counted(blanks.length, 'blank')}`;
+  return `${countWord(sections.length, 'section')}, ${countWord(blanks.length, 'blank')}`;
 }
 
 const RANKS = { base: 'base', group: 'group', 'all-section': 'all-section' } as const;
@@ -31,7 +20,7 @@ const RANKS = { base: 'base', group: 'group', 'all-section': 'all-section' } as 
 /** What a blank is among the others: "group, 3 keyways". */
 export function rankWords({ rank, sections, free }: PlannedBlank): string {
   const more = free.length > 0 ? `, ${free.length} free` : '';
-  return `${RANKS[rank]}, ${counted(sections.length, 'section')}${more}`;
+  return `${RANKS[rank]}, ${countWord(sections.length, 'section')}${more}`;
 }
 
 /** Who carries a blank: "Porter, Nurse and 3 more". */
@@ -56,9 +45,9 @@ export function faultWords(faults: readonly AccessFault[]): string {
   const count = (kind: AccessFault['kind']) => faults.filter((fault) => fault.kind === kind).length;
   const [wrong, empty, notes] = [count('contradiction'), count('empty'), count('note')];
   const parts = [
-    wrong > 0 ? counted(wrong, 'contradiction') : 'No contradiction',
+    wrong > 0 ? countWord(wrong, 'contradiction') : 'No contradiction',
     ...(empty > 0 ? [`${empty} to be filled in`] : []),
-    ...(notes > 0 ? [counted(notes, 'note')] : []),
+    ...(notes > 0 ? [countWord(notes, 'note')] : []),
   ];
   return parts.join(', ');
 }

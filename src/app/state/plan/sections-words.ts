@@ -1,15 +1,12 @@
+import { nameList } from '../../../family/name-list.ts';
 import type { Plan } from '../../../family/plan.ts';
 import type { WardPlan } from '../../../plan/ward-plan.ts';
+import { countWord } from '../count-word.ts';
 import { readingText, type Units } from '../length-text.ts';
+import { tallyPairs } from './access-words.ts';
 import type { PlanChange } from './near-plans.ts';
 import type { PlanningState } from './sections-planning.ts';
 import type { SectionsQuestion } from './sections-question.ts';
-import { wantedOf } from './sections-rows.ts';
-
-/** "1 site", "9 sites". */
-export function countWord(count: number, one: string, many = `${one}s`): string {
-  return `${count.toLocaleString('en')} ${count === 1 ? one : many}`;
-}
 
 /**
  * What was found in one line: "9 sites, proved fewest", "10 sites; at least 9 are needed", "Needs 9 sites, the blade has 7".
@@ -47,17 +44,10 @@ export function boundWords({ bound, lowerBound }: WardPlan): string {
   return lowerBound > 0 ? BOUND_WORDS[bound] : '';
 }
 
-/** How many pairs of a table must enter, must not, and may do either. */
-export function pairCounts({ table }: Pick<SectionsQuestion, 'table'>): { must: number; not: number; free: number } {
-  const counts = { must: 0, not: 0, free: 0 };
-  for (const row of table) for (const cell of row) counts[wantedOf(cell)]++;
-  return counts;
-}
-
 /** What the wards are for: "8 sections, 11 blanks: 20 pairs must enter, 68 are stopped by at least 1 ward each". */
 export function demandWords(question: SectionsQuestion): string {
   const { access, plan } = question;
-  const { must, not, free } = pairCounts(question);
+  const { must, not, free } = tallyPairs(question);
   const reserve = plan.reserve > 0 ? ` and ${plan.reserve} in reserve` : '';
   const more = (question.table[0]?.length ?? 0) - access.blanks.length;
   const blanks = `${countWord(access.blanks.length, 'blank')}${more > 0 ? ` and ${more} in reserve` : ''}`;
@@ -100,7 +90,7 @@ export function changeWords(
   if (shared) return { key: 'Share these sections', what: sharedWords(shared) };
   if (without) {
     const sections = countWord(without.length, 'section');
-    return { key: '', what: `With ${sections} fewer, such as without ${listOf(without)}` };
+    return { key: '', what: `With ${sections} fewer, such as without ${nameList(without, MOST_NAMES)}` };
   }
   if (options?.reserve !== undefined) return { key: 'Keep no reserve', what: 'Without room for sections to come' };
   if (blade?.sides !== undefined) return { key: 'Mill both faces', what: 'With grooves on both faces' };
@@ -118,21 +108,13 @@ export function changeWords(
 /** Whoever enters one of the areas then enters all that share its section. */
 function sharedWords(shared: readonly (readonly string[])[]): string {
   const fewer = shared.reduce((sum, group) => sum + group.length - 1, 0);
-  const groups = shared.slice(0, MOST_GROUPS).map((group) => listOf(group));
+  const groups = shared.slice(0, MOST_GROUPS).map((group) => nameList(group, MOST_NAMES));
   const more = shared.length > MOST_GROUPS ? `; and ${countWord(shared.length - MOST_GROUPS, 'group')} more` : '';
   return `With ${countWord(fewer, 'section')} fewer, one for ${groups.join('; one for ')}${more}; who enters one of them enters all`;
 }
 
 const MOST_GROUPS = 3;
-const MOST_NAMES = 4;
-
-/** "Heron, Smew and Knot", "Heron, Smew, Knot and 5 more". */
-function listOf(names: readonly string[]): string {
-  if (names.length < 2) return names.join('');
-  const shown = names.length > MOST_NAMES ? names.slice(0, MOST_NAMES - 1) : names.slice(0, -1);
-  const last = names.length > MOST_NAMES ? `${names.length - shown.length} more` : names[names.length - 1];
-  return `${shown.join(', ')} and ${last}`;
-}
+const MOST_NAMES = 3;
 
 type ChangedLength = keyof Pick<Plan['blade'], 'height' | 'cutZone' | 'heightStep'>;
 

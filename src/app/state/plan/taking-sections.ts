@@ -1,11 +1,11 @@
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { FamilyDocument } from '../../../interchange/json/read.ts';
 import type { FamilyFile, ProfileFile } from '../../../interchange/json/schema.ts';
+import { countWord } from '../count-word.ts';
 import { commitFamily } from '../edit-document.ts';
 import type { Session } from '../session.ts';
 import type { ConfirmedPlan } from './drawn-sections.ts';
 import { sectionsLookOf } from './sections-state.ts';
-import { countWord } from './sections-words.ts';
 import { plannedProfiles } from './taken-standing.ts';
 
 /** What taking a plan would do to the family: how many profiles come, are replaced, and are not from a plan. */

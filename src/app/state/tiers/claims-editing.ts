@@ -1,5 +1,6 @@
 import type { Side } from '../../../claims/resolve-claims.ts';
 import type { Claim } from '../../../family/claim.ts';
+import { countWord } from '../count-word.ts';
 import { editFamily, type Refusal } from '../edit-document.ts';
 import type { Session } from '../session.ts';
 import { type ClaimDraft, claimsOf, EMPTY_DRAFT } from './claims-state.ts';
@@ -117,7 +118,7 @@ export function claimsNow({ documents }: Pick<Session, 'documents'>): readonly C
 
 /** "1 claim", "1,234 claims". */
 export function countText(count: number): string {
-  return `${count.toLocaleString('en')} ${count === 1 ? 'claim' : 'claims'}`;
+  return countWord(count, 'claim');
 }
 
 function forget(session: Session, said: string): void {
