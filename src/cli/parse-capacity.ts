@@ -60,8 +60,6 @@ const OPTION_OF: Readonly<Partial<Record<RuleFault['field'], string>>> = {
  */
 export function toCapacityCommand(file: string | undefined, given: Given): Parsed {
   try {
-    const twice = CAPACITY_OPTIONS.find((option) => option !== 'exclude' && (given[option]?.length ?? 0) > 1);
-    if (twice) throw new OptionFault(`--${twice} is given ${given[twice]?.length} times, give it once`);
     const firstDepth = whole(given, 'first-depth', 0, 1) ?? 0;
     const sections = whole(given, 'sections', 1, MOST_SECTIONS);
     if (file !== undefined && sections !== undefined)

@@ -2,6 +2,7 @@ import { parseArgs } from 'node:util';
 import { EXPORT_FORMATS, type ExportFormat } from '../interchange/export-profiles.ts';
 import { MAX_TOLERANCE } from '../interchange/json/file-units.ts';
 import { MAX_TILT_DEG } from '../interchange/json/schema.ts';
+import { listedIds } from './listed-ids.ts';
 import { CAPACITY_OPTIONS, type CapacityCommand, toCapacityCommand } from './parse-capacity.ts';
 import { GROW_OPTIONS, type GrowCommand, toGrowCommand } from './parse-grow.ts';
 import { PASSAGE_OPTIONS, type PassageCommand, toPassageCommand } from './parse-passage.ts';
@@ -253,6 +254,9 @@ const SECOND_WORDS: Readonly<Partial<Record<Command['name'], string>>> = {
   ask: 'a question in quotation marks',
 };
 
+/** The options that take several values and may be given several times. */
+const REPEATED: readonly string[] = ['only', 'openings', 'between', 'allow', 'exclude'];
+
 function toCommand(name: Command['name'], files: string[], values: Values): ParsedCommand {
   const grammar = GRAMMAR[name];
   const stray = Object.keys(values).find((option) => !grammar.options.includes(option));
@@ -263,6 +267,9 @@ function toCommand(name: Command['name'], files: string[], values: Values): Pars
       fault: `"${name}" needs ${files.length === 0 ? 'the name of a family file' : SECOND_WORDS[name]}`,
     };
   if (files.length > grammar.files) return { ok: false, fault: `"${name}" takes no "${files[grammar.files]}"` };
+  for (const [option, given] of Object.entries(values))
+    if (Array.isArray(given) && given.length > 1 && !REPEATED.includes(option))
+      return { ok: false, fault: `--${option} is given ${given.length} times, give it once` };
   return readCommand(name, files, values);
 }
 
@@ -318,8 +325,6 @@ function toFitCommand(file: string, values: Values): ParsedCommand {
 }
 
 function toExportCommand(file: string, { only, as = [], output = [] }: Values): ParsedCommand {
-  for (const [option, given] of Object.entries({ as, output }))
-    if (given.length > 1) return { ok: false, fault: `--${option} is given ${given.length} times, give it once` };
   const [target] = output;
   const ending = /\.([^./\\]*)$/.exec(target ?? '')?.[1].toLowerCase();
   const wanted = as[0]?.toLowerCase() ?? ending;
@@ -329,14 +334,13 @@ function toExportCommand(file: string, { only, as = [], output = [] }: Values): 
     const fault = target === undefined ? 'say --as svg, dxf or csv' : `"${target}" does not end in .svg, .dxf or .csv`;
     return { ok: false, fault: target === undefined ? fault : `${fault}: say --as svg, dxf or csv` };
   }
-  const ids = only?.flatMap((list) => list.split(',')).map((id) => id.trim());
+  const ids = only && listedIds(only);
   if (ids?.some((id) => id === '')) return { ok: false, fault: '--only needs ids of profiles parted by commas' };
   const command = { name: 'export', file, format, ...(ids && { only: [...new Set(ids)] }) } as const;
   return { ok: true, command: target === undefined ? command : { ...command, output: target } };
 }
 
 function toClaimsCommand(file: string, { table = [], json = false }: Values): ParsedCommand {
-  if (table.length > 1) return { ok: false, fault: `--table is given ${table.length} times, give it once` };
   return { ok: true, command: { name: 'claims', file, json, ...(table.length > 0 && { table: table[0] }) } };
 }
 
@@ -347,7 +351,6 @@ function toIdentifyCommand([file, outline]: string[], values: Values): ParsedCom
   const fault = numberFault('error-um', values) ?? numberFault('loop', values);
   if (fault) return { ok: false, fault };
   const among = AMONG.find((known) => known === given[0]);
-  if (given.length > 1) return { ok: false, fault: `--among is given ${given.length} times, give it once` };
   if (!among) return { ok: false, fault: `--among is "${given[0]}", must be blanks, keyways or all` };
   const [errorUm, loop] = [values['error-um'], values.loop].map((number) => number && Number(number[0]));
   if (errorUm !== undefined && errorUm < 1) return { ok: false, fault: '--error-um must be 1 or more' };
@@ -357,7 +360,6 @@ function toIdentifyCommand([file, outline]: string[], values: Values): ParsedCom
 /** What is wrong with the number given for an option, if anything is. */
 function numberFault(option: NumberOption, values: Values): string | undefined {
   const given = values[option] ?? [];
-  if (given.length > 1) return `--${option} is given ${given.length} times, give it once`;
   const { most, unit } = NUMBERS[option];
   const sound = given.every((text) => /^(\d+\.?\d*|\.\d+)$/.test(text) && Number(text) <= most);
   return sound ? undefined : `--${option} is "${given[0]}", must be a number from 0 to ${most} (${unit})`;

@@ -1,3 +1,5 @@
+import { listedIds } from './listed-ids.ts';
+
 /** What `grow` is asked for. */
 export interface GrowCommand {
   readonly name: 'grow';
@@ -31,15 +33,11 @@ export function toGrowCommand(
   file: string,
   { between, allow = [], passage = false, json = false }: GrowValues,
 ): ParsedGrowCommand {
-  const pair = between && listed(between);
+  const pair = between && listedIds(between);
   if (pair && (pair.length !== 2 || pair.includes('') || pair[0] === pair[1]))
     return { ok: false, fault: '--between needs the ids of two openings parted by a comma' };
-  const allowed = listed(allow);
+  const allowed = listedIds(allow);
   if (allowed.includes('')) return { ok: false, fault: '--allow needs ids of group blanks parted by commas' };
   const command = { name: 'grow', file, json, passage, allow: [...new Set(allowed)] } as const;
   return { ok: true, command: pair ? { ...command, between: [pair[0], pair[1]] } : command };
-}
-
-function listed(lists: readonly string[]): string[] {
-  return lists.flatMap((list) => list.split(',')).map((id) => id.trim());
 }

@@ -1,3 +1,5 @@
+import { listedIds } from './listed-ids.ts';
+
 /** What a straight milling cutter and a plain blade are for a passage; micrometres and degrees. */
 export interface MilledWish {
   readonly flankDeg: number;
@@ -49,7 +51,7 @@ type PassageValues = {
 /** The command, or what is wrong with its options. */
 export function toPassageCommand(file: string, values: PassageValues): ParsedPassageCommand {
   const { openings, milled = false, json = false } = values;
-  const ids = openings?.flatMap((list) => list.split(',')).map((id) => id.trim());
+  const ids = openings && listedIds(openings);
   if (ids?.some((id) => id === '')) return { ok: false, fault: '--openings needs ids of openings parted by commas' };
   const command = { name: 'passage', file, json, ...(ids && { openings: [...new Set(ids)] }) } as const;
   const given = PASSAGE_OPTIONS.filter((option) => values[option] !== undefined);
@@ -57,7 +59,7 @@ export function toPassageCommand(file: string, values: PassageValues): ParsedPas
     return given.length > 0
       ? { ok: false, fault: `--${given[0]} goes with --milled: give that too` }
       : { ok: true, command };
-  const fault = given.map((option) => faultOf(option, values[option] ?? [])).find(Boolean);
+  const fault = given.map((option) => faultOf(option, values[option]?.[0] ?? '')).find(Boolean);
   if (fault) return { ok: false, fault };
   const number = (option: MilledOption) => (values[option] ? Number(values[option][0]) : MILLED[option].usual);
   const wish: MilledWish = {
@@ -74,10 +76,9 @@ export function toPassageCommand(file: string, values: PassageValues): ParsedPas
 /** Lengths that nothing could be made of when they are 0. */
 const ABOVE_NOTHING: readonly MilledOption[] = ['step-um', 'thickness-um', 'height-um'];
 
-function faultOf(option: MilledOption, given: readonly string[]): string | undefined {
-  if (given.length > 1) return `--${option} is given ${given.length} times, give it once`;
+function faultOf(option: MilledOption, text: string): string | undefined {
   const { most, unit } = MILLED[option];
   const least = ABOVE_NOTHING.includes(option) ? 1 : 0;
-  const sound = /^(\d+\.?\d*|\.\d+)$/.test(given[0]) && Number(given[0]) <= most && Number(given[0]) >= least;
-  return sound ? undefined : `--${option} is "${given[0]}", must be a number from ${least} to ${most} (${unit})`;
+  const sound = /^(\d+\.?\d*|\.\d+)$/.test(text) && Number(text) <= most && Number(text) >= least;
+  return sound ? undefined : `--${option} is "${text}", must be a number from ${least} to ${most} (${unit})`;
 }

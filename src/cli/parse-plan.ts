@@ -43,46 +43,52 @@ interface PlanValues {
   readonly seconds?: string[];
 }
 
-/** The command for a plan or a bare table, or what is wrong with the words. @check tests/unit/cli/run-plan-family.test.ts */
+/** The command for a plan or a bare table, or what is wrong with the words. @check tests/unit/cli/run-plan-family.test.ts, tests/unit/cli/run-plan-table.test.ts */
 export function toPlanCommand(
   file: string | undefined,
   values: PlanValues,
 ): ParsedPlan<PlanFamilyCommand | PlanTableCommand> {
   if (file === undefined) {
-    if (values.table === undefined) return { ok: false, fault: '"plan" needs the name of a family file, or --table' };
+    const [table] = values.table ?? [];
+    if (table === undefined) return { ok: false, fault: '"plan" needs the name of a family file, or --table' };
     const stray = values.output ? 'output' : values.replace && 'replace';
-    return stray ? { ok: false, fault: `--table writes no family: leave out --${stray}` } : toPlanTableCommand(values);
+    return stray
+      ? { ok: false, fault: `--table writes no family: leave out --${stray}` }
+      : toPlanTableCommand(table, values);
   }
-  const { json = false, replace = false, output = [], seconds } = values;
+  const { json = false, replace = false, output = [] } = values;
   const stray = (['table', 'stops', 'depths'] as const).find((option) => values[option]);
   if (stray === 'table') return { ok: false, fault: 'give a family file or --table, not both' };
   if (stray) return { ok: false, fault: `--${stray} is for --table: a family file says it in its plan` };
-  if (output.length > 1) return { ok: false, fault: `--output is given ${output.length} times, give it once` };
-  const parsed = toPlanTableCommand({ table: [''], ...(seconds && { seconds }) });
-  if (!parsed.ok) return parsed;
+  const numbers = planNumbers(values);
+  if (typeof numbers === 'string') return { ok: false, fault: numbers };
   const [target] = output;
   const given = target === undefined ? {} : { output: target };
-  return {
-    ok: true,
-    command: { name: 'plan', file, ...given, replace, json, seconds: parsed.command.options.seconds },
-  };
+  return { ok: true, command: { name: 'plan', file, ...given, replace, json, seconds: numbers.seconds } };
 }
 
-/** The command for a bare table, or what is wrong with its options. @check tests/unit/cli/run-plan-table.test.ts */
-export function toPlanTableCommand({ json = false, table = [], ...given }: PlanValues): ParsedPlan<PlanTableCommand> {
-  if (table.length !== 1) return { ok: false, fault: `--table is given ${table.length} times, give it once` };
-  const wanted = [
-    { option: 'stops', most: 3, least: 1, usual: 1 },
-    { option: 'depths', most: 4, least: 1, usual: 1 },
-    { option: 'seconds', most: MOST_SECONDS, least: 0, usual: USUAL_SECONDS },
-  ] as const;
-  for (const { option, least, most } of wanted) {
-    const [text, ...more] = given[option] ?? [];
-    if (more.length > 0) return { ok: false, fault: `--${option} is given ${more.length + 1} times, give it once` };
+/** The command for a bare table, or what is wrong with its numbers. */
+function toPlanTableCommand(table: string, values: PlanValues): ParsedPlan<PlanTableCommand> {
+  const numbers = planNumbers(values);
+  if (typeof numbers === 'string') return { ok: false, fault: numbers };
+  const options = { ...numbers, mostSites: Number.POSITIVE_INFINITY };
+  return { ok: true, command: { name: 'plan', table, json: values.json ?? false, options } };
+}
+
+/** The options that take a number. */
+const NUMBERS = [
+  { option: 'stops', most: 3, least: 1, usual: 1 },
+  { option: 'depths', most: 4, least: 1, usual: 1 },
+  { option: 'seconds', most: MOST_SECONDS, least: 0, usual: USUAL_SECONDS },
+] as const;
+
+/** The numbers of a plan, or what is wrong with the first that is not sound. */
+function planNumbers(given: PlanValues): Pick<SolveOptions, 'stops' | 'depths' | 'seconds'> | string {
+  for (const { option, least, most } of NUMBERS) {
+    const [text] = given[option] ?? [];
     if (text !== undefined && !(/^\d{1,5}$/.test(text) && Number(text) >= least && Number(text) <= most))
-      return { ok: false, fault: `--${option} is "${text}", must be a whole number from ${least} to ${most}` };
+      return `--${option} is "${text}", must be a whole number from ${least} to ${most}`;
   }
-  const [stops, depths, seconds] = wanted.map(({ option, usual }) => Number(given[option]?.[0] ?? usual));
-  const options = { stops, depths, seconds, mostSites: Number.POSITIVE_INFINITY } as SolveOptions;
-  return { ok: true, command: { name: 'plan', table: table[0], json, options } };
+  const [stops, depths, seconds] = NUMBERS.map(({ option, usual }) => Number(given[option]?.[0] ?? usual));
+  return { stops, depths, seconds } as Pick<SolveOptions, 'stops' | 'depths' | 'seconds'>;
 }

@@ -23,8 +23,6 @@ type Parsed = { readonly ok: true; readonly command: StrengthCommand } | { reado
 
 /** What the options of `strength` state, or what is wrong with them. @check tests/unit/cli/run-strength.test.ts */
 export function toStrengthCommand(file: string, { material = [], torque = [], json = false }: Given): Parsed {
-  for (const [option, given] of Object.entries({ material, torque }))
-    if (given.length > 1) return { ok: false, fault: `--${option} is given ${given.length} times, give it once` };
   const [text] = torque;
   const torqueNm = text === undefined ? undefined : Number(text);
   if (torqueNm !== undefined && !(/^(\d+\.?\d*|\.\d+)$/.test(text) && torqueNm > 0 && torqueNm <= MOST_TORQUE_NM))

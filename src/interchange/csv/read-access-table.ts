@@ -1,6 +1,6 @@
 import type { AccessTable } from '../../plan/access-table.ts';
 import { type FileFault, sayText } from '../json/file-fault.ts';
-import { parseTable } from './table-text.ts';
+import { splitTable, type WordCells } from './split-table.ts';
 
 /** A table of what must enter what, with a name for each row and column. */
 export interface NamedAccessTable {
@@ -24,31 +24,16 @@ const MOST_FAULTS = 12;
 /** What a cell may hold. */
 const MARKS: Readonly<Record<string, 0 | 1 | null>> = { '1': 1, '0': 0, '*': null };
 
-/** What may part cells; the first that stands in the first row wins. */
-const SEPARATORS = ['\t', ';', ','] as const;
-
-interface NumberedRow {
-  /** From 1, as in the text. */
-  readonly number: number;
-  readonly cells: readonly string[];
-}
-
 /**
  * A bare matrix: one row a section, one column a blank, in each cell 1 (must enter), 0 (must not) or * (either). Names
  * of blanks may stand in a first row, names of sections in a first column; where there are none they are counted.
  *
- * @source RFC 4180, Common Format for CSV Files, 2005, for quotes; parsed by papaparse.
  * @check tests/unit/interchange/csv-access-table.test.ts
  */
 export function readAccessTable(text: string): AccessTableRead {
-  const clean = text.replace(/^\uFEFF/, '').replace(/\r\n|\r/g, '\n');
-  const first = clean.split('\n').find((line) => line.trim() !== '') ?? '';
-  const { rows: split, badQuote } = parseTable(clean, SEPARATORS.find((mark) => first.includes(mark)) ?? ',');
-  if (badQuote !== null)
-    return fault(`row ${badQuote + 1}`, 'has a stray quotation mark', 'Close it before the end of its cell.');
-  const rows = split
-    .map((cells, i) => ({ number: i + 1, cells: cells.map((cell) => cell.trim()) }))
-    .filter(({ cells }) => cells.some((cell) => cell !== ''));
+  const split = splitTable(text);
+  if ('fault' in split) return { ok: false, faults: [split.fault] };
+  const { rows } = split;
   if (rows.length === 0) return fault('table', 'is empty', 'Give one row for each section, one cell for each blank.');
   return takeApart(rows);
 }
@@ -61,7 +46,7 @@ function isMark(cell: string): boolean {
   return Object.hasOwn(MARKS, cell);
 }
 
-function takeApart(rows: readonly NumberedRow[]): AccessTableRead {
+function takeApart(rows: readonly WordCells[]): AccessTableRead {
   const head = rows[0].cells.slice(1).some((cell) => !isMark(cell)) || rows[0].cells[0] === '' ? rows[0] : null;
   const mixed = head ? mixedFaults(head) : [];
   if (mixed.length > 0) return { ok: false, faults: mixed.slice(0, MOST_FAULTS) };
@@ -89,7 +74,7 @@ function takeApart(rows: readonly NumberedRow[]): AccessTableRead {
 }
 
 /** Cells of a first row that are no marks beside others that are: a slip of the pen is not taken for a heading. */
-function mixedFaults({ number, cells }: NumberedRow): FileFault[] {
+function mixedFaults({ number, cells }: WordCells): FileFault[] {
   const [corner, ...others] = cells;
   if (corner === '' || !(isMark(corner) || others.some(isMark))) return [];
   const cure =
@@ -122,7 +107,7 @@ function nameFaults(names: readonly string[], place: (at: number) => string): Fi
   });
 }
 
-function cellFaults({ number, cells }: NumberedRow, columns: number, offset: number): FileFault[] {
+function cellFaults({ number, cells }: WordCells, columns: number, offset: number): FileFault[] {
   const marks = cells.slice(offset);
   const cure = 'Write 1 (must enter), 0 (must not enter) or * (either).';
   if (marks.length !== columns) {

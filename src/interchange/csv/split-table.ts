@@ -16,7 +16,8 @@ export const MOST_TABLE_CHARACTERS = 8_000_000;
  *
  * @returns the rows, or the fault that keeps the table from being split.
  * @source RFC 4180, Common Format for CSV Files, 2005, for quotes; parsed by papaparse.
- * @check tests/unit/interchange/claims-read.test.ts, tests/unit/interchange/read-holders.test.ts
+ * @check tests/unit/interchange/claims-read.test.ts, tests/unit/interchange/read-holders.test.ts,
+ *   tests/unit/interchange/csv-access-table.test.ts
  */
 export function splitTable(text: string): { readonly rows: readonly WordCells[] } | { readonly fault: FileFault } {
   const fault = (path: string, what: string, cure: string) => ({ fault: { path, what, cure } });

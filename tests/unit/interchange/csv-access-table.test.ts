@@ -12,6 +12,7 @@ test.each([
   ['semicolons', '1;0;*\r\n0;1;1'],
   ['tabs, spaces and empty lines', '\n 1\t0 \t*\n\n0\t1\t1\n\n'],
   ['a mark of byte order', '\uFEFF1,0,*\n0,1,1'],
+  ['a first line that says what parts the cells', 'sep=;\n1;0;*\n0;1;1'],
 ])('a bare matrix with %s is counted', (_, text) => {
   expect(read(text)).toEqual({
     table: [
