@@ -4,7 +4,7 @@ import { makeStore, type Store } from './store.ts';
 import { walk } from './walk.ts';
 
 /** The pictures that can fill the middle of the window. */
-export const VIEW_NAMES = ['wall', 'compare', 'draw', 'tiers', 'plan', 'names', 'teach'] as const;
+export const VIEW_NAMES = ['wall', 'compare', 'draw', 'tiers', 'plan', 'gauge', 'names', 'teach', 'publish'] as const;
 
 /** See {@link VIEW_NAMES}. */
 export type ViewName = (typeof VIEW_NAMES)[number];

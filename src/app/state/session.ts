@@ -7,6 +7,7 @@ import { dropEdit, endEdit } from './edit-document.ts';
 import { type ImportState, makeImportStore } from './exchange/import-state.ts';
 import { explainOnce } from './explain-once.ts';
 import { rowOf } from './fits-lookup.ts';
+import { type GaugeState, makeGaugeStore } from './gauge/gauge-state.ts';
 import { Guarding, type GuardState, makeGuardStore } from './guarding.ts';
 import { type HandState, makeHandStore, snapToBest } from './hand-state.ts';
 import { Judging } from './judging.ts';
@@ -14,6 +15,7 @@ import type { Shelf } from './kept-store.ts';
 import { type IdentifyState, makeIdentifyStore, NO_UNKNOWN } from './names/identify-state.ts';
 import { makeNamesStore, type NamesState, NOTHING_ASKED } from './names/names-state.ts';
 import { makePlanStore, type PlanState } from './plan/plan-state.ts';
+import { makePublishStore, type PublishState } from './publish/publish-state.ts';
 import { makeResultsStore, type ResultsState } from './results-state.ts';
 import { makeDetailsStore, type RowDetails } from './row-details.ts';
 import { editedProfile, makeSelectionStore, type SelectionState, settleSelection } from './selection-state.ts';
@@ -43,6 +45,8 @@ export interface Session {
   readonly layingOut: LayingOut;
   readonly countingConcepts: CountingConcepts;
   readonly plan: Store<PlanState>;
+  readonly gauge: Store<GaugeState>;
+  readonly publish: Store<PublishState>;
   readonly names: Store<NamesState>;
   /** The unknown outline of the Identify sheet. */
   readonly identify: Store<IdentifyState>;
@@ -77,6 +81,8 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     layingOut: new LayingOut(doors.tiers, doors.pace),
     countingConcepts: new CountingConcepts(doors.tiers),
     plan: makePlanStore(),
+    gauge: makeGaugeStore(),
+    publish: makePublishStore(),
     names: makeNamesStore(),
     identify: makeIdentifyStore(),
     teach: makeTeachStore(),

@@ -7,10 +7,12 @@ import { DropZone } from '../panels/exchange/drop-zone.tsx';
 import { ExportDialog } from '../panels/exchange/export-dialog.tsx';
 import { ImportDialog } from '../panels/exchange/import-dialog.tsx';
 import { FaultNotice } from '../panels/fault-notice.tsx';
+import { GaugeViewReadings } from '../panels/gauge/gauge-view-readings.tsx';
 import { JudgingNotice } from '../panels/judging-notice.tsx';
 import { NamesViewReadings } from '../panels/names/names-view-readings.tsx';
 import { NoticeList } from '../panels/notice-list.tsx';
 import { PlanViewReadings } from '../panels/plan/plan-view-readings.tsx';
+import { PublishViewReadings } from '../panels/publish/publish-view-readings.tsx';
 import { TeachViewReadings } from '../panels/teach/teach-view-readings.tsx';
 import { TiersViewReadings } from '../panels/tiers/tiers-view-readings.tsx';
 import { TopBar } from '../panels/top-bar.tsx';
@@ -24,8 +26,10 @@ import { editedProfile } from '../state/selection-state.ts';
 import styles from './app-frame.module.css';
 import { Compare } from './compare/compare.tsx';
 import { Draw } from './draw/draw.tsx';
+import { Gauge } from './gauge/gauge.tsx';
 import { Names } from './names/names.tsx';
 import { Plan } from './plan/plan.tsx';
+import { Publish } from './publish/publish.tsx';
 import { Presenter } from './teach/presenter.tsx';
 import { Teach } from './teach/teach.tsx';
 import { Tiers } from './tiers/tiers.tsx';
@@ -78,6 +82,8 @@ function Bench({ family }: { family: Family }) {
         {view === 'wall' && <Wall family={family} />}
         {view === 'tiers' && <Tiers family={family} />}
         {view === 'plan' && <Plan family={family} />}
+        {view === 'gauge' && <Gauge family={family} />}
+        {view === 'publish' && <Publish family={family} />}
         {view === 'names' && <Names family={family} />}
         {view === 'teach' && <Teach family={family} />}
       </main>
@@ -88,6 +94,8 @@ function Bench({ family }: { family: Family }) {
           {view === 'wall' && <WallReadings family={family} />}
           {view === 'tiers' && <TiersViewReadings family={family} />}
           {view === 'plan' && <PlanViewReadings family={family} />}
+          {view === 'gauge' && <GaugeViewReadings family={family} />}
+          {view === 'publish' && <PublishViewReadings family={family} />}
           {view === 'names' && <NamesViewReadings family={family} />}
           {view === 'teach' && <TeachViewReadings family={family} />}
         </div>

@@ -7,6 +7,8 @@ const FIRST_IN_VIEW = {
   draw: '[data-drawing]',
   tiers: '[data-first]',
   plan: '[data-first]',
+  gauge: '[data-first]',
+  publish: '[data-first]',
   names: '[data-question]',
   teach: '[data-first]',
 } as const;

@@ -1,0 +1,34 @@
+import type { Family } from '../../../family/family.ts';
+import { SheetKeys } from '../../panels/sheet-keys.tsx';
+import { useSession, useStore } from '../../panels/use-store.ts';
+import styles from '../sheeted-view.module.css';
+import { CurvesSheet } from './curves-sheet.tsx';
+import { TightnessSheet } from './tightness-sheet.tsx';
+import { ToolsSheet } from './tools-sheet.tsx';
+
+const SHEETS = [
+  { sheet: 'curves', label: 'Thickness', title: 'Thickness against height' },
+  { sheet: 'tools', label: 'Tools', title: 'Tools x openings, and the fewest that do' },
+  { sheet: 'tightness', label: 'Tightness', title: 'Keyways from tight to wide' },
+] as const;
+
+/** Thickness of tools against their height; tools and keyways. */
+export function Gauge({ family }: { family: Family }) {
+  const { gauge } = useSession();
+  const sheet = useStore(gauge, (s) => s.sheet);
+  return (
+    <div className={styles.view}>
+      <header className={styles.head}>
+        <SheetKeys
+          label="Sheets of Gauge"
+          sheets={SHEETS}
+          shown={sheet}
+          onShow={(next) => gauge.setState({ sheet: next })}
+        />
+      </header>
+      {sheet === 'curves' && <CurvesSheet family={family} />}
+      {sheet === 'tools' && <ToolsSheet family={family} />}
+      {sheet === 'tightness' && <TightnessSheet family={family} />}
+    </div>
+  );
+}
