@@ -4,7 +4,7 @@ import type { Session } from '../../state/session.ts';
 export interface FileHandle {
   readonly name: string;
   getFile(): Promise<File>;
-  createWritable(): Promise<{ write(text: string): Promise<void>; close(): Promise<void> }>;
+  createWritable(): Promise<{ write(body: string | BufferSource | Blob): Promise<void>; close(): Promise<void> }>;
   /** Chromium's way to ask whether we may write; absent elsewhere. */
   queryPermission?(mode: { mode: 'readwrite' }): Promise<PermissionState>;
   requestPermission?(mode: { mode: 'readwrite' }): Promise<PermissionState>;
