@@ -20,6 +20,7 @@ import { judgeTolerances } from './judge-tolerances.ts';
 import { layOutTiers } from './lay-out-tiers.ts';
 import { listNames } from './list-names.ts';
 import { millPassage } from './mill-passage.ts';
+import { publishSheets } from './publish-sheets.ts';
 import { readDrawing } from './read-drawing.ts';
 import { solvePlan } from './solve-plan.ts';
 import { tracePictureJob } from './trace-picture.ts';
@@ -53,6 +54,7 @@ export const catalogue = {
   solvePlan,
   findNearestPlans,
   countCapacity,
+  publishSheets,
 };
 
 /** The name of an operation. */

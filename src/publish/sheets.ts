@@ -1,0 +1,20 @@
+import type { Page } from './page.ts';
+import type { SheetGround } from './sheet-ground.ts';
+import type { SheetOrder } from './sheet-order.ts';
+
+/** Lays a sheet out. An order that cannot be met is refused before, by `orderFault`. */
+export type LayOutSheet<Order extends SheetOrder = SheetOrder> = (ground: SheetGround, order: Order) => Page[];
+
+/**
+ * The pages of a sheet, in the order in which they are printed.
+ *
+ * @returns at least one page.
+ * @check tests/unit/publish/sheets.test.ts
+ */
+export function layOutSheet(_ground: SheetGround, order: SheetOrder): Page[] {
+  // One case a sheet, `case 'chart': return chartSheet(ground, order);`, so that each gets the order of its own kind.
+  switch (order.sheet) {
+    default:
+      return [];
+  }
+}
