@@ -67,10 +67,11 @@ test('an address that asks for Compare opens there, and Escape first closes a pa
   await page.goto(`${app.url}#compare`);
   await page.reload();
   await drawing(page).waitFor();
-  await page.getByRole('button', { name: 'Notes' }).click();
-  await page.getByText('Before cutting metal').waitFor();
+  const row = page.getByRole('button', { name: /^Keys… all shortcuts/ });
+  await page.getByRole('button', { name: 'Help ▾' }).click();
+  await row.waitFor();
   await page.keyboard.press('Escape');
-  await page.getByText('Before cutting metal').waitFor({ state: 'hidden' });
+  await row.waitFor({ state: 'hidden' });
   expect(await drawing(page).isVisible()).toBe(true);
   await page.keyboard.press('Escape');
   await page.locator('button[data-opening]').first().waitFor();

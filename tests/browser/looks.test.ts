@@ -20,7 +20,8 @@ for (const colorScheme of ['light', 'dark'] as const) {
     await pickEntrant(page, 'Reed group blank');
     expect(await graveAxeFindings(page)).toEqual([]);
     await takeScreenshots(page, `wall-${colorScheme}`);
-    await page.getByRole('button', { name: 'Notes' }).click();
+    await page.getByRole('button', { name: 'Help ▾' }).click();
+    await page.getByRole('button', { name: /^Help… the views/ }).click();
     await page.getByText('Before cutting metal').waitFor();
     expect(await graveAxeFindings(page)).toEqual([]);
     await page.keyboard.press('Escape');

@@ -42,6 +42,8 @@ export interface OpenOptions {
    * costs a third less. Only for tests that leave the window itself as it is: no dialogs answered, no scripts put in.
    */
   readonly sameWindow?: boolean;
+  /** Keep the hints over the views, as a newcomer has them; else they are put away, so that views have their whole height. */
+  readonly hints?: boolean;
   /** Anything else a browser context takes, such as `hasTouch`. */
   readonly context?: BrowserContextOptions;
 }
@@ -125,6 +127,14 @@ async function freshWindow(options: OpenOptions): Promise<Page> {
     );
   if (!options.fullScreen)
     await context.addInitScript(() => Object.defineProperty(document, 'fullscreenEnabled', { get: () => false }));
+  if (!options.hints)
+    await context.addInitScript(() => {
+      try {
+        localStorage.getItem('sectionary-help') ?? localStorage.setItem('sectionary-help', '{"hints":false}');
+      } catch {
+        // A page without a memory has its hints.
+      }
+    });
   return context.newPage();
 }
 

@@ -11,11 +11,12 @@ import { pasteFromClipboard } from './exchange/import-paste.ts';
 import { mayReplace } from './exchange/may-replace.ts';
 import { ACCEPTED, openFile, pickFile } from './exchange/open-file.ts';
 import { canSaveAs, saveAs, saveFamily, savesTo } from './exchange/save-file.ts';
-import styles from './family-menu.module.css';
 import { HangingPanel } from './hanging-panel.tsx';
 import { RecentSheet } from './keep/recent-sheet.tsx';
 import { ShareSheet } from './keep/share-sheet.tsx';
 import { SnapshotsSheet } from './keep/snapshots-sheet.tsx';
+import styles from './menu-row.module.css';
+import { MenuRow } from './menu-row.tsx';
 import { NamingSchemeSheet } from './names/naming-scheme-sheet.tsx';
 import { useSession, useStore } from './use-store.ts';
 
@@ -173,29 +174,4 @@ function KeepRows({ close, show }: { close(): void; show(sheet: keyof typeof SHE
 
 function openSample(session: Session, { text, fileName }: SampleFamily): void {
   if (mayReplace(session)) openText(session.documents, session.doors, text, fileName);
-}
-
-interface MenuRowProps {
-  readonly name: string;
-  readonly hint: string;
-  close(): void;
-  onPress(): void;
-}
-
-function MenuRow({ name, hint, close, onPress }: MenuRowProps) {
-  return (
-    <li>
-      <button
-        type="button"
-        className={styles.row}
-        onClick={() => {
-          close();
-          onPress();
-        }}
-      >
-        <b>{name}</b>
-        <span>{hint}</span>
-      </button>
-    </li>
-  );
 }

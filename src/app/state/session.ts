@@ -10,6 +10,7 @@ import { rowOf } from './fits-lookup.ts';
 import { type GaugeState, makeGaugeStore } from './gauge/gauge-state.ts';
 import { Guarding, type GuardState, makeGuardStore } from './guarding.ts';
 import { type HandState, makeHandStore, snapToBest } from './hand-state.ts';
+import { type HelpState, makeHelpStore } from './help/help-state.ts';
 import { Judging } from './judging.ts';
 import type { Shelf } from './kept-store.ts';
 import { type IdentifyState, makeIdentifyStore, NO_UNKNOWN } from './names/identify-state.ts';
@@ -39,6 +40,7 @@ export interface Session {
   readonly guard: Store<GuardState>;
   readonly hand: Store<HandState>;
   readonly settings: Store<SettingsState>;
+  readonly help: Store<HelpState>;
   readonly conditions: Store<ConditionsState>;
   readonly draw: Store<DrawState>;
   readonly tiers: Store<TiersState>;
@@ -75,6 +77,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     guard: makeGuardStore(),
     hand: makeHandStore(),
     settings: makeSettingsStore(shelf),
+    help: makeHelpStore(shelf),
     conditions: makeConditionsStore(),
     draw: makeDrawStore(),
     tiers: makeTiersStore(),
@@ -103,6 +106,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
       session.names.setState(NOTHING_ASKED);
       session.identify.setState(NO_UNKNOWN);
       session.teach.setState({ step: 0, presenting: false, round: null });
+      session.help.setState({ step: null });
     },
   );
   return session;

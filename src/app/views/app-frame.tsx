@@ -8,6 +8,7 @@ import { ExportDialog } from '../panels/exchange/export-dialog.tsx';
 import { ImportDialog } from '../panels/exchange/import-dialog.tsx';
 import { FaultNotice } from '../panels/fault-notice.tsx';
 import { GaugeViewReadings } from '../panels/gauge/gauge-view-readings.tsx';
+import { HintStrip } from '../panels/help/hint-strip.tsx';
 import { JudgingNotice } from '../panels/judging-notice.tsx';
 import { NamesViewReadings } from '../panels/names/names-view-readings.tsx';
 import { NoticeList } from '../panels/notice-list.tsx';
@@ -77,6 +78,7 @@ function Bench({ family }: { family: Family }) {
       <main className={styles.middle}>
         <NoticeList />
         <FaultNotice />
+        <HintStrip />
         {view === 'compare' && <Compare family={family} />}
         {view === 'draw' && <Draw family={family} />}
         {view === 'wall' && <Wall family={family} />}

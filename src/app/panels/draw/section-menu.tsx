@@ -9,8 +9,8 @@ import {
   neighbourOf,
 } from '../../state/draw/section-editing.ts';
 import { identifyProfile } from '../../state/names/identifying.ts';
-import styles from '../family-menu.module.css';
 import { HangingPanel } from '../hanging-panel.tsx';
+import styles from '../menu-row.module.css';
 import { useSession } from '../use-store.ts';
 import { FamilySheet, NewFamilySheet } from './family-sheets.tsx';
 import { NewSectionSheet, SectionSheet } from './section-sheets.tsx';

@@ -1,7 +1,7 @@
 import type { StepShow } from '../../../family/lesson.ts';
 import { addStepAfter, deleteStep, doubleStep, shiftStep } from '../../state/teach/lesson-editing.ts';
-import menu from '../family-menu.module.css';
 import { HangingPanel } from '../hanging-panel.tsx';
+import menu from '../menu-row.module.css';
 import { useSession } from '../use-store.ts';
 import { SHOW_WORDS, SHOWS } from './show-words.ts';
 import styles from './step-keys.module.css';

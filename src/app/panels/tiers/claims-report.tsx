@@ -6,8 +6,8 @@ import { dropRepeated } from '../../state/tiers/claims-editing.ts';
 import { claimsOf } from '../../state/tiers/claims-state.ts';
 import { claimReason, claimsReportText } from '../../state/tiers/claims-words.ts';
 import { copyText, saveExported } from '../exchange/export-file.ts';
-import menu from '../family-menu.module.css';
 import { HangingPanel } from '../hanging-panel.tsx';
+import menu from '../menu-row.module.css';
 import { useSession } from '../use-store.ts';
 import { useClaimWords } from './use-claims.ts';
 

@@ -1,0 +1,91 @@
+import type { ViewName } from '../selection-state.ts';
+
+/** Keys and what they do, under the place where they do it. */
+export interface KeyGroup {
+  readonly place: string;
+  readonly view?: ViewName;
+  readonly keys: readonly (readonly [keys: string, what: string])[];
+}
+
+/** Every shortcut of the app. Fields, lists and tables have the usual keys besides. */
+export const KEYS: readonly KeyGroup[] = [
+  {
+    place: 'Everywhere',
+    keys: [
+      ['?', 'this sheet'],
+      ['Ctrl+Z', 'undo'],
+      ['Ctrl+Shift+Z, Ctrl+Y', 'redo'],
+      ['Ctrl+S', 'save the family'],
+      ['Ctrl+V', 'bring in a drawing, points or a picture'],
+      ['Tab, Shift+Tab', 'the next and the previous control'],
+    ],
+  },
+  {
+    place: 'Wall',
+    view: 'wall',
+    keys: [
+      ['↑ ↓', 'the next blank or tool'],
+      ['← →', 'the next keyway, on a cell'],
+      ['Enter', 'the pair large'],
+    ],
+  },
+  {
+    place: 'Compare',
+    view: 'compare',
+    keys: [
+      ['↑ ↓ ← →', 'nudge the blank; with Shift further'],
+      ['Home', 'its best placement'],
+      ['M', 'centred as in its own keyway'],
+      ['I', 'push it in'],
+      ['C', 'corners; [ and ] choose one'],
+      ['Page Up, Page Down', 'the next blank'],
+      ['+ − 0', 'nearer, farther, all of it'],
+      ['Escape', 'give up, then back to the wall'],
+    ],
+  },
+  {
+    place: 'Draw',
+    view: 'draw',
+    keys: [
+      ['[ ]', 'the next corner or groove'],
+      ['↑ ↓ ← →', 'move it; with Shift further, with Alt finer'],
+      ['Insert, Delete', 'a corner more, a corner less'],
+      ['Ctrl+A', 'all corners'],
+      ['P, V', 'take the pen, put it away'],
+      ['Space, Enter, Backspace', 'pen: set a corner, close, take back'],
+      ['Page Up, Page Down', 'the next section'],
+      ['+ − 0', 'nearer, farther, all of it'],
+    ],
+  },
+  {
+    place: 'Tiers',
+    view: 'tiers',
+    keys: [
+      ['↑ ↓ ← →', 'along cells, or along the lines of the diagram'],
+      ['Home, End', 'ends of the row; with Ctrl of the whole'],
+      ['Page Up, Page Down', 'a windowful; with Alt sideways'],
+      ['Enter', 'the pair large'],
+      ['Space, F2, Delete', 'claims: tick, change, take out'],
+    ],
+  },
+  {
+    place: 'Plan',
+    view: 'plan',
+    keys: [
+      ['Space', 'areas and holders: the next mark of a cell'],
+      ['Enter, F2, Delete', 'a new area or holder, its name, take it out'],
+      ['Alt with ↑ ↓ ← →', 'move an area, in and out of groups'],
+    ],
+  },
+  {
+    place: 'Teach',
+    view: 'teach',
+    keys: [
+      ['P, F5', 'present'],
+      ['→ Space, ←', 'presenting: on, back'],
+      ['digits and Enter', 'presenting: go to that step'],
+      ['B, L, I, F', 'presenting: blank the screen, pointer, push in again, whole screen'],
+      ['D, Alt with ↑ ↓', 'steps: double, move'],
+    ],
+  },
+];
