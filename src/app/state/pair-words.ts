@@ -1,15 +1,10 @@
-import { isMeasured } from '../../family/fit-cache.ts';
-import type { Fit, Verdict } from '../../fit/fit.ts';
+import { MEASURING, marginText, VERDICT_WORDS } from '../../family/margin-text.ts';
+import type { Fit } from '../../fit/fit.ts';
 import type { ThreeWay } from '../../fit/judge-tolerance.ts';
 import type { WearFigures } from '../../jobs/judge-details.ts';
-import { gapText, type Units, wearLengthText } from './length-text.ts';
+import { type Units, wearLengthText } from './length-text.ts';
 
-/** The word that goes with each verdict's mark. */
-export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
-  enters: 'enters',
-  tight: 'tight',
-  blocked: 'blocked',
-};
+export { MEASURING, marginText, VERDICT_WORDS };
 
 /** The answer for all parts in words: as a whole, and in two short lines for a cell of the wall. */
 export const PARTS_WORDS: Readonly<Record<ThreeWay, { whole: string; word: string; rest: string }>> = {
@@ -18,24 +13,8 @@ export const PARTS_WORDS: Readonly<Record<ThreeWay, { whole: string; word: strin
   never: { whole: 'never enters', word: 'never', rest: 'enters' },
 };
 
-/** What stands for a figure that is on its way. */
-export const MEASURING = 'measuring…';
-
 /** What stands for a figure that does not come, since the judging was stopped. */
 export const NOT_MEASURED = 'not measured';
-
-/**
- * The margin of a pair as it stands under its picture: "+0.052 mm", "touching", "0.21 mm too deep".
- *
- * @param pending what stands for a figure that is not there.
- * @param lengthText how lengths are written: as readings, or shorter.
- */
-export function marginText(fit: Fit, units: Units, pending = MEASURING, lengthText = gapText): string {
-  if (!isMeasured(fit)) return pending;
-  if (fit.verdict === 'blocked') return `${lengthText(fit.clearance, units)} too deep`;
-  if (fit.clearance === 0) return 'touching';
-  return `+${lengthText(fit.clearance, units)}`;
-}
 
 /** The wear of both parts that lets a blank in: "goes in after 0.110 mm of wear", "goes in new". */
 export function wearText(wear: WearFigures | undefined, units: Units): string {
