@@ -33,6 +33,7 @@ import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from './
 import { mayReplace } from './panels/exchange/may-replace.ts';
 import { downloadText, saveFamily } from './panels/exchange/save-file.ts';
 import { SessionContext } from './panels/use-store.ts';
+import { publishDoors } from './publish-doors.ts';
 import { sectionsDoors } from './sections-doors.ts';
 import type { Doors } from './state/doors.ts';
 import { removeNotice, showNotice } from './state/notices-state.ts';
@@ -74,6 +75,10 @@ const doors: Doors = {
   capacity: {
     countCapacity: (input, onProgress) => startJob('countCapacity', input, { onProgress, alone: true }),
   },
+  publish: publishDoors({
+    publishSheets: (input, onProgress) => startJob('publishSheets', input, { onProgress }),
+    fitFamily: (family, onProgress) => startJob('fitFamily', { family }, { onProgress }),
+  }),
   judgeNow,
   toleranceNow,
   innerFitNow,

@@ -33,6 +33,7 @@ import type { CapacityDoors } from './plan/capacity-doors.ts';
 import type { GrowDoors } from './plan/grow-doors.ts';
 import type { SectionsDoors } from './plan/sections-doors.ts';
 import type { StrengthDoors } from './plan/strength-doors.ts';
+import type { PublishDoors } from './publish/publish-doors.ts';
 import type { LessonDoors } from './teach/lesson-doors.ts';
 import type { ClaimsDoors } from './tiers/claims-doors.ts';
 import type { PassageDoors } from './tiers/passage-doors.ts';
@@ -80,6 +81,8 @@ export interface Doors {
   readonly capacity: CapacityDoors;
   /** Room to grow. */
   readonly grow: GrowDoors;
+  /** Sheets, slides and their files. */
+  readonly publish: PublishDoors;
   /** How many jobs run side by side. */
   threadCount(): number;
   /** Judges pairs in another thread; answers come in parts. Throws where the browser allows no threads. */

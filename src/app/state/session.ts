@@ -17,6 +17,7 @@ import { type IdentifyState, makeIdentifyStore, NO_UNKNOWN } from './names/ident
 import { makeNamesStore, type NamesState, NOTHING_ASKED } from './names/names-state.ts';
 import { makePlanStore, type PlanState } from './plan/plan-state.ts';
 import { makePublishStore, type PublishState } from './publish/publish-state.ts';
+import { makeSheetChoiceStore, type SheetChoice } from './publish/sheet-choice.ts';
 import { makeResultsStore, type ResultsState } from './results-state.ts';
 import { makeDetailsStore, type RowDetails } from './row-details.ts';
 import { editedProfile, makeSelectionStore, type SelectionState, settleSelection } from './selection-state.ts';
@@ -49,6 +50,8 @@ export interface Session {
   readonly plan: Store<PlanState>;
   readonly gauge: Store<GaugeState>;
   readonly publish: Store<PublishState>;
+  /** How sheets for paper are wanted. */
+  readonly sheetChoice: Store<SheetChoice>;
   readonly names: Store<NamesState>;
   /** The unknown outline of the Identify sheet. */
   readonly identify: Store<IdentifyState>;
@@ -86,6 +89,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     plan: makePlanStore(),
     gauge: makeGaugeStore(),
     publish: makePublishStore(),
+    sheetChoice: makeSheetChoiceStore(shelf),
     names: makeNamesStore(),
     identify: makeIdentifyStore(),
     teach: makeTeachStore(),

@@ -3,6 +3,7 @@ import { claimsDoors } from '../../../src/app/claims-doors.ts';
 import { interchangeDoors } from '../../../src/app/interchange-doors.ts';
 import { namesDoors } from '../../../src/app/names-doors.ts';
 import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/pair-now.ts';
+import { publishDoors } from '../../../src/app/publish-doors.ts';
 import type { Doors } from '../../../src/app/state/doors.ts';
 import type { Pace } from '../../../src/app/state/pace.ts';
 import type { Capacity, CapacityInput } from '../../../src/capacity/capacity.ts';
@@ -35,6 +36,7 @@ import type { PairsInput, PairsPart } from '../../../src/jobs/judge-pairs.ts';
 import type { TolerancesInput, TolerancesPart } from '../../../src/jobs/judge-tolerances.ts';
 import type { Diagram, DiagramInput } from '../../../src/jobs/lay-out-tiers.ts';
 import { type PackedOutline, unpackOutline } from '../../../src/jobs/packed-outline.ts';
+import type { Published, PublishInput } from '../../../src/jobs/publish-sheets.ts';
 import type { DrawingInput, LoopsRead } from '../../../src/jobs/read-drawing.ts';
 import type { SolveInput } from '../../../src/jobs/solve-plan.ts';
 import type { TraceInput } from '../../../src/jobs/trace-picture.ts';
@@ -116,6 +118,8 @@ export function fakeDoors() {
   const solvings = holder<SolveInput, WardPlan, WardPlan>();
   const nearings = holder<SolveInput, never, NearestPlan[]>();
   const planDrawings = holder<DrawPlanInput, never, DrawnPlan>();
+  const sheets = holder<PublishInput, never, Published>();
+  const matrices = holder<Family, never, EntryMatrix>();
   const held = heldPace();
   const doors: Doors = {
     readFamily,
@@ -148,6 +152,10 @@ export function fakeDoors() {
     strength: { examineBlades: (questions, onPart) => strengths.start(questions, onPart) },
     grow: { growFamily: (input, onProgress) => growths.start(input, () => onProgress(1, 2)) },
     capacity: { countCapacity: (input, onProgress) => capacities.start(input, () => onProgress(1, 2)) },
+    publish: publishDoors({
+      publishSheets: (input, onProgress) => sheets.start(input, () => onProgress(1, 2)),
+      fitFamily: (family, onProgress) => matrices.start(family, () => onProgress(1, 2)),
+    }),
     judgeNow,
     toleranceNow,
     bandShapes,
@@ -185,6 +193,8 @@ export function fakeDoors() {
     strengths: strengths.jobs,
     growths: growths.jobs,
     capacities: capacities.jobs,
+    sheets: sheets.jobs,
+    matrices: matrices.jobs,
     ...held,
   };
 }

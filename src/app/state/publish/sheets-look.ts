@@ -1,0 +1,23 @@
+import { makeSheetLook } from '../sheet-look.ts';
+
+/** How large a page is shown: as large as there is room, or at its true size. */
+export type PageZoom = 'fit' | 'true';
+
+/** What is looked at on the sheets for paper and on that of the slides. */
+export interface SheetsLook {
+  /** Number of the page, from 0. */
+  readonly page: number;
+  readonly zoom: PageZoom;
+  /** Id of the holder whose card is made; null: the blank picked in the tray. */
+  readonly holderId: string | null;
+  /** Whether the pages stand ready for the printer. */
+  readonly printing: boolean;
+}
+
+const FIRST: SheetsLook = { page: 0, zoom: 'fit', holderId: null, printing: false };
+
+/** What is looked at on the sheets for paper. */
+export const sheetsLookOf = makeSheetLook<SheetsLook>(FIRST, { without: () => null });
+
+/** What is looked at of the slides. */
+export const slidesLookOf = makeSheetLook<SheetsLook>(FIRST, { without: () => null });
