@@ -2,7 +2,7 @@ import { cautionsAbout } from '../family/cautions.ts';
 import type { TextMeasure } from '../lettering/text-measure.ts';
 import { type Block, placeBlock, stackBlocks } from './block.ts';
 import type { Mark, Page } from './page.ts';
-import { paperSize } from './paper.ts';
+import { type PaperName, paperSize } from './paper.ts';
 import { layOutParagraph } from './paragraph.ts';
 import type { OrderOfAny } from './sheet-order.ts';
 import { drawn, polyline } from './strokes.ts';
@@ -40,10 +40,13 @@ export interface PageBody {
 /** One line for sheets about what goes in where. */
 export const SHEET_CAUTION = cautionsAbout('plan').slice(1).join(' ');
 
+/** How many times the usual size type is: what hangs on a wall is read from further away. */
+const ZOOM: Readonly<Record<PaperName, number>> = { A4: 1, Letter: 1, A3: 1.25, A1: 2 };
+
 /** The frame of an order; type grows with the paper. */
 export function frameFor(order: OrderOfAny, title: string, family: string, caution = SHEET_CAUTION): PageFrame {
   const { width, height } = paperSize(order.paper, order.turned);
-  const zoom = order.paper === 'A1' ? 2 : order.paper === 'A3' ? 1.25 : 1;
+  const zoom = ZOOM[order.paper];
   const frame = { title, family, caution, width, height, margin: 8 + 4 * zoom, zoom };
   return order.date ? { ...frame, date: order.date } : frame;
 }
