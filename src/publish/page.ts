@@ -50,4 +50,6 @@ export interface Page {
   readonly width: number;
   readonly height: number;
   readonly marks: readonly Mark[];
+  /** What the page says in reading order, for whoever cannot see it; where not given, its texts and labels as they come. */
+  readonly told?: readonly string[];
 }
