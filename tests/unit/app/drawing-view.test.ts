@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fitBox, panBy, toDrawing, toPixels, wheelFactor, zoomAbout } from '../../../src/app/tools/drawing-view.ts';
-import { pointInside } from '../../../src/app/tools/point-inside.ts';
 import { NM_OF_UNIT, rulerSteps, scaleBarLength } from '../../../src/app/tools/ruler-steps.ts';
+import { pointInside } from '../../../src/profile/point-inside.ts';
 
 const view = { scale: 6e-5, x: 400, y: 500 };
 

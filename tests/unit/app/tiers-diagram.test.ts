@@ -4,7 +4,7 @@ import { diagramNodes, GAP, tierGap } from '../../../src/app/state/tiers/diagram
 import { firstView, fitDiagram, revealBox, zoomDiagram } from '../../../src/app/state/tiers/diagram-view.ts';
 import { nodeAfter } from '../../../src/app/state/tiers/diagram-walk.ts';
 import { textWidth, wrapWords } from '../../../src/app/state/tiers/text-width.ts';
-import { nodeOf, onlyNodes, reachOf } from '../../../src/app/state/tiers/tier-reach.ts';
+import { nodeOf, onlyNodes, reachOf } from '../../../src/family/tier-reach.ts';
 import { type Tiers, tiersOf } from '../../../src/family/tiers.ts';
 import { layOutDiagram } from '../../../src/order/lay-out-diagram.ts';
 import { largeFamily } from '../../cases/large-families.ts';

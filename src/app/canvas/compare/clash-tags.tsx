@@ -1,9 +1,9 @@
 import type { Collision } from '../../../fit/fit.ts';
 import type { Box } from '../../../geom/point.ts';
+import { pointInside } from '../../../profile/point-inside.ts';
 import { gapText, type Units } from '../../state/length-text.ts';
 import { clashLetter } from '../../state/pair-words.ts';
 import { toPixels } from '../../tools/drawing-view.ts';
-import { pointInside } from '../../tools/point-inside.ts';
 import type { DrawingSheet } from '../drawing-sheet.ts';
 import { Circle, Group, Label, Line, Tag, Text } from '../konva-parts.ts';
 import { TYPE } from '../palette.ts';

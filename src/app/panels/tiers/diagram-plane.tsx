@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
 import type { KnownFits } from '../../../family/known-fits.ts';
+import { nodeOf, reachOf } from '../../../family/tier-reach.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { tierWords } from '../../state/tiers/diagram-nodes.ts';
 import type { LaidOut } from '../../state/tiers/laying-out.ts';
-import { nodeOf, reachOf } from '../../state/tiers/tier-reach.ts';
 import styles from './diagram.module.css';
 import { DiagramNodeKey, type NodeRelation } from './diagram-node.tsx';
 

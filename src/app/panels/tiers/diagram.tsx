@@ -9,10 +9,10 @@ import {
   useState,
 } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { nodeOf } from '../../../family/tier-reach.ts';
 import type { DiagramView } from '../../state/tiers/diagram-view.ts';
 import { nodeAfter } from '../../state/tiers/diagram-walk.ts';
 import type { LaidOut } from '../../state/tiers/laying-out.ts';
-import { nodeOf } from '../../state/tiers/tier-reach.ts';
 import { pointAt } from '../../state/tiers/tiers-state.ts';
 import { trayReach } from '../../state/tray-reach.ts';
 import { usePickedPair } from '../use-family.ts';

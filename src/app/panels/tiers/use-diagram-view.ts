@@ -1,4 +1,5 @@
 import { type MouseEvent, type PointerEvent, type RefObject, useEffect, useMemo, useRef, useState } from 'react';
+import { nodeOf } from '../../../family/tier-reach.ts';
 import {
   type DiagramView,
   firstView,
@@ -9,7 +10,6 @@ import {
   zoomDiagram,
 } from '../../state/tiers/diagram-view.ts';
 import type { LaidOut } from '../../state/tiers/laying-out.ts';
-import { nodeOf } from '../../state/tiers/tier-reach.ts';
 import { wheelFactor } from '../../tools/drawing-view.ts';
 
 /** How the diagram lies in its frame, and the ways to move it. */

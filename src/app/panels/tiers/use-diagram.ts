@@ -1,9 +1,9 @@
 import { useEffect, useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { nodeOf, onlyNodes, reachOf } from '../../../family/tier-reach.ts';
 import { diagramNodes, tierGap } from '../../state/tiers/diagram-nodes.ts';
 import type { PixelSize } from '../../state/tiers/diagram-view.ts';
 import type { LaidOut } from '../../state/tiers/laying-out.ts';
-import { nodeOf, onlyNodes, reachOf } from '../../state/tiers/tier-reach.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { useProfiles, useShownTiers } from './use-tiers.ts';
 

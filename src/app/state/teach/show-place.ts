@@ -1,7 +1,7 @@
 import type { Family } from '../../../family/family.ts';
 import type { KnownFits } from '../../../family/known-fits.ts';
 import type { LessonStep } from '../../../family/lesson.ts';
-import { tierRows } from './tier-rows.ts';
+import { tierRows } from '../../../teach/tier-rows.ts';
 
 /** Where a lesson that is shown stands: the step, and how much of it is shown. */
 export interface ShowPlace {

@@ -1,6 +1,6 @@
+import { nodeOf } from '../../../family/tier-reach.ts';
 import { neighboursOf, type Tiers } from '../../../family/tiers.ts';
 import type { Fact } from '../profile-facts.ts';
-import { nodeOf } from './tier-reach.ts';
 import type { TiersOfFits } from './tiers-of-fits.ts';
 
 const RANK_WORDS = {

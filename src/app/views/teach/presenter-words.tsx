@@ -5,10 +5,10 @@ import type { Lesson } from '../../../family/lesson.ts';
 import { stepFaults } from '../../../teach/check-lesson.ts';
 import { partsOf, wordsOf } from '../../../teach/lesson-words.ts';
 import type { TeachingKnowledge } from '../../../teach/teaching-knowledge.ts';
+import { tierRows } from '../../../teach/tier-rows.ts';
 import { useTeaching } from '../../panels/teach/use-teaching.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import type { ShowPlace } from '../../state/teach/show-place.ts';
-import { tierRows } from '../../state/teach/tier-rows.ts';
 
 interface PresenterWordsProps {
   readonly family: Family;

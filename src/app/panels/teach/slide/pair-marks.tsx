@@ -1,10 +1,10 @@
 import type { Collision } from '../../../../fit/fit.ts';
 import type { Point } from '../../../../geom/point.ts';
+import { pointInside } from '../../../../profile/point-inside.ts';
 import type { Doors } from '../../../state/doors.ts';
 import { gapText, type Units } from '../../../state/length-text.ts';
 import { middleOf } from '../../../state/plug-face.ts';
 import { halfSizeOf } from '../../../state/teach/half-size.ts';
-import { pointInside } from '../../../tools/point-inside.ts';
 import type { TaughtPair } from '../use-teaching.ts';
 import styles from './slide.module.css';
 

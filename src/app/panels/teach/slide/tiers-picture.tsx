@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { countUnjudged, entryTable } from '../../../../family/entry-table.ts';
 import type { Family } from '../../../../family/family.ts';
 import type { KnownFits } from '../../../../family/known-fits.ts';
-import { type TierPlate, type TierRows, tierRows } from '../../../state/teach/tier-rows.ts';
+import { type TierPlate, type TierRows, tierRows } from '../../../../teach/tier-rows.ts';
 import { trayReach } from '../../../state/tray-reach.ts';
 import { SectionThumb } from '../../section-thumb.tsx';
 import { useSession, useStore } from '../../use-store.ts';

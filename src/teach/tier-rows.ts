@@ -1,10 +1,10 @@
-import { entryTable, withEntrants } from '../../../family/entry-table.ts';
-import type { Family } from '../../../family/family.ts';
-import type { KnownFits } from '../../../family/known-fits.ts';
-import { type TierNode, tiersOf } from '../../../family/tiers.ts';
-import type { Profile } from '../../../profile/profile.ts';
-import { blanksOf, shortNameOf } from '../../../teach/teaching-knowledge.ts';
-import { nodeOf, reachOf } from '../tiers/tier-reach.ts';
+import { entryTable, withEntrants } from '../family/entry-table.ts';
+import type { Family } from '../family/family.ts';
+import type { KnownFits } from '../family/known-fits.ts';
+import { nodeOf, reachOf } from '../family/tier-reach.ts';
+import { type TierNode, tiersOf } from '../family/tiers.ts';
+import type { Profile } from '../profile/profile.ts';
+import { blanksOf, shortNameOf } from './teaching-knowledge.ts';
 
 /** One place in a row: blanks that go into the very same keyways. */
 export interface TierPlate {
@@ -31,7 +31,7 @@ export interface TierRows {
  *
  * @param upTo id of a blank: only what stands at or below it; all where it is not given or not in the family.
  * @returns no rows where nothing is known.
- * @check tests/unit/app/tier-rows.test.ts
+ * @check tests/unit/teach/tier-rows.test.ts
  */
 export function tierRows(family: Family, fits: KnownFits | null, upTo?: string): TierRows {
   if (!fits) return { rows: [], of: 0 };

@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { tierRows } from '../../../src/app/state/teach/tier-rows.ts';
 import { entrantsOf, type Family, openingsOf } from '../../../src/family/family.ts';
 import type { KnownFits } from '../../../src/family/known-fits.ts';
-import { demoFamily, knowledgeOf } from '../teach/known-family.ts';
+import { tierRows } from '../../../src/teach/tier-rows.ts';
+import { demoFamily, knowledgeOf } from './known-family.ts';
 
 function fitsOf(family: Family): KnownFits {
   const { fitOf } = knowledgeOf(family);
