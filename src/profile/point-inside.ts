@@ -1,4 +1,4 @@
-import { boxOf, type Point } from '../../geom/point.ts';
+import { boxOf, type Point } from '../geom/point.ts';
 
 /**
  * A point well inside an outline, to lead a line to: half way up, in the middle of the widest stretch there.

@@ -1,4 +1,4 @@
-import { neighboursOf, type Tiers } from '../../../family/tiers.ts';
+import { neighboursOf, type Tiers } from './tiers.ts';
 
 /** What stands above and below one node, near and far, as numbers of nodes. */
 export interface TierReach {
