@@ -1,0 +1,126 @@
+// Where the eye is, by plain vector algebra and by projecting the corners of boxes through a pinhole as three's own camera
+// does: the library is the outside truth here for what lies within the picture.
+import { Matrix4, PerspectiveCamera, Vector3 } from 'three';
+import { describe, expect, test } from 'vitest';
+import { bedLines } from '../../../src/app/canvas/solid/bed-lines.ts';
+import { fitEye, LENS_DEGREES } from '../../../src/app/canvas/solid/fit-eye.ts';
+import type { SolidBox } from '../../../src/app/canvas/solid/solid-picture.ts';
+import {
+  dragView,
+  eyeDirection,
+  keyedView,
+  moveView,
+  NAMED_VIEWS,
+  type TurnedView,
+  turnView,
+  viewWords,
+  zoomView,
+} from '../../../src/app/canvas/solid/turned-view.ts';
+
+/** Where corners of a box are in a picture, both from -1 to 1, by the library's camera. */
+function seenCorners(box: SolidBox, view: TurnedView, aspect: number): { x: number; y: number; z: number }[] {
+  const eye = fitEye(box, view, aspect);
+  const camera = new PerspectiveCamera(LENS_DEGREES, aspect, eye.near, eye.far);
+  camera.zoom = eye.zoom;
+  camera.position.set(...eye.at);
+  camera.up.set(...eye.up);
+  camera.lookAt(new Vector3(...eye.towards));
+  camera.updateProjectionMatrix();
+  camera.updateMatrixWorld();
+  const corners = [0, 1, 2, 3, 4, 5, 6, 7].map(
+    (n) => new Vector3(...[0, 1, 2].map((i) => (n & (1 << i) ? box.most[i] : box.least[i]))),
+  );
+  return corners.map((corner) => corner.project(camera));
+}
+
+const BOXES: SolidBox[] = [
+  { least: [0, 0, 0], most: [200, 180, 45] },
+  { least: [-5, -120, 0], most: [5, 10, 90] },
+  { least: [3, 3, 3], most: [3, 3, 3] },
+];
+
+describe('the eye', () => {
+  test('sees all of a box from everywhere, and fills the picture one way', () => {
+    for (const box of BOXES)
+      for (const aspect of [0.6, 1, 2.2])
+        for (let turn = 0; turn < 6.2; turn += 0.7)
+          for (const lift of [-1.5, -0.4, 0, 0.6, Math.PI / 2]) {
+            const corners = seenCorners(box, { turn, lift, near: 1, right: 0, up: 0 }, aspect);
+            const most = Math.max(...corners.flatMap(({ x, y }) => [Math.abs(x), Math.abs(y)]));
+            expect(most).toBeLessThan(0.96);
+            if (box.most[0] > box.least[0]) expect(most).toBeGreaterThan(0.6);
+            for (const { z } of corners) expect(Math.abs(z)).toBeLessThanOrEqual(1);
+          }
+  });
+
+  test('enlarges about the middle, and moves what is seen with the hand', () => {
+    const [box] = BOXES;
+    const [before] = seenCorners(box, NAMED_VIEWS.corner, 1.5);
+    const [twice] = seenCorners(box, zoomView(NAMED_VIEWS.corner, 2), 1.5);
+    expect(twice.x / before.x).toBeCloseTo(2, 6);
+    const [moved] = seenCorners(box, moveView(NAMED_VIEWS.corner, 0.2, 0.1), 1.5);
+    expect(moved.x).toBeGreaterThan(before.x);
+    expect(moved.y).toBeGreaterThan(before.y);
+  });
+
+  test('looks from the front along y, from above with the back upwards', () => {
+    expect(eyeDirection(NAMED_VIEWS.front)).toEqual({ x: 0, y: -1, z: 0 });
+    const top = eyeDirection(NAMED_VIEWS.top);
+    expect(top.z).toBe(1);
+    const eye = fitEye(BOXES[0], NAMED_VIEWS.top, 1);
+    expect(eye.up[1]).toBeCloseTo(1, 12);
+    const seen = new Vector3(0, 1, 0).applyMatrix4(
+      new Matrix4().lookAt(new Vector3(...eye.at), new Vector3(...eye.towards), new Vector3(...eye.up)).transpose(),
+    );
+    expect(seen.y).toBeCloseTo(1, 9);
+  });
+});
+
+describe('turning', () => {
+  test('goes round without end and never over the top', () => {
+    let view: TurnedView = NAMED_VIEWS.front;
+    for (let i = 0; i < 49; i++) view = keyedView(view, 'ArrowRight', false) ?? view;
+    expect(view.turn).toBeCloseTo(Math.PI / 24, 9);
+    expect(turnView(view, { right: 0, up: 9 }).lift).toBe(Math.PI / 2);
+    expect(turnView(view, { right: -1, up: -9 })).toMatchObject({ lift: -Math.PI / 2 });
+    expect(turnView(NAMED_VIEWS.front, { right: -0.5, up: 0 }).turn).toBeCloseTo(2 * Math.PI - 0.5, 9);
+  });
+
+  test('follows the hand: what is dragged right shows its left side, what is dragged down its top', () => {
+    const dragged = dragView({ ...NAMED_VIEWS.front, turn: 1 }, 48, 96);
+    expect(dragged.turn).toBeLessThan(1);
+    expect(dragged.lift).toBeCloseTo(Math.PI / 5, 9);
+  });
+
+  test('keys turn, move, enlarge and go to a view of their own; others do nothing', () => {
+    const { corner } = NAMED_VIEWS;
+    expect(keyedView(corner, '+', false)?.near).toBeCloseTo(1.2);
+    expect(keyedView(corner, '-', false)?.near).toBeCloseTo(1 / 1.2);
+    expect(keyedView(corner, 'ArrowUp', true)).toMatchObject({ lift: corner.lift, up: 0.08 });
+    expect(keyedView(zoomView(corner, 3), 'Home', false)).toEqual(corner);
+    expect(['1', '2', '3', '4'].map((key) => keyedView(corner, key, false))).toEqual([
+      NAMED_VIEWS.corner,
+      NAMED_VIEWS.front,
+      NAMED_VIEWS.top,
+      NAMED_VIEWS.right,
+    ]);
+    expect(keyedView(corner, 'x', false)).toBeNull();
+    expect(zoomView(corner, 1e9).near).toBe(12);
+  });
+
+  test('is said in words', () => {
+    expect(viewWords(NAMED_VIEWS.front)).toBe('from the front, level');
+    expect(viewWords(NAMED_VIEWS.corner)).toBe('from the front right, 32° above');
+    expect(viewWords(zoomView(NAMED_VIEWS.top, 2))).toBe('from above, 2.0 times as large');
+    expect(viewWords({ ...NAMED_VIEWS.front, turn: Math.PI, lift: -0.5 })).toBe('from the back, 29° below');
+    expect(viewWords({ ...NAMED_VIEWS.front, turn: 6.2 })).toBe('from the front, level');
+  });
+});
+
+test('the bed is ruled every 20 mm and at its edges, inside itself', () => {
+  const lines = bedLines({ x: 10, y: 0, size: [220, 210] });
+  const across = lines.filter((_, i) => i % 6 === 0);
+  expect(lines.length / 6).toBe(12 + 12);
+  expect([Math.min(...across), Math.max(...across)]).toEqual([10, 230]);
+  expect(new Set(lines.filter((_, i) => i % 3 === 1))).toContain(210);
+});
