@@ -1,17 +1,18 @@
 import type { EntryMatrix } from '../family/entry-matrix.ts';
-import { entrantsOf, type Family, openingsOf } from '../family/family.ts';
-import { FitCache, isMeasured } from '../family/fit-cache.ts';
-import { orRefuse, PairRefused } from '../family/pair-refused.ts';
-import { plainConditions } from '../fit/conditions.ts';
-import type { Fit } from '../fit/fit.ts';
-import { blankUnder, judgePair, openingUnder } from '../fit/judge-pair.ts';
-import type { Opening } from '../fit/prepare-opening.ts';
+import type { Family } from '../family/family.ts';
+import { PairRefused } from '../family/pair-refused.ts';
+import { startPdf } from '../interchange/pdf/write.ts';
+import { writePage } from '../interchange/svg/write-page.ts';
 import { loadTypeface, type Typeface } from '../lettering/typeface.ts';
+import { boxMissing } from '../publish/box-missing.ts';
+import { orderFault } from '../publish/order-fault.ts';
 import type { Mark, Page } from '../publish/page.ts';
 import { sheetGround } from '../publish/sheet-ground.ts';
 import type { SheetOrder } from '../publish/sheet-order.ts';
+import { sheetTitle } from '../publish/sheet-title.ts';
 import { layOutSheet } from '../publish/sheets.ts';
 import { type Job, JobCancelled, type JobContext, JobRefused, runInSlices } from './job.ts';
+import { judgeKept } from './judge-kept.ts';
 
 /** What is published, and in which form: values for a preview, a file a page, or one file. */
 export interface PublishInput {
@@ -32,21 +33,31 @@ export interface Published {
   readonly missingLetters: readonly string[];
 }
 
-/** Fits of earlier orders: another paper or another sheet of the same family does not judge it again. */
-const kept = new FitCache();
+/** Language of the words on pages. */
+const LANGUAGE = 'en-GB';
 
-/** Lays out a sheet of a family, judged new and upright, and writes it in the form asked for. */
+/**
+ * Lays out a sheet of a family, judged new and upright, and writes it in the form asked for. Refused where the order
+ * cannot be met or a pair cannot be judged.
+ *
+ * @check tests/unit/jobs/publish-sheets.test.ts
+ */
 export const publishSheets: Job<PublishInput, Published> = async ({ family, sheet, as }, context) => {
+  const fault = orderFault(family, sheet);
+  if (fault !== null) throw new JobRefused(fault);
   const fits = await judge(family, context);
   const typeface = await loadTypeface();
   await breathe(context);
-  const pages = layOutSheet(sheetGround(family, fits, typeface), sheet);
+  const laidOut = layOutSheet(sheetGround(family, fits, typeface), sheet);
+  const pages = laidOut.map((page) => boxMissing(page, typeface.setLine));
+  const told = { pageCount: pages.length, missingLetters: missingIn(laidOut, typeface) };
   await breathe(context);
-  const told = { pageCount: pages.length, missingLetters: missingIn(pages, typeface) };
   if (as === 'pages') return { pages, ...told };
-  throw new JobRefused('not there yet');
+  if (as === 'svg') return { svg: await writeEach(pages, family, sheet, typeface, context), ...told };
+  return { pdf: await writePdf(pages, family, sheet, typeface, context), ...told };
 };
 
+/** Lets a cancel arrive. */
 async function breathe(context: JobContext): Promise<void> {
   await context.pause();
   if (context.cancelled()) throw new JobCancelled();
@@ -54,41 +65,52 @@ async function breathe(context: JobContext): Promise<void> {
 
 async function judge(family: Family, context: JobContext): Promise<EntryMatrix> {
   try {
-    return await runInSlices(judged(family), context);
+    return await runInSlices(judgeKept(family), context);
   } catch (error) {
     if (error instanceof PairRefused) throw new JobRefused(error.message);
     throw error;
   }
 }
 
-function* judged(family: Family): Generator<{ done: number; total: number }, EntryMatrix, void> {
-  const conditions = plainConditions(family.runningClearance);
-  const openings = openingsOf(family);
-  const entrants = entrantsOf(family);
-  const shapes = new Map<string, Opening>();
-  const shapeOf = ({ id, ring }: (typeof openings)[number]) => {
-    const shape = shapes.get(id) ?? openingUnder(ring, conditions);
-    shapes.set(id, shape);
-    return shape;
-  };
-  const fits: Fit[][] = [];
-  for (const entrant of entrants) {
-    const row: Fit[] = [];
-    for (const opening of openings) {
-      const known = kept.get(opening.ring, entrant.ring, conditions);
-      const fit =
-        known && isMeasured(known)
-          ? known
-          : orRefuse(entrant.id, opening.id, () =>
-              judgePair(shapeOf(opening), blankUnder(entrant.ring, conditions), conditions),
-            );
-      kept.set(opening.ring, entrant.ring, conditions, fit);
-      row.push(fit);
-      yield { done: fits.length * openings.length + row.length, total: entrants.length * openings.length };
-    }
-    fits.push(row);
+async function writeEach(
+  pages: readonly Page[],
+  family: Family,
+  sheet: SheetOrder,
+  typeface: Typeface,
+  context: JobContext,
+): Promise<string[]> {
+  const title = sheetTitle(family, sheet);
+  const texts: string[] = [];
+  for (const [i, page] of pages.entries()) {
+    const about = `${title}, page ${i + 1} of ${pages.length}. True scale: printed without scaling, 1 mm is 1 mm.`;
+    texts.push(writePage(page, sheet.palette, typeface, about));
+    context.progress(i + 1, pages.length);
+    await breathe(context);
   }
-  return { openings: openings.map(({ id }) => id), profiles: entrants.map(({ id }) => id), fits };
+  return texts;
+}
+
+async function writePdf(
+  pages: readonly Page[],
+  family: Family,
+  sheet: SheetOrder,
+  typeface: Typeface,
+  context: JobContext,
+): Promise<Uint8Array> {
+  const telling = { title: sheetTitle(family, sheet), language: LANGUAGE, date: dayOf(sheet.date) };
+  const draft = await startPdf(telling, typeface, sheet.palette);
+  for (const [i, page] of pages.entries()) {
+    draft.add(page);
+    context.progress(i + 1, pages.length);
+    await breathe(context);
+  }
+  return draft.finish();
+}
+
+/** The day that a date names, where it is written as a standard one. */
+function dayOf(date: string | undefined): Date | undefined {
+  const day = date !== undefined && /^\d{4}-\d{2}-\d{2}$/.test(date) ? new Date(`${date}T00:00:00Z`) : undefined;
+  return day && Number.isFinite(day.getTime()) ? day : undefined;
 }
 
 /** The letters of all pages that the typeface has not, each once. */

@@ -1,4 +1,4 @@
-import { type Font, parse } from 'opentype.js';
+import { parse } from 'opentype.js';
 import type { FaceLetters } from './set-line.ts';
 
 /** A curve of a letter, in em, y down from the base line. */
@@ -34,7 +34,7 @@ const MOST_WIDTHS = 20_000;
  */
 export function readFace(bytes: Uint8Array): Face {
   const copy = new Uint8Array(bytes);
-  const font: Font = parse(copy.buffer);
+  const font = parse(copy.buffer);
   const widths = new Map<string, number>();
   const has = (letter: string) => font.charToGlyphIndex(letter) > 0;
   const width = (text: string) => {

@@ -3,6 +3,7 @@ import { NM_PER_UNIT } from '../../family/file-length.ts';
 import { type Box, boxOf, NM_PER_MM, type Point } from '../../geom/point.ts';
 import { arcOf, edgePoints, type Vertex, vertexAt } from '../../geom/vertex.ts';
 import type { Profile } from '../../profile/profile.ts';
+import { cleanText, escapeXml } from './escape-xml.ts';
 
 /** How profiles are written. */
 export interface SvgWriting {
@@ -107,7 +108,7 @@ function pathElement(
     return i === edges.length - 1 ? '' : `L${place(to)}`;
   });
   const data = `M${place(vertices[0])}${commands.join('')}Z`;
-  return `<path id="${escapeText(id)}" d="${data}"><title>${escapeText(profile.name)}</title></path>`;
+  return `<path id="${escapeXml(id)}" d="${data}"><title>${escapeXml(profile.name)}</title></path>`;
 }
 
 function splitUnsure(from: Vertex, to: Vertex): (readonly [Vertex, Point])[] {
@@ -149,21 +150,4 @@ function freeId(wanted: string, taken: Set<string>): string {
   for (let i = 2; taken.has(id); i++) id = `${plain}-${i}`;
   taken.add(id);
   return id;
-}
-
-/** Without the characters that no XML text may hold, nor halves of surrogate pairs. */
-function cleanText(text: string): string {
-  // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is taken out.
-  return text.replace(/\p{Cs}/gu, '\ufffd').replace(/[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/g, '');
-}
-
-function escapeText(text: string): string {
-  const signs: Readonly<Record<string, string>> = {
-    '&': '&amp;',
-    '<': '&lt;',
-    '>': '&gt;',
-    '"': '&quot;',
-    "'": '&#39;',
-  };
-  return cleanText(text).replace(/[&<>"']/g, (sign) => signs[sign]);
 }

@@ -12,15 +12,16 @@ function fontkitWidth(text: string, bold: boolean): number {
   const file = typeface.files.find((f) => f.part === 'latin' && f.bold === bold);
   if (!file) throw new Error('The typeface has no such file.');
   const font = create(Buffer.from(file.bytes));
-  if (!('layout' in font)) throw new Error('The file holds several fonts.');
   return font.layout(text, ['kern']).advanceWidth / font.unitsPerEm;
 }
 
 describe('widths', () => {
-  test.each(['0.55 mm', 'AVATAR To', 'The Bittern blank enters all', 'Übergröße (½)'])('%s, as fontkit has it', (text) => {
-    for (const bold of [false, true])
-      expect(typeface.width(text, 1, bold)).toBeCloseTo(fontkitWidth(text, bold), 3);
-  });
+  test.each(['0.55 mm', 'AVATAR To', 'The Bittern blank enters all', 'Übergröße (½)'])(
+    '%s, as fontkit has it',
+    (text) => {
+      for (const bold of [false, true]) expect(typeface.width(text, 1, bold)).toBeCloseTo(fontkitWidth(text, bold), 3);
+    },
+  );
 
   test('grow with the size, and bold is wider', () => {
     expect(typeface.width('Bittern', 8)).toBeCloseTo(2 * typeface.width('Bittern', 4), 9);

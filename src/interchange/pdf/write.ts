@@ -1,0 +1,184 @@
+import type { FacePart } from '../../lettering/face-file.ts';
+import type { Typeface } from '../../lettering/typeface.ts';
+import { inkColour, type Palette } from '../../publish/inks.ts';
+import type { GroupMark, Mark, Page, PathMark, Stroke, TextMark } from '../../publish/page.ts';
+
+/** What a document says of itself. */
+export interface PdfTelling {
+  readonly title: string;
+  /** Language of its words, as in `en-GB`. */
+  readonly language: string;
+  /** When it was made; not told where not given. */
+  readonly date?: Date;
+}
+
+/** A document that grows page by page. */
+export interface PdfDraft {
+  add(page: Page): void;
+  /** Closes the document. @returns the bytes of the file; without pages, of one empty page */
+  finish(): Promise<Uint8Array>;
+}
+
+/** Points of PDF in a millimetre. */
+const POINTS_PER_MM = 72 / 25.4;
+
+/** Stands for a date where none is told. */
+const NO_DATE = new Date(0);
+
+type Drawing = import('pdfkit').default;
+
+/** What marks are drawn with. */
+interface Pen {
+  readonly pdf: Drawing;
+  readonly typeface: Typeface;
+  readonly palette: Palette;
+}
+
+/**
+ * Begins a PDF document.
+ *
+ * @param palette the colours of its inks.
+ * @returns a draft that takes pages in millimetres and keeps their true scale.
+ * @throws Error where the writer cannot be loaded.
+ * @accuracy lengths within 0.000001 mm of the page's.
+ * @source ISO 32000-1:2008, 8.3.2.3: user space of 1/72 inch.
+ * @check tests/outside/pdf-pages.test.ts, by poppler
+ */
+export async function startPdf(telling: PdfTelling, typeface: Typeface, palette: Palette): Promise<PdfDraft> {
+  const { default: PDFDocument } = await import('pdfkit');
+  /** Without the second telling in XML, which always has a date. */
+  class PlainDocument extends PDFDocument {
+    override endMetadata(): void {}
+  }
+  const pdf = new PlainDocument({
+    autoFirstPage: false,
+    // Kept from loading a standard font, which would not be embedded.
+    font: '',
+    lang: telling.language,
+    displayTitle: true,
+    pdfVersion: '1.7',
+    info: {
+      Title: telling.title,
+      Producer: 'Sectionary',
+      Creator: 'Sectionary',
+      CreationDate: telling.date ?? NO_DATE,
+    },
+  });
+  if (!telling.date) delete pdf.info.CreationDate;
+  for (const { part, bold, bytes } of typeface.files) pdf.registerFont(fontName(part, bold), copyOf(bytes));
+  const written = collect(pdf);
+  const pen: Pen = { pdf, typeface, palette };
+  let count = 0;
+  return {
+    add(page) {
+      count++;
+      addPage(page, pen);
+    },
+    finish() {
+      if (count === 0) pdf.addPage();
+      pdf.end();
+      return written;
+    },
+  };
+}
+
+function fontName(part: FacePart, bold: boolean): string {
+  return `${part} ${bold ? 'bold' : 'regular'}`;
+}
+
+/** The library takes an array buffer, and all of it. */
+function copyOf(bytes: Uint8Array): ArrayBuffer {
+  return new Uint8Array(bytes).buffer;
+}
+
+function collect(pdf: Drawing): Promise<Uint8Array> {
+  const chunks: Uint8Array[] = [];
+  return new Promise((resolve, reject) => {
+    pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk));
+    pdf.on('error', reject);
+    pdf.on('end', () => resolve(joined(chunks)));
+  });
+}
+
+function joined(chunks: readonly Uint8Array[]): Uint8Array {
+  const bytes = new Uint8Array(chunks.reduce((sum, chunk) => sum + chunk.length, 0));
+  let at = 0;
+  for (const chunk of chunks) {
+    bytes.set(chunk, at);
+    at += chunk.length;
+  }
+  return bytes;
+}
+
+function addPage(page: Page, pen: Pen): void {
+  const { pdf } = pen;
+  pdf.addPage({ size: [page.width * POINTS_PER_MM, page.height * POINTS_PER_MM], margin: 0 });
+  pdf.transform(POINTS_PER_MM, 0, 0, POINTS_PER_MM, 0, 0);
+  pdf.lineJoin('round').lineCap('butt');
+  drawMarks(page.marks, pen);
+}
+
+function drawMarks(marks: readonly Mark[], pen: Pen): void {
+  for (const mark of marks) {
+    if (mark.kind === 'path') drawPath(mark, pen);
+    else if (mark.kind === 'text') drawText(mark, pen);
+    else drawGroup(mark, pen);
+  }
+}
+
+function drawGroup({ clip, marks }: GroupMark, pen: Pen): void {
+  if (!clip) {
+    drawMarks(marks, pen);
+    return;
+  }
+  pen.pdf.save();
+  trace(clip, pen.pdf);
+  pen.pdf.clip('even-odd');
+  drawMarks(marks, pen);
+  pen.pdf.restore();
+}
+
+function drawPath({ strokes, fill, line }: PathMark, { pdf, palette }: Pen): void {
+  const shown = strokes.filter(({ spots }) => spots.length > 1);
+  if (shown.length === 0) return;
+  if (fill) {
+    trace(shown, pdf);
+    pdf.fill(inkColour(fill, palette), 'even-odd');
+  }
+  if (!line) return;
+  pdf.save();
+  trace(shown, pdf);
+  pdf.lineWidth(line.width);
+  if (line.dashes?.length) pdf.dash([...line.dashes], {});
+  pdf.stroke(inkColour(line.ink, palette));
+  pdf.restore();
+}
+
+function trace(strokes: readonly Stroke[], pdf: Drawing): void {
+  for (const { spots, closed } of strokes) {
+    for (const [i, [x, y]] of spots.entries()) {
+      if (i === 0) pdf.moveTo(x, y);
+      else pdf.lineTo(x, y);
+    }
+    if (closed && spots.length > 0) pdf.closePath();
+  }
+}
+
+function drawText(mark: TextMark, { pdf, typeface, palette }: Pen): void {
+  const { spot, text, size, bold = false, align = 'start', ink = 'ink', turned = 0 } = mark;
+  const line = typeface.setLine(text, bold);
+  const [x, y] = spot;
+  const start = x - SHARE_BEFORE[align] * line.width * size;
+  pdf.save();
+  if (turned !== 0) pdf.rotate(turned, { origin: [x, y] });
+  pdf.fillColor(inkColour(ink, palette)).fontSize(size);
+  for (const run of line.runs) {
+    if (run.kind === 'box') continue;
+    pdf.font(fontName(run.part, bold));
+    pdf.text(run.text, start + run.at * size, y, { lineBreak: false, baseline: 'alphabetic', features: ['kern'] });
+  }
+  pdf.restore();
+}
+
+/** The part of a line that stands before its spot. */
+const SHARE_BEFORE = { start: 0, middle: 0.5, end: 1 } as const;

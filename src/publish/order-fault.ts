@@ -1,0 +1,76 @@
+import { entrantsOf, type Family, openingsOf } from '../family/family.ts';
+import type { Profile } from '../profile/profile.ts';
+import type { AnswersOrder, CardOrder, ScaleOrder, SheetOrder } from './sheet-order.ts';
+
+/** How many times a part may be enlarged. */
+export const ENLARGE_RANGE = { least: 1, most: 50 } as const;
+
+/** How many questions an answer sheet may have. */
+export const QUESTIONS_RANGE = { least: 1, most: 100 } as const;
+
+/** Most ids that are named where one is not in the family. */
+const MOST_NAMED = 12;
+
+/**
+ * Why a sheet cannot be laid out for a family.
+ *
+ * @returns what is wrong and what to do, one sentence without a full stop; null where nothing is.
+ * @check tests/unit/publish/order-fault.test.ts
+ */
+export function orderFault(family: Family, order: SheetOrder): string | null {
+  switch (order.sheet) {
+    case 'slides':
+      return slidesFault(family);
+    case 'card':
+      return emptyFault(family) ?? cardFault(family, order);
+    case 'scale':
+      return emptyFault(family) ?? scaleFault(family, order);
+    case 'answers':
+      return emptyFault(family) ?? answersFault(order);
+    default:
+      return emptyFault(family) ?? (order.blanksOnly ? blanksFault(family) : null);
+  }
+}
+
+function emptyFault(family: Family): string | null {
+  if (openingsOf(family).length === 0) return 'the family has no openings: draw or import one first';
+  if (entrantsOf(family).length === 0) return 'the family has no blanks and no tools: draw or import one first';
+  return null;
+}
+
+function blanksFault(family: Family): string | null {
+  const blanks = family.profiles.some(({ kind }) => kind === 'blank');
+  return blanks ? null : 'the family has tools only: take tools in, or draw a blank first';
+}
+
+function slidesFault({ lesson }: Family): string | null {
+  return lesson && lesson.steps.length > 0 ? null : 'the family has no lesson: make one in Teach first';
+}
+
+function scaleFault(family: Family, { opening, blank, enlarge }: ScaleOrder): string | null {
+  const { least, most } = ENLARGE_RANGE;
+  if (!(enlarge >= least && enlarge <= most)) return `the enlargement must be ${least} to ${most}, not ${enlarge}`;
+  return (
+    unknownFault(opening, openingsOf(family), 'no opening with the id') ??
+    unknownFault(blank, entrantsOf(family), 'no blank or tool with the id')
+  );
+}
+
+function cardFault(family: Family, { of }: CardOrder): string | null {
+  const holders = family.plan?.holders ?? [];
+  if (of === undefined || holders.some(({ id }) => id === of)) return null;
+  return unknownFault(of, entrantsOf(family), 'no blank, tool or holder with the id');
+}
+
+function unknownFault(id: string | undefined, among: readonly Profile[], what: string): string | null {
+  if (id === undefined || among.some((profile) => profile.id === id)) return null;
+  const ids = among.slice(0, MOST_NAMED).map((profile) => profile.id);
+  const more = among.length > MOST_NAMED ? ` and ${among.length - MOST_NAMED} more` : '';
+  return `there is ${what} "${id}"; it has ${ids.join(', ')}${more}`;
+}
+
+function answersFault({ questions }: AnswersOrder): string | null {
+  const { least, most } = QUESTIONS_RANGE;
+  if (Number.isInteger(questions) && questions >= least && questions <= most) return null;
+  return `the number of questions must be a whole number from ${least} to ${most}, not ${questions}`;
+}

@@ -1,0 +1,8 @@
+// What the tests use of fontkit, which brings no types.
+declare module 'fontkit' {
+  interface Font {
+    readonly unitsPerEm: number;
+    layout(text: string, features: string[]): { advanceWidth: number };
+  }
+  export function create(bytes: Uint8Array): Font;
+}
