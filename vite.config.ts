@@ -124,8 +124,8 @@ export default defineConfig({
   base: './',
   plugins: [react(), contentSecurityPolicy(), offline(), oneSolver()],
   worker: { format: 'es', plugins: () => [oneSolver()] },
-  // Its thread and its wasm are found beside its own file, also by the dev server.
-  optimizeDeps: { exclude: ['clingo-wasm'] },
+  // Their thread and their wasm are found beside their own files, also by the dev server.
+  optimizeDeps: { exclude: ['clingo-wasm', 'manifold-3d'] },
   build: {
     target: 'es2023',
     // Nothing becomes a data: address: fonts and workers must come from 'self'.

@@ -1,4 +1,5 @@
 import { askFamily } from './ask-family.ts';
+import { buildDisplaySet } from './build-display-set.ts';
 import { checkFamilyClaims } from './check-family-claims.ts';
 import { countCapacity } from './count-capacity.ts';
 import { countConceptsJob } from './count-concepts.ts';
@@ -11,6 +12,7 @@ import { findNearestPlans } from './find-nearest-plans.ts';
 import { findPassage } from './find-passage.ts';
 import { findStrength } from './find-strength.ts';
 import { fitFamily } from './fit-family.ts';
+import { gaugeFamily } from './gauge-family.ts';
 import { growFamily } from './grow-family.ts';
 import { guardFamily } from './guard-family.ts';
 import { identifyOutline } from './identify-outline.ts';
@@ -31,6 +33,7 @@ export const catalogue = {
   fitFamily,
   verifyFamily,
   growFamily,
+  gaugeFamily,
   guardFamily,
   identifyOutline,
   judgePairs,
@@ -54,6 +57,7 @@ export const catalogue = {
   solvePlan,
   findNearestPlans,
   countCapacity,
+  buildDisplaySet,
   publishSheets,
 };
 

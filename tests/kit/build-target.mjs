@@ -12,8 +12,9 @@ const BENCH_FOLDER = join(PROJECT_ROOT, 'tests', 'bench');
 function nodeProgram(entry, noExternal) {
   return {
     build: { ssr: true, target: 'node20', minify: false, rolldownOptions: { input: entry } },
-    // The exact solver starts a thread from a file of its own, so it stays where it is installed.
-    ssr: { noExternal, external: ['clingo-wasm'], target: /** @type {const} */ ('node') },
+    // The exact solver starts a thread from a file of its own, and solids are made by a wasm file beside its library: both
+    // stay where they are installed.
+    ssr: { noExternal, external: ['clingo-wasm', 'manifold-3d'], target: /** @type {const} */ ('node') },
   };
 }
 

@@ -1,0 +1,157 @@
+import type { CouponFrame, OpeningFrame, PartKind } from './display-set.ts';
+import type { DisplaySetup } from './display-setup.ts';
+import type { Labels } from './label-parts.ts';
+import type { BlockTile } from './plan-block.ts';
+import type { BoardPiece } from './plan-board.ts';
+import { type CouponPlan, SLOT_DEPTH } from './plan-coupon.ts';
+import { fitLetters, type LetterLine, type LetterSource, RAISED } from './raise-letters.ts';
+import { roundedRectangle } from './rounded-rectangle.ts';
+import { bladeLoops, holeLoop, printedBox } from './section-loops.ts';
+import type { Loop, Solid, SolidWorkshop, Surface } from './solids.ts';
+
+/** What parts are made with. */
+export interface Bench {
+  readonly workshop: SolidWorkshop;
+  readonly setup: DisplaySetup;
+  /** Null where the set has no letters. */
+  readonly letters: LetterSource | null;
+}
+
+/** A part before it has its place on the bed. */
+export interface MadePart {
+  readonly kind: PartKind;
+  readonly subjects: readonly string[];
+  readonly surface: Surface;
+  /** Every line of letters on it, with what it is about. */
+  readonly lines: readonly (LetterLine & { readonly subject: string | null })[];
+}
+
+/** Radius of the upright edges, millimetres. */
+const ROUND = 2;
+
+/** What is left under the slots of the board, millimetres. */
+const BOARD_FLOOR = 3;
+
+/**
+ * One part of the block: a rounded plate with openings right through, names raised on its front, which lies up.
+ *
+ * @returns the part, and where its openings are; their part number is 0.
+ * @check tests/outside/print3d.test.ts
+ */
+export function makeBlock(bench: Bench, tile: BlockTile, labels: Labels): [MadePart, OpeningFrame[]] {
+  const { workshop, setup } = bench;
+  const holes = tile.cells.map(({ opening, origin }) => holeLoop(opening.ring, setup.scale, origin));
+  const plate = roundedRectangle(0, 0, tile.width, tile.depth, ROUND);
+  const base = workshop.prism([plate, ...holes], 0, setup.blockDepth);
+  const lines = tile.cells.flatMap(({ opening, label: { x, y, width } }) => {
+    const room = { width, size: setup.letterSize };
+    const line = bench.letters && fitLetters(bench.letters, labels.get(opening.id) ?? opening.name, room, [x, y]);
+    return line ? [{ ...line, subject: opening.id }] : [];
+  });
+  const solid = withLetters(
+    workshop,
+    base,
+    lines.map(({ outlines }) => flatLetters(workshop, outlines, setup.blockDepth)),
+  );
+  const frames = tile.cells.map(
+    ({ opening, origin: [x, y] }): OpeningFrame => ({
+      ...{ opening: opening.id, part: 0, at: [x, y, setup.blockDepth], depth: setup.blockDepth },
+    }),
+  );
+  const subjects = tile.cells.map(({ opening }) => opening.id);
+  return [{ kind: 'block', subjects, surface: workshop.surface(solid), lines }, frames];
+}
+
+function flatLetters(workshop: SolidWorkshop, outlines: readonly Loop[], top: number): Solid[] {
+  return outlines.length > 0 ? [workshop.letters(outlines, top - RAISED.in, top + RAISED.out)] : [];
+}
+
+function withLetters(workshop: SolidWorkshop, base: Solid, letters: readonly (readonly Solid[])[]): Solid {
+  const all = letters.flat();
+  return all.length > 0 ? workshop.joined([base, ...all]) : base;
+}
+
+/**
+ * A coupon: a grip on the bed, the blade on it with its tip up, the fitting gap taken off, its name raised on the grip's
+ * right side.
+ *
+ * @returns the part and its frame, part number 0; null where the gap leaves nothing of the blade.
+ * @check tests/outside/print3d.test.ts
+ */
+export function makeCoupon(bench: Bench, plan: CouponPlan, labels: Labels): [MadePart, CouponFrame] | null {
+  const { workshop, setup } = bench;
+  const { profile, grip, gripLength, bladeLength, origin } = plan;
+  const loops = bladeLoops(profile.ring, setup.scale, setup.gap, origin);
+  if (loops.length === 0) return null;
+  const base = workshop.prism([roundedRectangle(0, 0, grip.width, grip.depth, ROUND)], 0, gripLength);
+  // The blade reaches into the grip: what only touches is not one solid.
+  const blade = workshop.prism(loops, gripLength / 2, gripLength + bladeLength);
+  const line = bench.letters && gripLine(bench.letters, plan, labels.get(profile.id) ?? profile.name, setup);
+  const letters = line
+    ? flatLetters(workshop, line.outlines, 0).map((solid) => workshop.moved(workshop.stood(solid), [grip.width, 0, 0]))
+    : [];
+  const solid = workshop.joined([base, tipped(workshop, blade, plan, setup.scale), ...letters]);
+  const frame: CouponFrame = {
+    ...{ profile: profile.id, part: 0, at: [origin[0], origin[1], gripLength], bladeLength, gripLength },
+  };
+  const lines = line ? [{ ...line, subject: profile.id }] : [];
+  return [{ kind: 'coupon', subjects: [profile.id], surface: workshop.surface(solid), lines }, frame];
+}
+
+/** The name on a grip, above what stands in the board. */
+function gripLine(letters: LetterSource, { grip, gripLength }: CouponPlan, text: string, { letterSize }: DisplaySetup) {
+  const room = { width: grip.depth - 2 * ROUND, size: letterSize };
+  return fitLetters(letters, text, room, [grip.depth / 2, (SLOT_DEPTH + gripLength) / 2]);
+}
+
+/** A blade whose tip slants at 45 degrees from its back and from its top. */
+function tipped(workshop: SolidWorkshop, blade: Solid, plan: CouponPlan, scale: number): Solid {
+  const { taken } = plan.tip;
+  if (taken === 0) return blade;
+  const { minY, maxY } = printedBox(plan.profile.ring, scale);
+  const [low, high] = [plan.origin[1] - maxY, plan.origin[1] - minY];
+  const end = plan.gripLength + plan.bladeLength;
+  // The slants go on past the blade, so that no face of it lies in one of this.
+  const past = (high - low - 2 * taken) / 4;
+  const side: Loop = [
+    [low - 1, 0],
+    [high + 1, 0],
+    [high + 1, end - taken - 1],
+    [high - taken - past, end + past],
+    [low + taken + past, end + past],
+    [low - 1, end - taken - 1],
+  ];
+  return workshop.within(blade, workshop.stood(workshop.prism([side], -1, plan.grip.width + 1)));
+}
+
+/**
+ * A piece of the board: a rounded plate with slots from above, and a title raised on its front edge.
+ *
+ * @param subjects of each thing that stands on the board.
+ * @check tests/outside/print3d.test.ts
+ */
+export function makeBoard(
+  bench: Bench,
+  piece: BoardPiece,
+  subjects: readonly (readonly string[])[],
+  title: string,
+): MadePart {
+  const { workshop, setup } = bench;
+  const top = BOARD_FLOOR + SLOT_DEPTH;
+  const plate = workshop.prism([roundedRectangle(0, 0, piece.width, piece.depth, ROUND)], 0, top);
+  const slots = piece.slots.map(({ x, y, width, depth }) => {
+    const loop = roundedRectangle(x, y, width, depth, ROUND - setup.gap);
+    return workshop.prism([loop], BOARD_FLOOR, top + 1);
+  });
+  const room = { width: piece.width - 2 * ROUND, size: setup.letterSize };
+  const middle = [piece.width / 2, (setup.wall + piece.strip) / 2] as const;
+  const line = bench.letters && fitLetters(bench.letters, title, room, middle);
+  const cut = workshop.without(plate, slots);
+  const solid = withLetters(workshop, cut, line ? [flatLetters(workshop, line.outlines, top)] : []);
+  return {
+    kind: 'board',
+    subjects: piece.slots.flatMap(({ holds }) => subjects[holds]),
+    surface: workshop.surface(solid),
+    lines: line ? [{ ...line, subject: null }] : [],
+  };
+}
