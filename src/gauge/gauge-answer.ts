@@ -1,0 +1,79 @@
+import type { Point } from '../geom/point.ts';
+import { settersAt } from './family-limit.ts';
+import { type Pinch, pinchOnCurve } from './pinch.ts';
+import { type ThicknessCurve, tallestOf, thicknessAt } from './thickness-curve.ts';
+
+/** An opening that sets a limit, and where in it. */
+export interface Setter {
+  readonly openingId: string;
+  /** Null where nothing so tall goes in. */
+  readonly pinch: Pinch | null;
+  /** Heights of the two places that hold the strip, left and right, above the keyway's lowest point; nanometres. */
+  readonly heights: readonly [number, number] | null;
+}
+
+/** What a family says to a strip of a height; lengths in nanometres. */
+export interface GaugeAnswer {
+  readonly height: number;
+  /** Ids of all openings asked about, in their order. */
+  readonly openings: readonly string[];
+  /** The thickest strip of the height that enters all of them; 0 where there is none. */
+  readonly thickest: number;
+  /** Who sets that, in their order; empty where there are no openings. */
+  readonly setters: readonly Setter[];
+  /** The tallest strip, however thin, that enters all. */
+  readonly tallest: number;
+  /** What becomes of a given thickness, where one is given. */
+  readonly asked?: AskedThickness;
+}
+
+/** Where a strip of the height and a given thickness goes in. */
+export interface AskedThickness {
+  readonly thickness: number;
+  /** Ids, in their order. */
+  readonly enters: readonly string[];
+  readonly stops: readonly string[];
+}
+
+/**
+ * The thickest strip of a height that enters all openings, who sets it and where, and which openings a given thickness
+ * still enters.
+ *
+ * @param outlineOf the outline of an opening by its id.
+ * @param thickness nanometres; left out where none is asked.
+ * @check tests/unit/gauge/gauge-answer.test.ts
+ */
+export function gaugeAnswer(
+  curves: readonly ThicknessCurve[],
+  outlineOf: (openingId: string) => readonly Point[],
+  height: number,
+  thickness?: number,
+): GaugeAnswer {
+  const openings = curves.map(({ openingId }) => openingId);
+  const least = (values: number[]) => (values.length === 0 ? 0 : Math.min(...values));
+  const setters = settersAt(curves, height).flatMap((id) => {
+    const curve = curves.find(({ openingId }) => openingId === id);
+    return curve ? [setterOf(curve, outlineOf(id), height)] : [];
+  });
+  return {
+    height,
+    openings,
+    thickest: least(curves.map((curve) => thicknessAt(curve, height))),
+    setters,
+    tallest: least(curves.map(tallestOf)),
+    ...(thickness !== undefined && { asked: askedOf(curves, height, thickness) }),
+  };
+}
+
+function askedOf(curves: readonly ThicknessCurve[], height: number, thickness: number): AskedThickness {
+  const goesIn = (curve: ThicknessCurve) => height <= tallestOf(curve) && thicknessAt(curve, height) >= thickness;
+  const idsOf = (wanted: boolean) => curves.filter((c) => goesIn(c) === wanted).map(({ openingId }) => openingId);
+  return { thickness, enters: idsOf(true), stops: idsOf(false) };
+}
+
+function setterOf(curve: ThicknessCurve, outline: readonly Point[], height: number): Setter {
+  const pinch = pinchOnCurve(curve, outline, height);
+  const floor = outline.reduce((least, p) => Math.min(least, p.y), Infinity);
+  const heights = pinch && ([pinch.across[0].y - floor, pinch.across[1].y - floor] as const);
+  return { openingId: curve.openingId, pinch, heights };
+}
