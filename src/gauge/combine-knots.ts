@@ -79,7 +79,11 @@ function pushChosen<Knot extends CurveKnot>(knots: Knot[], a: Stretch<Knot>, b: 
 /** Reads a curve in stretches of rising height. */
 class CurveWalk<Knot extends CurveKnot> {
   private next = 0;
-  constructor(private readonly knots: readonly Knot[]) {}
+  private readonly knots: readonly Knot[];
+
+  constructor(knots: readonly Knot[]) {
+    this.knots = knots;
+  }
 
   /** The curve just above `from` and at `to`, between which it has no knot; null above its end. */
   over(from: number, to: number): Stretch<Knot> | null {
