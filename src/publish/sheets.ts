@@ -1,3 +1,4 @@
+import { matrixSheet } from './matrix-sheet.ts';
 import type { Page } from './page.ts';
 import type { SheetGround } from './sheet-ground.ts';
 import type { SheetOrder } from './sheet-order.ts';
@@ -11,9 +12,11 @@ export type LayOutSheet<Order extends SheetOrder = SheetOrder> = (ground: SheetG
  * @returns at least one page.
  * @check tests/unit/publish/sheets.test.ts
  */
-export function layOutSheet(_ground: SheetGround, order: SheetOrder): Page[] {
+export function layOutSheet(ground: SheetGround, order: SheetOrder): Page[] {
   // One case a sheet, `case 'chart': return chartSheet(ground, order);`, so that each gets the order of its own kind.
   switch (order.sheet) {
+    case 'matrix':
+      return matrixSheet(ground, order);
     default:
       return [];
   }
