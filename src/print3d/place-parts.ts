@@ -6,7 +6,7 @@ import { packShelves } from './pack-shelves.ts';
 
 /** Parts on a bed stand so far apart, and the beds of a large set beside each other; millimetres. */
 const PARTS_APART = 5;
-const BEDS_APART = 20;
+export const BEDS_APART = 20;
 
 /** What the parts of each kind are printed in where the printer has colours. */
 const COLOURS = { block: '#c9ced6', coupon: '#e69f00', board: '#4a5568' } as const;
