@@ -15,6 +15,7 @@ export const HELP = `Which blank enters which keyway, and with what margin.
   identify FAMILY.json DRAWING  say which section an unknown outline (SVG, DXF, CSV) is, the closest first
   ask FAMILY.json "QUESTION"    answer in plain words: does X go into Y, what is X, what goes into Y, what differs
   names FAMILY.json [--json]    list every name with what it stands for, and the names that mislead
+  publish FAMILY.json --sheet SHEET -o FILE  lay out a sheet for paper or a room: PDF, SVG, HTML slides, CSV matrix
   schema                        print the JSON Schema of the family file
   --help                        print this
 
@@ -102,6 +103,23 @@ Options of identify
   --error-um N       by how much the outline may be wrong at each of its places either way, 1 to 1000; 50 where not given
   --loop N           which outline of the drawing, where it has several
   It is tried mirrored (the view from the tip) and turned by any angle, never scaled; profiles of one outline are one line.
+
+Options of publish
+  --sheet SHEET      chart, matrix, scale (an opening and a blank at true size and enlarged), card (what one blank or one
+                     holder's blank enters), answers (a quiz on paper) or slides (the lesson, 16:9)
+  -o, --output FILE  ends in .pdf or .svg (several pages: FILE-1.svg and on); .html also for slides, .csv for the matrix
+  --paper PAPER      A4, A3, Letter or A1; A4 where not given; --landscape turns it
+  --grey             greys that stay apart on any printer, in place of colours
+  --of ID            scale: an opening, a blank, or both parted by a comma; card: a blank, or a holder of the plan
+  --enlarge N        scale: enlarged N times beside true size, 1 to 50; 6 where not given
+  --one-page         chart: made smaller until it stands on one page
+  --in-between ID,ID chart: openings that were squeezed in later stand half a row higher, between their neighbours
+  --blanks           chart, matrix: leave the tools out
+  --questions N, --seed N
+                     answers: how many questions, 1 to 100 (12), and what draws them (1)
+  --units UNIT       mm or in; the family's where not given
+  --date DATE        told at the foot of each page; none where not given, so that the same file comes out again
+  Print without scaling: a bar on the sheet must measure 50 mm. Text is text, the typeface goes with the file.
 
 Verdicts
   enters     goes in; the margin is the gap all round in the best placement

@@ -7,6 +7,13 @@ import { CAPACITY_OPTIONS, type CapacityCommand, toCapacityCommand } from './par
 import { GROW_OPTIONS, type GrowCommand, toGrowCommand } from './parse-grow.ts';
 import { PASSAGE_OPTIONS, type PassageCommand, toPassageCommand } from './parse-passage.ts';
 import { PLAN_OPTIONS, type PlanFamilyCommand, type PlanTableCommand, toPlanCommand } from './parse-plan.ts';
+import {
+  PUBLISH_FLAGS,
+  PUBLISH_OPTIONS,
+  PUBLISH_VALUES,
+  type PublishCommand,
+  toPublishCommand,
+} from './parse-publish.ts';
 import { STRENGTH_OPTIONS, type StrengthCommand, toStrengthCommand } from './parse-strength.ts';
 
 /** What `fit` is asked for. */
@@ -99,6 +106,7 @@ export type Command =
   | GrowCommand
   | PlanTableCommand
   | PlanFamilyCommand
+  | PublishCommand
   | ClaimsCommand
   | { readonly name: 'check'; readonly file: string }
   | { readonly name: 'schema' }
@@ -144,6 +152,7 @@ const GRAMMAR: Readonly<Record<Command['name'], { files: number; least?: number;
   strength: { files: 1, options: ['json', ...STRENGTH_OPTIONS] },
   capacity: { files: 1, least: 0, options: ['json', 'two-step', ...CAPACITY_OPTIONS] },
   plan: { files: 1, least: 0, options: ['json', 'table', 'output', 'replace', ...PLAN_OPTIONS] },
+  publish: { files: 1, options: ['output', 'blanks', ...PUBLISH_OPTIONS, ...PUBLISH_FLAGS] },
   schema: { files: 0, options: [] },
   help: { files: 0, options: [] },
 };
@@ -161,10 +170,13 @@ type Values = { json?: boolean; verify?: boolean; margins?: boolean; blanks?: bo
     | (typeof CAPACITY_OPTIONS)[number]
     | (typeof STRENGTH_OPTIONS)[number]
     | (typeof PLAN_OPTIONS)[number]
+    | (typeof PUBLISH_OPTIONS)[number]
     | (typeof GROW_OPTIONS)[number]
     | (typeof PASSAGE_OPTIONS)[number]]?: string[];
 } & {
   readonly [option in NumberOption]?: string[];
+} & {
+  readonly [flag in (typeof PUBLISH_FLAGS)[number]]?: boolean;
 };
 
 /**
@@ -217,6 +229,8 @@ function splitWords(words: readonly string[]) {
             (option) => [option, { type: 'string', multiple: true }] as const,
           ),
         ),
+        ...Object.fromEntries(PUBLISH_OPTIONS.map((option) => [option, { type: 'string', multiple: true }] as const)),
+        ...Object.fromEntries(PUBLISH_FLAGS.map((flag) => [flag, { type: 'boolean' }] as const)),
         help: { type: 'boolean', short: 'h' },
       },
     });
@@ -239,6 +253,7 @@ const TEXT_VALUES: Readonly<Record<string, string>> = {
   exclude: 'depths parted by commas, or chamber:depths',
   master: 'the depths of the top master parted by commas',
   parity: 'one letter for each chamber, e (even) or o (odd)',
+  ...PUBLISH_VALUES,
 };
 
 /** The library's message in one line; it calls a missing value by two names. */
@@ -255,7 +270,7 @@ const SECOND_WORDS: Readonly<Partial<Record<Command['name'], string>>> = {
 };
 
 /** The options that take several values and may be given several times. */
-const REPEATED: readonly string[] = ['only', 'openings', 'between', 'allow', 'exclude'];
+const REPEATED: readonly string[] = ['only', 'openings', 'between', 'allow', 'exclude', 'of', 'in-between'];
 
 function toCommand(name: Command['name'], files: string[], values: Values): ParsedCommand {
   const grammar = GRAMMAR[name];
@@ -302,6 +317,8 @@ function readCommand(name: Command['name'], files: string[], values: Values): Pa
       return toPlanCommand(file, values);
     case 'capacity':
       return toCapacityCommand(file, values);
+    case 'publish':
+      return toPublishCommand(file, values);
     case 'check':
       return { ok: true, command: { name, file } };
     default:

@@ -14,6 +14,7 @@ import { runIdentify } from './run-identify.ts';
 import { runAsk, runNames } from './run-names.ts';
 import { runPassage } from './run-passage.ts';
 import { runPlan } from './run-plan.ts';
+import { runPublish } from './run-publish.ts';
 import { runStrength } from './run-strength.ts';
 import { runTiers } from './run-tiers.ts';
 import { EXIT, readOrWarn, type Shell } from './shell.ts';
@@ -81,6 +82,8 @@ function runOnFamily(document: FamilyDocument, command: FamilyCommand, shell: Sh
       return runNames(family, command.json, shell);
     case 'strength':
       return runStrength(family, command, shell);
+    case 'publish':
+      return runPublish(family, command, shell);
     case 'tiers':
       return runTiers(family, command, shell);
     default:

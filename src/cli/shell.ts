@@ -4,8 +4,8 @@ import type { JobContext } from '../jobs/job.ts';
 export interface Shell {
   /** The text of a file. @throws Error with a message for people where it cannot be read */
   readText(file: string): string;
-  /** Writes a file, in place of what it held before. @throws Error with a message for people where it cannot */
-  writeText(file: string, text: string): void;
+  /** Writes a file of text or of bytes, in place of what it held before. @throws Error with a message for people where it cannot */
+  writeText(file: string, text: string | Uint8Array): void;
   /** Whether two names mean the same file. */
   isSameFile(a: string, b: string): boolean;
   /** Prints results. */

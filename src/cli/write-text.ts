@@ -13,12 +13,12 @@ const TROUBLES: Readonly<Record<string, string>> = {
 };
 
 /**
- * Writes a file in UTF-8, in place of what it held.
+ * Writes a file, text in UTF-8, in place of what it held.
  *
  * @throws Error with a message for people where the file cannot be written.
  * @check tests/unit/cli/write-text.test.ts
  */
-export function writeText(file: string, text: string): void {
+export function writeText(file: string, text: string | Uint8Array): void {
   try {
     writeFileSync(file, text);
   } catch (error) {

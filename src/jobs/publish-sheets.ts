@@ -1,6 +1,7 @@
 import type { EntryMatrix } from '../family/entry-matrix.ts';
 import type { Family } from '../family/family.ts';
 import { PairRefused } from '../family/pair-refused.ts';
+import { writeMatrix } from '../interchange/csv/write-matrix.ts';
 import { startPdf } from '../interchange/pdf/write.ts';
 import { writePage } from '../interchange/svg/write-page.ts';
 import { loadTypeface, type Typeface } from '../lettering/typeface.ts';
@@ -18,7 +19,8 @@ import { judgeKept } from './judge-kept.ts';
 export interface PublishInput {
   readonly family: Family;
   readonly sheet: SheetOrder;
-  readonly as: 'pages' | 'svg' | 'pdf';
+  /** `html`: slides only; `csv`: the matrix only. */
+  readonly as: 'pages' | 'svg' | 'pdf' | 'html' | 'csv';
 }
 
 /** What came out, in the form that was asked for. */
@@ -27,6 +29,10 @@ export interface Published {
   /** One text a page. */
   readonly svg?: readonly string[];
   readonly pdf?: Uint8Array;
+  /** Slides in one file that runs by itself. */
+  readonly html?: string;
+  /** The matrix as a table. */
+  readonly csv?: string;
   /** How many pages there are, in any form. */
   readonly pageCount: number;
   /** Letters that the typeface has not; a box stands for each on the pages. */
@@ -53,9 +59,23 @@ export const publishSheets: Job<PublishInput, Published> = async ({ family, shee
   const told = { pageCount: pages.length, missingLetters: missingIn(laidOut, typeface) };
   await breathe(context);
   if (as === 'pages') return { pages, ...told };
+  if (as === 'csv')
+    return { csv: writeMatrix(family, shownFits(family, fits, sheet), { units: sheet.units }), ...told };
   if (as === 'svg') return { svg: await writeEach(pages, family, sheet, typeface, context), ...told };
   return { pdf: await writePdf(pages, family, sheet, typeface, context), ...told };
 };
+
+/** The matrix with the rows that the sheet shows. */
+function shownFits(family: Family, matrix: EntryMatrix, sheet: SheetOrder): EntryMatrix {
+  if (sheet.sheet !== 'matrix' || !sheet.blanksOnly) return matrix;
+  const blanks = new Set(family.profiles.flatMap(({ id, kind }) => (kind === 'blank' ? [id] : [])));
+  const rows = matrix.profiles.flatMap((id, i) => (blanks.has(id) ? [i] : []));
+  return {
+    openings: matrix.openings,
+    profiles: rows.map((i) => matrix.profiles[i]),
+    fits: rows.map((i) => matrix.fits[i]),
+  };
+}
 
 /** Lets a cancel arrive. */
 async function breathe(context: JobContext): Promise<void> {

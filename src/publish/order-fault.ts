@@ -1,6 +1,6 @@
 import { entrantsOf, type Family, openingsOf } from '../family/family.ts';
 import type { Profile } from '../profile/profile.ts';
-import type { AnswersOrder, CardOrder, ScaleOrder, SheetOrder } from './sheet-order.ts';
+import type { AnswersOrder, CardOrder, ChartOrder, ScaleOrder, SheetOrder } from './sheet-order.ts';
 
 /** How many times a part may be enlarged. */
 export const ENLARGE_RANGE = { least: 1, most: 50 } as const;
@@ -27,6 +27,8 @@ export function orderFault(family: Family, order: SheetOrder): string | null {
       return emptyFault(family) ?? scaleFault(family, order);
     case 'answers':
       return emptyFault(family) ?? answersFault(order);
+    case 'chart':
+      return emptyFault(family) ?? chartFault(family, order);
     default:
       return emptyFault(family) ?? (order.blanksOnly ? blanksFault(family) : null);
   }
@@ -41,6 +43,12 @@ function emptyFault(family: Family): string | null {
 function blanksFault(family: Family): string | null {
   const blanks = family.profiles.some(({ kind }) => kind === 'blank');
   return blanks ? null : 'the family has tools only: take tools in, or draw a blank first';
+}
+
+function chartFault(family: Family, { blanksOnly, inBetween = [] }: ChartOrder): string | null {
+  const openings = openingsOf(family);
+  const unknown = inBetween.map((id) => unknownFault(id, openings, 'no opening with the id')).find(Boolean);
+  return unknown ?? (blanksOnly ? blanksFault(family) : null);
 }
 
 function slidesFault({ lesson }: Family): string | null {

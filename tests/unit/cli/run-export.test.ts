@@ -22,7 +22,7 @@ async function run(line: string, text = LESSON) {
     },
     writeText: (file, content) => {
       if (file.startsWith('full/')) throw new Error('the disk is full');
-      written.set(file, content);
+      written.set(file, String(content));
     },
     isSameFile: (a, b) => a === b,
     print: (words) => {

@@ -18,7 +18,7 @@ async function run(line: string, value: object) {
     readText: () => JSON.stringify(value),
     writeText: (file, text) => {
       if (file === 'locked.json') throw new Error('the file may not be written');
-      written[file] = text;
+      written[file] = String(text);
     },
     isSameFile: (a, b) => a === b,
     print: (words) => {

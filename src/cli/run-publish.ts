@@ -1,0 +1,102 @@
+import type { Family } from '../family/family.ts';
+import { JobRefused } from '../jobs/job.ts';
+import { type Published, publishSheets } from '../jobs/publish-sheets.ts';
+import type { OrderOfAny, SheetOrder } from '../publish/sheet-order.ts';
+import type { PublishCommand } from './parse-publish.ts';
+import { EXIT, type Shell } from './shell.ts';
+
+/** How many times a part is enlarged, how many questions there are and what draws them, where it is not said. */
+const USUAL = { enlarge: 6, questions: 12, seed: 1 } as const;
+
+/**
+ * Lays out a sheet of a family, writes its file or files, and returns the exit code.
+ *
+ * @check tests/unit/cli/publish.test.ts
+ */
+export async function runPublish(family: Family, command: PublishCommand, shell: Shell): Promise<number> {
+  const { file, format, output } = command;
+  const fault = (where: string, what: string): number => {
+    shell.warn(`${where}: ${what}.\n`);
+    return EXIT.badInput;
+  };
+  if (shell.isSameFile(file, output))
+    return fault(output, 'this is the family file itself: give another name after -o');
+  try {
+    const published = await publishSheets({ family, sheet: orderOf(family, command), as: format }, shell.jobs);
+    const files = filesOf(published, output);
+    const taken = files.find(({ name }) => shell.isSameFile(file, name));
+    if (taken) return fault(taken.name, 'this is the family file itself: give another name after -o');
+    for (const { name, content } of files) {
+      try {
+        shell.writeText(name, content);
+      } catch (error) {
+        return fault(name, error instanceof Error ? error.message : String(error));
+      }
+    }
+    shell.warn(
+      sayWritten(
+        published,
+        files.map(({ name }) => name),
+      ),
+    );
+    return EXIT.done;
+  } catch (error) {
+    if (error instanceof JobRefused) return fault(file, error.message);
+    throw error;
+  }
+}
+
+function orderOf(family: Family, command: PublishCommand): SheetOrder {
+  const { sheet, blanks: blanksOnly, onePage, inBetween, of, enlarge, questions, seed } = command;
+  const any: OrderOfAny = {
+    ...{ paper: command.paper, turned: command.landscape ? 'landscape' : 'portrait' },
+    ...{ palette: command.grey ? 'grey' : 'colour', units: command.units ?? family.units },
+    ...(command.date !== undefined && { date: command.date }),
+  };
+  switch (sheet) {
+    case 'chart':
+      return { ...any, sheet, blanksOnly, onePage, inBetween };
+    case 'matrix':
+      return { ...any, sheet, blanksOnly };
+    case 'scale':
+      return { ...any, sheet, ...partsOf(family, of), enlarge: enlarge ?? USUAL.enlarge };
+    case 'card':
+      return { ...any, sheet, ...(of.length > 0 && { of: of[0] }) };
+    case 'answers':
+      return { ...any, sheet, questions: questions ?? USUAL.questions, seed: seed ?? USUAL.seed };
+    default:
+      return { ...any, sheet };
+  }
+}
+
+/** An opening and a blank, whichever of the two is named first. */
+function partsOf({ profiles }: Family, ids: readonly string[]): { opening?: string; blank?: string } {
+  const isEntrant = (id: string) => profiles.some((profile) => profile.id === id && profile.kind !== 'opening');
+  const blank = ids.find(isEntrant);
+  const opening = ids.find((id) => id !== blank);
+  return { ...(opening !== undefined && { opening }), ...(blank !== undefined && { blank }) };
+}
+
+interface OutFile {
+  readonly name: string;
+  readonly content: string | Uint8Array;
+}
+
+/** One file; where there are several pages of SVG, one a page, numbered before the ending. */
+function filesOf({ svg, pdf, html, csv }: Published, output: string): OutFile[] {
+  const one = pdf ?? html ?? csv;
+  if (one !== undefined) return [{ name: output, content: one }];
+  const pages = svg ?? [];
+  if (pages.length === 1) return [{ name: output, content: pages[0] }];
+  const digits = String(pages.length).length;
+  const named = (i: number) => output.replace(/(\.[^./\\]*)$/, `-${String(i + 1).padStart(digits, '0')}$1`);
+  return pages.map((content, i) => ({ name: named(i), content }));
+}
+
+function sayWritten({ pageCount, missingLetters, csv }: Published, names: readonly string[]): string {
+  const which = names.length > 1 ? `${names[0]} to ${names.at(-1)}` : names[0];
+  const pages = `${pageCount} ${pageCount === 1 ? 'page' : 'pages'}`;
+  const written = `${which}: ${csv === undefined ? pages : 'a table'} written\n`;
+  if (missingLetters.length === 0 || csv !== undefined) return written;
+  return `${written}The typeface does not have ${missingLetters.join(' ')}: a box stands for each.\n`;
+}
