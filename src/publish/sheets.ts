@@ -1,3 +1,4 @@
+import { chartSheet } from './chart-sheet.ts';
 import { matrixSheet } from './matrix-sheet.ts';
 import type { Page } from './page.ts';
 import type { SheetGround } from './sheet-ground.ts';
@@ -15,6 +16,8 @@ export type LayOutSheet<Order extends SheetOrder = SheetOrder> = (ground: SheetG
 export function layOutSheet(ground: SheetGround, order: SheetOrder): Page[] {
   // One case a sheet, `case 'chart': return chartSheet(ground, order);`, so that each gets the order of its own kind.
   switch (order.sheet) {
+    case 'chart':
+      return chartSheet(ground, order);
     case 'matrix':
       return matrixSheet(ground, order);
     default:

@@ -1,8 +1,2 @@
-/**
- * "1 site", "9 sites", "1,234 sites".
- *
- * @check tests/unit/app/sections-words.test.ts
- */
-export function countWord(count: number, one: string, many = `${one}s`): string {
-  return `${count.toLocaleString('en')} ${count === 1 ? one : many}`;
-}
+// biome-ignore lint/performance/noBarrelFile: things are counted by the core, so that pages say it as the window does
+export { countWord } from '../../family/count-word.ts';

@@ -1,0 +1,125 @@
+import { withEntrants } from '../family/entry-table.ts';
+import { openingsOf } from '../family/family.ts';
+import { MOST_NAMES, nameList } from '../family/name-list.ts';
+import { tierNames } from '../family/tier-sentence.ts';
+import { type TierNode, tiersOf } from '../family/tiers.ts';
+import type { Verdict } from '../fit/fit.ts';
+import { outlineKey } from '../profile/outline-key.ts';
+import type { Profile } from '../profile/profile.ts';
+import type { SheetGround } from './sheet-ground.ts';
+import type { ChartOrder } from './sheet-order.ts';
+
+/** A keyway of the chart: a column. */
+export interface ChartColumn {
+  readonly opening: Profile;
+  /** As it stands in lists: its section where no other keyway has it. */
+  readonly name: string;
+  /** What enters this keyway and no other. */
+  readonly base: ChartRow | null;
+  /** Whether its section was squeezed in later between its neighbours. */
+  readonly isInBetween: boolean;
+}
+
+/** Blanks and tools that enter the very same keyways: a line of the chart. */
+export interface ChartRow {
+  /** Those with different outlines, in chart order. */
+  readonly pictured: readonly Profile[];
+  /** "Reed group blank"; several names where several have the same reach. */
+  readonly name: string;
+  /** "enters 3 of 10: Heron, Smew and Bittern". */
+  readonly words: string;
+  /** The same without counting names away. */
+  readonly allWords: string;
+  /** Its mark in each column; null where it does not go in. */
+  readonly marks: readonly (Verdict | null)[];
+  readonly tier: number;
+  readonly rank: TierNode['rank'];
+}
+
+/** What stands on a section chart, whatever the paper. */
+export interface ChartContent {
+  readonly columns: readonly ChartColumn[];
+  /** What enters several keyways, from the lowest tier up; what enters all stands last. */
+  readonly rows: readonly ChartRow[];
+  /** Names of what enters no keyway. */
+  readonly outside: readonly string[];
+}
+
+/**
+ * The content of a section chart: keyways in chart order, over them what enters one alone, then tier by tier what enters
+ * several.
+ *
+ * @check tests/unit/publish/chart.test.ts
+ */
+export function chartContent(ground: SheetGround, order: Pick<ChartOrder, 'blanksOnly' | 'inBetween'>): ChartContent {
+  const { family } = ground;
+  const kinds = new Map(family.profiles.map(({ id, kind }) => [id, kind]));
+  const table = order.blanksOnly ? withEntrants(ground.table, (id) => kinds.get(id) === 'blank') : ground.table;
+  const { nodes } = order.blanksOnly ? tiersOf(table) : ground.tiers;
+  const openings = openingsOf(family);
+  const nameOf = tierNames(family);
+  const rowOf = (node: TierNode) => chartRow(node, { ground, openings, nameOf });
+  const base = new Map(
+    nodes.flatMap((node) => (node.openings.length === 1 ? [[node.openings[0], rowOf(node)] as const] : [])),
+  );
+  const several = nodes.filter(({ openings: entered }) => entered.length > 1);
+  return {
+    columns: openings.map((opening) => ({
+      opening,
+      name: nameOf(opening.id),
+      base: base.get(opening.id) ?? null,
+      isInBetween: order.inBetween?.includes(opening.id) ?? false,
+    })),
+    rows: several.map(rowOf).sort((a, b) => byTier(a, b)),
+    outside: nodes.filter(({ rank }) => rank === 'nothing').flatMap(({ entrants }) => entrants.map(nameOf)),
+  };
+}
+
+interface RowSource {
+  readonly ground: SheetGround;
+  readonly openings: readonly Profile[];
+  readonly nameOf: (id: string) => string;
+}
+
+function chartRow(node: TierNode, { ground: { family, fits }, openings, nameOf }: RowSource): ChartRow {
+  const members = node.entrants.flatMap((id) => family.profiles.find((profile) => profile.id === id) ?? []);
+  const entered = new Set(node.openings);
+  const verdicts = fits.fits[fits.profiles.indexOf(node.id)];
+  const names = node.openings.map(nameOf);
+  const told = (most: number) => enteredWords(names, openings.length, most);
+  return {
+    pictured: withDifferentOutlines(members),
+    name: nameList(members.map(({ name }) => name)),
+    words: told(MOST_NAMES),
+    allWords: told(openings.length),
+    marks: openings.map(({ id }) => {
+      if (!entered.has(id)) return null;
+      return verdicts?.[fits.openings.indexOf(id)]?.verdict ?? null;
+    }),
+    tier: node.tier,
+    rank: node.rank,
+  };
+}
+
+function enteredWords(names: readonly string[], of: number, most: number): string {
+  if (names.length === of) return of > most ? `enters all ${of} keyways` : `enters all ${of}: ${nameList(names, most)}`;
+  return `enters ${names.length} of ${of}: ${nameList(names, most)}`;
+}
+
+function withDifferentOutlines(members: readonly Profile[]): Profile[] {
+  const seen = new Set<string>();
+  return members.filter(({ ring }) => {
+    const key = outlineKey(ring);
+    if (seen.has(key)) return false;
+    seen.add(key);
+    return true;
+  });
+}
+
+/** Lower tiers first; of one tier what enters fewer, then what begins further left; what enters all last. */
+function byTier(a: ChartRow, b: ChartRow): number {
+  const count = (row: ChartRow) => row.marks.filter((mark) => mark !== null).length;
+  const first = (row: ChartRow) => row.marks.findIndex((mark) => mark !== null);
+  const all = (row: ChartRow) => (row.rank === 'all' ? 1 : 0);
+  return all(a) - all(b) || a.tier - b.tier || first(a) - first(b) || count(a) - count(b);
+}
