@@ -34,7 +34,7 @@ export function rowHead(
   const textLeft = left + picture.width + HEAD_PAD * size;
   const room = width - textLeft - HEAD_PAD * size;
   const name = layOutParagraph(profile.name, { width: room, size, bold: true, most: MOST_ROW_LINES }, measure);
-  const note = layOutParagraph(count, { width: room, size: size * 0.86, ink: 'soft' }, measure);
+  const note = layOutParagraph(count, { width: room, size: size * 0.92, ink: 'soft' }, measure);
   const words = name.height + note.height;
   const height = Math.max(words, picture.height) + 0.5 * size;
   const drawn = sectionPicture(profile, { scale, line: size * 0.06 });

@@ -4,7 +4,7 @@ import { marginText, VERDICT_WORDS } from '../family/margin-text.ts';
 import type { Verdict } from '../fit/fit.ts';
 import { type Block, placeBlock, rowOfBlocks, stackBlocks } from './block.ts';
 import { marginUnit, ownFrame } from './matrix-figures.ts';
-import { gridPage, type MatrixGrid, type MatrixShown, matrixGrid } from './matrix-grid.ts';
+import { gridPage, type MatrixGrid, type MatrixShown, matrixGrid, pagesOf } from './matrix-grid.ts';
 import type { Page } from './page.ts';
 import { framedPages, frameFor, type PageBody, type PageFrame, type PageRoom, roomIn } from './page-frame.ts';
 import { layOutParagraph } from './paragraph.ts';
@@ -15,7 +15,7 @@ import { verdictMark } from './verdict-sign.ts';
 
 /** Type of the legend and the largest of the matrix, millimetres on A4. */
 const LEGEND = 2.5;
-const LARGEST = 3.6;
+const LARGEST = 4.6;
 
 /**
  * Every blank and tool in every keyway: mark, word and margin. As few pages as the paper allows, in the largest type that
@@ -30,10 +30,9 @@ export function matrixSheet(ground: SheetGround, order: MatrixOrder): Page[] {
   const shown = shownOf(ground, order);
   if (shown.entrants.length === 0 || shown.openings.length === 0) return emptyPage(ground, frame, whole);
   const legend = legendBlock(shown, whole.width, LEGEND * frame.zoom);
-  // One line more says which part of the matrix a page shows, where there are several.
-  const above = legend.height + 2.2 * frame.zoom + LEGEND * frame.zoom * 1.6;
-  const room = { ...whole, y: whole.y + above, height: whole.height - above };
-  const grid = matrixGrid(shown, room, LARGEST * frame.zoom);
+  const above = legend.height + 2.2 * frame.zoom;
+  // Where there are several pages, one line more says which part of the matrix each shows.
+  const { grid, room } = fitted(shown, below(whole, above), LEGEND * frame.zoom * 1.6, LARGEST * frame.zoom);
   const bodies = grid.down.flatMap((rows) =>
     grid.across.map((columns): PageBody => {
       const part = partWords(shown, grid, columns, rows);
@@ -45,6 +44,17 @@ export function matrixSheet(ground: SheetGround, order: MatrixOrder): Page[] {
   );
   const told = grid.down.flatMap((rows) => grid.across.map((columns) => toldOf(shown, columns, rows)));
   return framedPages(bodies, frame, measure).map((page, i) => ({ ...page, told: [page.title, ...told[i]] }));
+}
+
+function fitted(shown: MatrixShown, room: PageRoom, line: number, most: number) {
+  const grid = matrixGrid(shown, room, most);
+  if (pagesOf(grid) === 1) return { grid, room };
+  const lower = below(room, line);
+  return { grid: matrixGrid(shown, lower, most), room: lower };
+}
+
+function below({ y, height, ...room }: PageRoom, by: number): PageRoom {
+  return { ...room, y: y + by, height: height - by };
 }
 
 function shownOf(ground: SheetGround, { blanksOnly, units }: MatrixOrder): MatrixShown {

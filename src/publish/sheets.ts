@@ -1,3 +1,4 @@
+import { answersSheet } from './answers-sheet.ts';
 import { chartSheet } from './chart-sheet.ts';
 import { matrixSheet } from './matrix-sheet.ts';
 import type { Page } from './page.ts';
@@ -20,6 +21,8 @@ export function layOutSheet(ground: SheetGround, order: SheetOrder): Page[] {
       return chartSheet(ground, order);
     case 'matrix':
       return matrixSheet(ground, order);
+    case 'answers':
+      return answersSheet(ground, order);
     default:
       return [];
   }
