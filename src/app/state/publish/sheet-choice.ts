@@ -113,7 +113,9 @@ export interface SheetSubjects {
  * @check tests/unit/app/publish-choice.test.ts
  */
 export function orderOf(choice: SheetChoice, subjects: SheetSubjects, family: Family): SheetOrder {
-  const { sheet, paper, palette, blanksOnly, onePage, enlarge, questions, seed } = choice;
+  const { sheet, paper, palette, onePage, enlarge, questions, seed } = choice;
+  // Where there are tools only they are what the sheet is about.
+  const blanksOnly = choice.blanksOnly && family.profiles.some(({ kind }) => kind === 'blank');
   const any = {
     paper,
     turned: choice.turned[sheet],

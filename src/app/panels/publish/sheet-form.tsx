@@ -1,0 +1,237 @@
+import { useId } from 'react';
+import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
+import { PAPER_NAMES } from '../../../publish/paper.ts';
+import {
+  cardSubject,
+  ENLARGEMENTS,
+  PAPER_SHEETS,
+  QUESTIONS,
+  type SheetChoice,
+} from '../../state/publish/sheet-choice.ts';
+import { PAPER_LABELS, SHEET_WORDS } from '../../state/publish/sheet-words.ts';
+import { sheetsLookOf } from '../../state/publish/sheets-look.ts';
+import { pickProfile } from '../../state/selection-state.ts';
+import { TickField, WholeNumberField } from '../form-fields.tsx';
+import { useSession, useStore } from '../use-store.ts';
+import lines from './choice-line.module.css';
+import { Choice } from './choice-line.tsx';
+import styles from './sheet-form.module.css';
+import { useSheetSubjects } from './use-sheet-order.ts';
+
+/** Which sheet, of what, and how it is printed. */
+export function SheetForm({ family }: { family: Family }) {
+  const { sheetChoice } = useSession();
+  const choice = useStore(sheetChoice, (s) => s);
+  const choose = (change: Partial<SheetChoice>) => sheetChoice.setState(change);
+  return (
+    <form className={styles.form} aria-label="What is printed" onSubmit={(event) => event.preventDefault()}>
+      <SheetList choice={choice} choose={choose} />
+      <SheetOptions family={family} choice={choice} choose={choose} />
+      <PaperOptions choice={choice} choose={choose} />
+    </form>
+  );
+}
+
+interface ChoiceProps {
+  readonly choice: SheetChoice;
+  choose(change: Partial<SheetChoice>): void;
+}
+
+function SheetList({ choice, choose }: ChoiceProps) {
+  const look = sheetsLookOf(useSession());
+  return (
+    <fieldset className={`bare ${styles.sheets}`}>
+      <legend>Sheet</legend>
+      {PAPER_SHEETS.map((sheet) => (
+        <label key={sheet} className={styles.sheet} data-chosen={choice.sheet === sheet || undefined}>
+          <input
+            type="radio"
+            name="publish-sheet"
+            checked={choice.sheet === sheet}
+            onChange={() => {
+              choose({ sheet });
+              look.setState({ page: 0 });
+            }}
+          />
+          <span>
+            <b>{SHEET_WORDS[sheet].label}</b>
+            <small>{SHEET_WORDS[sheet].brief}</small>
+          </span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}
+
+/** What only the chosen sheet asks. */
+function SheetOptions({ family, choice, choose }: ChoiceProps & { family: Family }) {
+  switch (choice.sheet) {
+    case 'chart':
+      return (
+        <div className={styles.group}>
+          <ToolsTick choice={choice} choose={choose} />
+          <TickField label="On one page" value={choice.onePage} onChange={(onePage) => choose({ onePage })} />
+        </div>
+      );
+    case 'matrix':
+      return (
+        <div className={styles.group}>
+          <ToolsTick choice={choice} choose={choose} />
+        </div>
+      );
+    case 'scale':
+      return (
+        <div className={styles.group}>
+          <PairChoice family={family} />
+          <Choice
+            label="Enlarged"
+            value={String(choice.enlarge)}
+            choices={ENLARGEMENTS.map((times) => [String(times), `${times}:1`])}
+            onChange={(times) => choose({ enlarge: Number(times) })}
+          />
+        </div>
+      );
+    case 'card':
+      return (
+        <div className={styles.group}>
+          <CardChoice family={family} />
+        </div>
+      );
+    case 'answers':
+      return (
+        <div className={styles.group}>
+          <QuestionFields choice={choice} choose={choose} />
+        </div>
+      );
+  }
+}
+
+function ToolsTick({ choice, choose }: ChoiceProps) {
+  return (
+    <TickField label="With the tools" value={!choice.blanksOnly} onChange={(tools) => choose({ blanksOnly: !tools })} />
+  );
+}
+
+/** Keyway and blank are those picked in the tray; choosing one here picks it there. */
+function PairChoice({ family }: { family: Family }) {
+  const { selection } = useSession();
+  const { openingId, entrantId } = useStore(selection, (s) => s);
+  const named = (profiles: Family['profiles']) => profiles.map(({ id, name }) => [id, name] as const);
+  return (
+    <>
+      <Choice
+        label="Keyway"
+        value={openingId ?? ''}
+        choices={named(openingsOf(family))}
+        onChange={(id) => pickProfile(selection, { id, kind: 'opening' })}
+      />
+      <Choice
+        label="Blank"
+        value={entrantId ?? ''}
+        choices={named(entrantsOf(family))}
+        onChange={(id) => pickProfile(selection, { id, kind: 'blank' })}
+      />
+    </>
+  );
+}
+
+/** Whose card: a holder of the plan, or the blank picked in the tray. */
+function CardChoice({ family }: { family: Family }) {
+  const session = useSession();
+  const subjects = useSheetSubjects();
+  const holders = family.plan?.holders ?? [];
+  const blanks = family.profiles.filter(({ kind }) => kind === 'blank');
+  const id = useId();
+  const choose = (of: string) => {
+    const isHolder = holders.some((holder) => holder.id === of);
+    sheetsLookOf(session).setState({ holderId: isHolder ? of : null });
+    if (!isHolder) pickProfile(session.selection, { id: of, kind: 'blank' });
+  };
+  const options = (things: readonly { readonly id: string; readonly name: string }[]) =>
+    things.map((thing) => (
+      <option key={thing.id} value={thing.id}>
+        {thing.name}
+      </option>
+    ));
+  return (
+    <div className={lines.line}>
+      <label htmlFor={id}>For</label>
+      <select id={id} value={cardSubject(family, subjects) ?? ''} onChange={(event) => choose(event.target.value)}>
+        {holders.length > 0 && <optgroup label="Holders of the plan">{options(holders)}</optgroup>}
+        {holders.length > 0 ? <optgroup label="Blanks">{options(blanks)}</optgroup> : options(blanks)}
+      </select>
+    </div>
+  );
+}
+
+function QuestionFields({ choice, choose }: ChoiceProps) {
+  return (
+    <>
+      <WholeNumberField
+        inline
+        atOnce
+        label="Questions"
+        value={choice.questions}
+        least={QUESTIONS.least}
+        most={QUESTIONS.most}
+        onChange={(questions) => choose({ questions })}
+      />
+      <WholeNumberField
+        inline
+        atOnce
+        label="Set"
+        title="The same number draws the same questions again"
+        value={choice.seed}
+        least={1}
+        most={QUESTIONS.sets}
+        onChange={(seed) => choose({ seed })}
+      />
+      <button type="button" className="key" onClick={() => choose({ seed: (choice.seed % QUESTIONS.sets) + 1 })}>
+        Other questions
+      </button>
+    </>
+  );
+}
+
+function PaperOptions({ choice, choose }: ChoiceProps) {
+  const unitsOfWindow = useStore(useSession().settings, (s) => s.units);
+  const { sheet, turned } = choice;
+  return (
+    <div className={styles.group}>
+      <Choice
+        label="Paper"
+        value={choice.paper}
+        choices={PAPER_NAMES.map((name) => [name, PAPER_LABELS[name]])}
+        onChange={(paper) => choose({ paper })}
+      />
+      <Choice
+        label="Held"
+        value={turned[sheet]}
+        choices={[
+          ['portrait', 'Portrait'],
+          ['landscape', 'Landscape'],
+        ]}
+        onChange={(turn) => choose({ turned: { ...turned, [sheet]: turn } })}
+      />
+      <Choice
+        label="Inks"
+        value={choice.palette}
+        choices={[
+          ['colour', 'Colour'],
+          ['grey', 'Grey'],
+        ]}
+        onChange={(palette) => choose({ palette })}
+      />
+      <Choice
+        label="Lengths"
+        value={choice.units ?? unitsOfWindow}
+        choices={[
+          ['mm', 'Millimetres'],
+          ['in', 'Inches'],
+        ]}
+        onChange={(units) => choose({ units: units === unitsOfWindow ? null : units })}
+      />
+      <TickField label="With the date" value={choice.dated} onChange={(dated) => choose({ dated })} />
+    </div>
+  );
+}
