@@ -1,9 +1,8 @@
 import type { Family } from '../family/family.ts';
 import { loadTypeface } from '../lettering/typeface.ts';
-import { buildParts, planDisplay } from '../print3d/build-display-set.ts';
+import { buildSet } from '../print3d/build-display-set.ts';
 import type { DisplaySet } from '../print3d/display-set.ts';
 import { type DisplaySetup, setupFaults } from '../print3d/display-setup.ts';
-import { placeParts } from '../print3d/place-parts.ts';
 import { openWorkshop } from '../print3d/solids.ts';
 import { type Job, JobRefused, runInSlices } from './job.ts';
 
@@ -23,12 +22,9 @@ export const buildDisplaySet: Job<DisplayOrder, DisplaySet> = async ({ family, s
   const [fault] = setupFaults(family, setup);
   if (fault) throw new JobRefused(fault.message);
   const [workshop, letters] = await loadAll();
-  const plan = planDisplay(family, setup);
+  const bench = { workshop, setup, letters: setup.letters ? letters : null };
   try {
-    const bench = { workshop, setup, letters: setup.letters ? letters : null };
-    const { parts, ...frames } = await runInSlices(buildParts(plan, bench), context);
-    const { checks, ...placed } = placeParts(parts, setup);
-    return { ...placed, ...frames, checks, bed: setup.bed, scale: setup.scale };
+    return await runInSlices(buildSet(family, bench), context);
   } finally {
     workshop.clear();
   }

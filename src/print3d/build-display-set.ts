@@ -1,13 +1,17 @@
 import { type Family, openingsOf } from '../family/family.ts';
 import type { Profile } from '../profile/profile.ts';
-import type { CouponFrame, OpeningFrame } from './display-set.ts';
+import { checkCoupon, checkOpening } from './check-features.ts';
+import { checkGap } from './check-gap.ts';
+import { checkBed, checkLetters, checkSetup } from './check-prints.ts';
+import type { CouponFrame, DisplaySet, OpeningFrame, PrintCheck } from './display-set.ts';
 import type { DisplaySetup } from './display-setup.ts';
 import { labelParts } from './label-parts.ts';
 import { type Bench, makeBlock, makeBoard, makeCoupon } from './make-parts.ts';
-import type { NamedPart } from './place-parts.ts';
+import { type NamedPart, placeParts } from './place-parts.ts';
 import { type BlockTile, planBlock } from './plan-block.ts';
 import { type BoardPiece, planBoard } from './plan-board.ts';
 import { type CouponPlan, planCoupon } from './plan-coupon.ts';
+import type { LetterSource } from './raise-letters.ts';
 
 /** How far a piece of work is. */
 export interface Done {
@@ -54,6 +58,67 @@ export function planDisplay(family: Family, setup: DisplaySetup): DisplayPlan {
 function chosen(profiles: readonly Profile[], ids: readonly string[]): Profile[] {
   const byId = new Map(profiles.map((profile) => [profile.id, profile]));
   return [...new Set(ids)].flatMap((id) => byId.get(id) ?? []);
+}
+
+/**
+ * Builds a set: first its solids, then what is to be known before they are printed.
+ *
+ * @param setup without faults, see `display-setup`.
+ * @yields after each part and each blank or tool that is checked.
+ * @check tests/unit/print3d/build-display-set.test.ts
+ */
+export function* buildSet(family: Family, bench: Bench): Generator<Done, DisplaySet, void> {
+  const { setup } = bench;
+  const plan = planDisplay(family, setup);
+  const openings = plan.tiles.flatMap(({ cells }) => cells.map(({ opening }) => opening));
+  const toBuild = plan.tiles.length + plan.coupons.length + plan.board.length;
+  const total = toBuild + openings.length + plan.coupons.length * (1 + openings.length);
+  const { parts: made, ...frames } = yield* countedOn(buildParts(plan, bench), 0, total);
+  const { checks: unsound, ...placed } = placeParts(made, setup);
+  const checking = checkSections(plan, openings, setup);
+  const sections = yield* countedOn(checking, toBuild, total);
+  const letters = bench.letters ? checkAllLetters(made, bench.letters, setup) : [];
+  const checks = [...checkSetup(setup), ...unsound, ...checkBed(placed.parts, setup), ...sections, ...letters];
+  return { ...placed, ...frames, checks: byWeight(checks), bed: setup.bed, scale: setup.scale };
+}
+
+/** Steps of a part of the work, told as steps of the whole. */
+function* countedOn<Result>(
+  steps: Generator<unknown, Result, void>,
+  before: number,
+  total: number,
+): Generator<Done, Result, void> {
+  for (let done = before + 1; ; done++) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    yield { done, total };
+  }
+}
+
+/** Features that vanish, and what the gap does to the verdicts. */
+function* checkSections({ coupons }: DisplayPlan, openings: readonly Profile[], setup: DisplaySetup) {
+  const checks: PrintCheck[] = [];
+  for (const opening of openings) {
+    checks.push(...checkOpening(opening, setup));
+    yield;
+  }
+  for (const { profile } of coupons) {
+    checks.push(...checkCoupon(profile, setup));
+    yield;
+    checks.push(...(yield* checkGap(profile, openings, setup)));
+  }
+  return checks;
+}
+
+function checkAllLetters(parts: readonly NamedPart[], source: LetterSource, setup: DisplaySetup): PrintCheck[] {
+  return parts.flatMap((part) => checkLetters(part, source, setup));
+}
+
+const WEIGHTS: readonly PrintCheck['weight'][] = ['fault', 'caution', 'note'];
+
+/** The gravest first. */
+function byWeight(checks: readonly PrintCheck[]): PrintCheck[] {
+  return WEIGHTS.flatMap((weight) => checks.filter((check) => check.weight === weight));
 }
 
 /**

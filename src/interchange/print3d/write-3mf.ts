@@ -77,16 +77,13 @@ function numberText(value: number): string {
   return String(Number(value.toPrecision(9)));
 }
 
-/** Signs that XML 1.0 forbids, even escaped. */
+/** Signs that XML 1.0 forbids, even escaped; halves of a pair among them. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-const FORBIDDEN = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff]/gu;
+const FORBIDDEN = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff\p{Cs}]/gu;
 
 const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
 
 /** A text as it may stand in an attribute or between tags. */
 function escapeXml(text: string): string {
-  return text
-    .toWellFormed()
-    .replace(FORBIDDEN, '')
-    .replace(/[&<>"]/g, (sign) => ESCAPES[sign]);
+  return text.replace(FORBIDDEN, '').replace(/[&<>"]/g, (sign) => ESCAPES[sign]);
 }
