@@ -55,10 +55,10 @@ function flatten(commands: readonly FaceCommand[], size: number, accuracy: numbe
   for (const command of commands) {
     if (command.type === 'Z' || command.type === 'M') close();
     if (command.type === 'Z') continue;
-    const end: [number, number] = [command.x * size, -command.y * size];
+    const end: [number, number] = [command.x * size, (0 - command.y) * size];
     const start = open.at(-1);
     if (start && command.type === 'Q')
-      open.push(...pieces([start, [command.x1 * size, -command.y1 * size], end], accuracy));
+      open.push(...pieces([start, [command.x1 * size, (0 - command.y1) * size], end], accuracy));
     else if (start && command.type === 'C') open.push(...pieces([start, ...controls(command, size), end], accuracy));
     else open.push(end);
   }
@@ -68,8 +68,8 @@ function flatten(commands: readonly FaceCommand[], size: number, accuracy: numbe
 
 function controls(command: Extract<FaceCommand, { type: 'C' }>, size: number): [number, number][] {
   return [
-    [command.x1 * size, -command.y1 * size],
-    [command.x2 * size, -command.y2 * size],
+    [command.x1 * size, (0 - command.y1) * size],
+    [command.x2 * size, (0 - command.y2) * size],
   ];
 }
 

@@ -2,7 +2,13 @@
 declare module 'fontkit' {
   interface Font {
     readonly unitsPerEm: number;
-    layout(text: string, features: string[]): { advanceWidth: number };
+    layout(
+      text: string,
+      features: string[],
+    ): {
+      advanceWidth: number;
+      glyphs: { bbox: { minX: number; maxX: number; minY: number; maxY: number } }[];
+    };
   }
   export function create(bytes: Uint8Array): Font;
 }

@@ -7,11 +7,15 @@ import { loadTypeface } from '../../../src/lettering/typeface.ts';
 
 const typeface = await loadTypeface();
 
-/** What fontkit says a text is wide, in em. */
-function fontkitWidth(text: string, bold: boolean): number {
+function fontkitFont(bold: boolean) {
   const file = typeface.files.find((f) => f.part === 'latin' && f.bold === bold);
   if (!file) throw new Error('The typeface has no such file.');
-  const font = create(Buffer.from(file.bytes));
+  return create(Buffer.from(file.bytes));
+}
+
+/** What fontkit says a text is wide, in em. */
+function fontkitWidth(text: string, bold: boolean): number {
+  const font = fontkitFont(bold);
   return font.layout(text, ['kern']).advanceWidth / font.unitsPerEm;
 }
 
@@ -29,4 +33,87 @@ describe('widths', () => {
   });
 
   test('nothing is wide without letters', () => expect(typeface.width('', 4)).toBe(0));
+});
+
+describe('letters', () => {
+  test('come from the file that has them, and what no file has is missing', () => {
+    const { runs } = typeface.setLine('Łódź → A');
+    expect(runs.map((run) => [run.kind, run.kind === 'letters' ? run.text : run.letter])).toEqual([
+      ['letters', 'Ł'],
+      ['letters', 'ód'],
+      ['letters', 'ź'],
+      ['letters', ' '],
+      ['box', '→'],
+      ['letters', ' A'],
+    ]);
+    expect(typeface.missing('µ ≥ Łódź µ')).toEqual(['µ', '≥']);
+    expect(typeface.missing('Reed')).toEqual([]);
+  });
+
+  test('runs stand side by side and end where the line does', () => {
+    const { runs, width } = typeface.setLine('Łódź → A');
+    let at = 0;
+    for (const run of runs) {
+      expect(run.at).toBeCloseTo(at, 12);
+      at += run.width;
+    }
+    expect(at).toBeCloseTo(width, 12);
+  });
+
+  test('a letter and its mark are one letter, and control signs are spaces', () => {
+    expect(typeface.width('e\u0301', 1)).toBe(typeface.width('\u00e9', 1));
+    expect(typeface.missing('a\u0000b\tc\u200b')).toEqual([]);
+    expect(typeface.width('a\nb', 1)).toBe(typeface.width('a b', 1));
+  });
+
+  test('are there only once they are asked for, and once for all', async () => {
+    expect(await loadTypeface()).toBe(typeface);
+  });
+});
+
+describe('outlines', () => {
+  /** Area inside by the sign of the way round, which is that of the non-zero rule where outlines do not overlap. */
+  const areaOf = (contours: readonly (readonly (readonly [number, number])[])[]) =>
+    Math.abs(
+      contours
+        .flatMap((contour) => contour.map(([x, y], i) => [x, y, ...contour[(i + 1) % contour.length]]))
+        .reduce((sum, [ax, ay, bx, by]) => sum + (ax * by - bx * ay) / 2, 0),
+    );
+
+  test.each(['I', 'g', 'Q', '8', '½'])('%s is as wide and as high as fontkit has it', (letter) => {
+    const points = typeface.letterOutlines(letter, 1000, false, 0.01).flat();
+    const [xs, ys] = [points.map(([x]) => x), points.map(([, y]) => y)];
+    const { minX, maxX, minY, maxY } = fontkitFont(false).layout(letter, []).glyphs[0].bbox;
+    const found = [Math.min(...xs), Math.max(...xs), Math.min(...ys), Math.max(...ys)];
+    for (const [i, value] of [minX, maxX, minY, maxY].entries()) expect(Math.abs(found[i] - value)).toBeLessThan(0.1);
+  });
+
+  test('an o has a hole the other way round, and finer pieces change its area by no more than their accuracy', () => {
+    const coarse = typeface.letterOutlines('o', 10, false, 0.05);
+    const fine = typeface.letterOutlines('o', 10, false, 0.0005);
+    expect(coarse).toHaveLength(2);
+    expect(fine[0].length).toBeGreaterThan(coarse[0].length);
+    const round = 2 * Math.PI * 5;
+    expect(Math.abs(areaOf(fine) - areaOf(coarse))).toBeLessThan(2 * round * 0.05);
+    expect(areaOf([fine[0]])).toBeGreaterThan(areaOf(fine));
+  });
+
+  test('stand one behind the other as wide as the line, and grow with the size', () => {
+    const widest = Math.max(...typeface.letterOutlines('Heron', 8).flatMap((contour) => contour.map(([x]) => x)));
+    expect(widest).toBeGreaterThan(typeface.width('Hero', 8));
+    expect(widest).toBeLessThan(typeface.width('Heron', 8));
+    expect(areaOf(typeface.letterOutlines('Heron', 8, true))).toBeCloseTo(
+      4 * areaOf(typeface.letterOutlines('Heron', 4, true)),
+      9,
+    );
+  });
+
+  test('nothing repeats a corner, and a missing letter is a box with a hole', () => {
+    for (const contour of typeface.letterOutlines('Reed Ł & 8', 5))
+      for (const [i, [x, y]] of contour.entries()) expect([x, y]).not.toEqual(contour[(i + 1) % contour.length]);
+    const box = typeface.letterOutlines('→', 10);
+    expect(box.map(({ length }) => length)).toEqual([4, 4]);
+    expect(areaOf(box)).toBeLessThan(areaOf([box[0]]));
+    expect(typeface.letterOutlines(' ', 10)).toEqual([]);
+  });
 });
