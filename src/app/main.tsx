@@ -2,6 +2,7 @@ import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { explainPlacement } from '../fit/explain-placement.ts';
 import { blockedWords, fitSentence, partName } from '../fit/fit-sentence.ts';
+import type { ThicknessCurve } from '../gauge/thickness-curve.ts';
 import { addSection } from '../interchange/json/add-section.ts';
 import { changeFamily } from '../interchange/json/change-family.ts';
 import * as lesson from '../interchange/json/edit-lesson.ts';
@@ -18,6 +19,7 @@ import type { TolerancesPart } from '../jobs/judge-tolerances.ts';
 import { packOutline } from '../jobs/packed-outline.ts';
 import { startJob, threadCount } from '../workers/start-job.ts';
 import { accessDoors } from './access-doors.ts';
+import { blockDoors } from './block-doors.ts';
 import { browserPace } from './browser-pace.ts';
 import { claimsDoors } from './claims-doors.ts';
 import './fonts.ts';
@@ -72,9 +74,20 @@ const doors: Doors = {
   grow: {
     growFamily: (input, onProgress) => startJob('growFamily', input, { onProgress, alone: true }),
   },
+  gauge: {
+    gaugeFamily: (question, onCurve, onProgress) =>
+      startJob('gaugeFamily', question, {
+        onPart: (part) => onCurve(part as ThicknessCurve),
+        onProgress,
+        alone: true,
+      }),
+  },
   capacity: {
     countCapacity: (input, onProgress) => startJob('countCapacity', input, { onProgress, alone: true }),
   },
+  block: blockDoors({
+    buildDisplaySet: (order, onProgress) => startJob('buildDisplaySet', order, { onProgress, alone: true }),
+  }),
   publish: publishDoors({
     publishSheets: (input, onProgress) => startJob('publishSheets', input, { onProgress }),
     fitFamily: (family, onProgress) => startJob('fitFamily', { family }, { onProgress }),

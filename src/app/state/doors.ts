@@ -24,6 +24,7 @@ import type { TraceInput } from '../../jobs/trace-picture.ts';
 import type { PictureTrace } from '../../trace/trace-picture.ts';
 import type { BandShapes } from '../pair-now.ts';
 import type { InterchangeDoors } from './exchange/interchange-doors.ts';
+import type { GaugeDoors } from './gauge/gauge-doors.ts';
 import type { JobOnItsWay } from './job-on-its-way.ts';
 import type { IdentifyDoors } from './names/identify-doors.ts';
 import type { NamesDoors } from './names/names-doors.ts';
@@ -33,6 +34,7 @@ import type { CapacityDoors } from './plan/capacity-doors.ts';
 import type { GrowDoors } from './plan/grow-doors.ts';
 import type { SectionsDoors } from './plan/sections-doors.ts';
 import type { StrengthDoors } from './plan/strength-doors.ts';
+import type { BlockDoors } from './publish/block-doors.ts';
 import type { PublishDoors } from './publish/publish-doors.ts';
 import type { LessonDoors } from './teach/lesson-doors.ts';
 import type { ClaimsDoors } from './tiers/claims-doors.ts';
@@ -81,8 +83,11 @@ export interface Doors {
   readonly capacity: CapacityDoors;
   /** Room to grow. */
   readonly grow: GrowDoors;
+  readonly gauge: GaugeDoors;
   /** Sheets, slides and their files. */
   readonly publish: PublishDoors;
+  /** Solids of a display set, and their files. */
+  readonly block: BlockDoors;
   /** How many jobs run side by side. */
   threadCount(): number;
   /** Judges pairs in another thread; answers come in parts. Throws where the browser allows no threads. */

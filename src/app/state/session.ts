@@ -7,7 +7,7 @@ import { dropEdit, endEdit } from './edit-document.ts';
 import { type ImportState, makeImportStore } from './exchange/import-state.ts';
 import { explainOnce } from './explain-once.ts';
 import { rowOf } from './fits-lookup.ts';
-import { type GaugeState, makeGaugeStore } from './gauge/gauge-state.ts';
+import { type GaugeState, makeGaugeStore, NOTHING_GAUGED } from './gauge/gauge-state.ts';
 import { Guarding, type GuardState, makeGuardStore } from './guarding.ts';
 import { type HandState, makeHandStore, snapToBest } from './hand-state.ts';
 import { type HelpState, makeHelpStore } from './help/help-state.ts';
@@ -16,6 +16,7 @@ import type { Shelf } from './kept-store.ts';
 import { type IdentifyState, makeIdentifyStore, NO_UNKNOWN } from './names/identify-state.ts';
 import { makeNamesStore, type NamesState, NOTHING_ASKED } from './names/names-state.ts';
 import { makePlanStore, type PlanState } from './plan/plan-state.ts';
+import { type BlockSettings, makeBlockSettingsStore } from './publish/block-settings.ts';
 import { makePublishStore, type PublishState } from './publish/publish-state.ts';
 import { makeSheetChoiceStore, type SheetChoice } from './publish/sheet-choice.ts';
 import { makeResultsStore, type ResultsState } from './results-state.ts';
@@ -50,6 +51,8 @@ export interface Session {
   readonly plan: Store<PlanState>;
   readonly gauge: Store<GaugeState>;
   readonly publish: Store<PublishState>;
+  /** How display sets are made and printed, as kept in this browser. */
+  readonly blockSettings: Store<BlockSettings>;
   /** How sheets for paper are wanted. */
   readonly sheetChoice: Store<SheetChoice>;
   readonly names: Store<NamesState>;
@@ -89,6 +92,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     plan: makePlanStore(),
     gauge: makeGaugeStore(),
     publish: makePublishStore(),
+    blockSettings: makeBlockSettingsStore(shelf),
     sheetChoice: makeSheetChoiceStore(shelf),
     names: makeNamesStore(),
     identify: makeIdentifyStore(),
@@ -107,6 +111,7 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     () => {
       session.tiers.setState({ chosenOpenings: null, pointed: null, neighboursOnly: null });
       session.layingOut.clear();
+      session.gauge.setState(NOTHING_GAUGED);
       session.names.setState(NOTHING_ASKED);
       session.identify.setState(NO_UNKNOWN);
       session.teach.setState({ step: 0, presenting: false, round: null });

@@ -1,11 +1,14 @@
 import { accessDoors } from '../../../src/app/access-doors.ts';
+import { blockDoors } from '../../../src/app/block-doors.ts';
 import { claimsDoors } from '../../../src/app/claims-doors.ts';
 import { interchangeDoors } from '../../../src/app/interchange-doors.ts';
 import { namesDoors } from '../../../src/app/names-doors.ts';
 import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/pair-now.ts';
 import { publishDoors } from '../../../src/app/publish-doors.ts';
 import type { Doors } from '../../../src/app/state/doors.ts';
+import type { GaugedCurves } from '../../../src/app/state/gauge/gauge-doors.ts';
 import type { Pace } from '../../../src/app/state/pace.ts';
+import type { BlockOrder } from '../../../src/app/state/publish/block-doors.ts';
 import type { Capacity, CapacityInput } from '../../../src/capacity/capacity.ts';
 import type { EntryMatrix } from '../../../src/family/entry-matrix.ts';
 import type { EntryTable } from '../../../src/family/entry-table.ts';
@@ -18,6 +21,7 @@ import { blockedWords, fitSentence, partName } from '../../../src/fit/fit-senten
 import { judgeEntry, judgeFit } from '../../../src/fit/judge-fit.ts';
 import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
+import type { ThicknessCurve } from '../../../src/gauge/thickness-curve.ts';
 import type { Identification, Question } from '../../../src/identify/identify.ts';
 import { addSection } from '../../../src/interchange/json/add-section.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
@@ -30,6 +34,7 @@ import { replaceOutline } from '../../../src/interchange/json/replace-outline.ts
 import { takePlan } from '../../../src/interchange/json/take-plan.ts';
 import { writeFamily } from '../../../src/interchange/json/write.ts';
 import type { ExaminedBlade } from '../../../src/jobs/examine-blades.ts';
+import type { GaugeQuestion } from '../../../src/jobs/gauge-family.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
 import type { DetailsInput, PairDetail } from '../../../src/jobs/judge-details.ts';
 import type { PairsInput, PairsPart } from '../../../src/jobs/judge-pairs.ts';
@@ -48,6 +53,7 @@ import type { GrowReport } from '../../../src/plan/grow.ts';
 import type { GrowInput } from '../../../src/plan/grow-family.ts';
 import type { NearestPlan } from '../../../src/plan/nearest-plan.ts';
 import type { WardPlan } from '../../../src/plan/ward-plan.ts';
+import type { DisplaySet } from '../../../src/print3d/display-set.ts';
 import type { StrengthQuestion } from '../../../src/strength/find-strength.ts';
 import type { PictureTrace } from '../../../src/trace/trace-picture.ts';
 
@@ -114,11 +120,13 @@ export function fakeDoors() {
   const millings = holder<MillPassageInput, never, Passage | null>();
   const strengths = holder<readonly StrengthQuestion[], ExaminedBlade, number>();
   const growths = holder<GrowInput, never, GrowReport>();
+  const gaugings = holder<GaugeQuestion, ThicknessCurve, GaugedCurves>();
   const capacities = holder<CapacityInput, never, Capacity>();
   const solvings = holder<SolveInput, WardPlan, WardPlan>();
   const nearings = holder<SolveInput, never, NearestPlan[]>();
   const planDrawings = holder<DrawPlanInput, never, DrawnPlan>();
   const sheets = holder<PublishInput, never, Published>();
+  const displays = holder<BlockOrder, never, DisplaySet>();
   const matrices = holder<Family, never, EntryMatrix>();
   const held = heldPace();
   const doors: Doors = {
@@ -151,7 +159,11 @@ export function fakeDoors() {
     },
     strength: { examineBlades: (questions, onPart) => strengths.start(questions, onPart) },
     grow: { growFamily: (input, onProgress) => growths.start(input, () => onProgress(1, 2)) },
+    gauge: { gaugeFamily: (question, onCurve) => gaugings.start(question, onCurve) },
     capacity: { countCapacity: (input, onProgress) => capacities.start(input, () => onProgress(1, 2)) },
+    block: blockDoors({
+      buildDisplaySet: (order, onProgress) => displays.start(order, () => onProgress(1, 2)),
+    }),
     publish: publishDoors({
       publishSheets: (input, onProgress) => sheets.start(input, () => onProgress(1, 2)),
       fitFamily: (family, onProgress) => matrices.start(family, () => onProgress(1, 2)),
@@ -192,9 +204,11 @@ export function fakeDoors() {
     planDrawings: planDrawings.jobs,
     strengths: strengths.jobs,
     growths: growths.jobs,
+    gaugings: gaugings.jobs,
     capacities: capacities.jobs,
     sheets: sheets.jobs,
     matrices: matrices.jobs,
+    displays: displays.jobs,
     ...held,
   };
 }

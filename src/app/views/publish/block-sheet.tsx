@@ -1,6 +1,78 @@
+import { useEffect, useRef } from 'react';
 import type { Family } from '../../../family/family.ts';
+import type { SolidScene } from '../../canvas/solid/solid-scene.ts';
+import { EmptyNotice } from '../../panels/empty-notice.tsx';
+import { JobProgress } from '../../panels/job-progress.tsx';
+import { BlockBar } from '../../panels/publish/block-bar.tsx';
+import { BlockSettingsForm } from '../../panels/publish/block-settings-form.tsx';
+import { hasSolids, useAskedBlock, useBlockLook } from '../../panels/publish/use-block.ts';
+import { useSize } from '../../panels/use-size.ts';
+import { useStore } from '../../panels/use-store.ts';
+import { setWords } from '../../state/publish/block-words.ts';
+import styles from './block-sheet.module.css';
+import { SetStage } from './block-sheet-set.tsx';
+import { TryStage } from './block-sheet-try.tsx';
 
-/** Openings and blanks as solids to print. */
+/** From so many pixels on the settings stand beside the picture. */
+const WIDE = 820;
+/** What a still picture is saved in. */
+const STILL = [1920, 1200] as const;
+
+/** What takes a still picture of what is shown; null where nothing is. */
+export type StillOf = (scene: SolidScene, width: number, height: number) => Promise<Blob | null>;
+
+/** Openings and blanks as solids to print: settings, the set on its bed, a coupon tried in the block, and the files. */
 export function BlockSheet({ family }: { family: Family }) {
-  return <p>{family.name}</p>;
+  if (hasSolids(family)) return <BlockDesk family={family} />;
+  return (
+    <EmptyNotice
+      title="Nothing to print yet"
+      what="A display block is made of the openings and blanks of a family: draw a section, or open another family."
+    />
+  );
+}
+
+function BlockDesk({ family }: { family: Family }) {
+  const { building, set, seen } = useAskedBlock(family);
+  const job = useStore(building.store, (s) => s);
+  const [look, store] = useBlockLook();
+  // What was saved was another set.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another set is what takes the words away
+  useEffect(() => store.setState({ said: '' }), [store, set]);
+  const [body, size] = useSize<HTMLDivElement>();
+  const scene = useRef<SolidScene | null>(null);
+  const stillOf = useRef<StillOf | null>(null);
+  const isWide = size !== null && size.width >= WIDE;
+  const part = isWide && look.part === 'settings' ? 'set' : look.part;
+  const still = async () =>
+    scene.current && stillOf.current ? stillOf.current(scene.current, ...STILL) : Promise.resolve(null);
+  const shown = { family, set: seen, scene, stillOf };
+  return (
+    <div className={styles.sheet} data-block={set ? 'found' : job.phase}>
+      <BlockBar family={family} set={set} part={part} isWide={isWide} still={still} />
+      <div className={styles.told}>
+        <p role="status" className={styles.status}>
+          {job.phase === 'finding' ? 'Building the set …' : look.said || (set ? setWords(set) : '')}
+        </p>
+        <JobProgress
+          id="block-progress"
+          label="Making solids"
+          job={job}
+          keys={building}
+          again="Build it again"
+          stopped="The building was stopped."
+          failed="The set could not be built"
+        />
+      </div>
+      <div ref={body} className={styles.body} data-wide={isWide || undefined}>
+        {(isWide || part === 'settings') && (
+          <div className={styles.settings}>
+            <BlockSettingsForm family={family} />
+          </div>
+        )}
+        {size && part === 'set' && <SetStage {...shown} />}
+        {size && part === 'try' && <TryStage {...shown} />}
+      </div>
+    </div>
+  );
 }

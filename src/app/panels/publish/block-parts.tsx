@@ -1,0 +1,33 @@
+import type { DisplaySet } from '../../../print3d/display-set.ts';
+import { partSize } from '../../state/publish/block-words.ts';
+import { useSession, useStore } from '../use-store.ts';
+import styles from './block-readings.module.css';
+import { useBlockLook } from './use-block.ts';
+
+/** Every part of a set in words; a press points it out in the picture. */
+export function BlockParts({ set }: { readonly set: DisplaySet }) {
+  const { settings } = useSession();
+  const units = useStore(settings, (s) => s.units);
+  const [{ picked }, look] = useBlockLook();
+  return (
+    <ul className={styles.parts} aria-label="Parts of the set">
+      {set.parts.map((part) => (
+        <li key={part.name}>
+          <button
+            type="button"
+            className={styles.partRow}
+            aria-pressed={part.name === picked}
+            onClick={() => look.setState({ picked: part.name === picked ? null : part.name })}
+          >
+            <i className={styles.swatch} data-kind={part.kind} aria-hidden="true" />
+            <b>{part.name}</b>
+            <span>
+              {partSize(part, units)}
+              {set.beds > 1 && `, bed ${part.bed + 1}`}
+            </span>
+          </button>
+        </li>
+      ))}
+    </ul>
+  );
+}

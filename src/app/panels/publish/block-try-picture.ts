@@ -1,0 +1,96 @@
+import type { Collision, Placement } from '../../../fit/fit.ts';
+import type { Point } from '../../../geom/point.ts';
+import type { CouponFrame, DisplaySet, OpeningFrame, Place } from '../../../print3d/display-set.ts';
+import { type Pose, poseCoupon } from '../../../print3d/pose-coupon.ts';
+import { movedBy, type ShownClash, type SolidBox, type SolidPicture } from '../../canvas/solid/solid-picture.ts';
+
+/** What is seen while a coupon is tried in an opening of the block. */
+export interface TriedNow {
+  readonly coupon: CouponFrame;
+  readonly frame: OpeningFrame;
+  /** Of the blank in the opening. */
+  readonly placement: Placement;
+  /** How far the tip is past the front, millimetres. */
+  readonly inserted: number;
+  /** Where the coupon waits, millimetres: less than 0. */
+  readonly waits: number;
+  /** What is in the way; empty where nothing is, or the coupon has not come to it. */
+  readonly collisions: readonly Collision[];
+  /** Whether the block is seen through. */
+  readonly through: boolean;
+}
+
+/** The block stands up: what lay uppermost on the bed is its front. Its y becomes up, its z comes towards the viewer. */
+const STANDING: Pose = [1, 0, 0, 0, 0, 0, 1, 0, 0, -1, 0, 0, 0, 0, 0, 1];
+
+/** The way into the block, in the scene. */
+export const INWARD: Place = [0, 1, 0];
+
+/** Id of the coupon in the picture: it is taken hold of by it. */
+export const COUPON = 'coupon';
+
+const BLOCK = 'block';
+
+/**
+ * The block standing up, with a coupon before one of its openings, on its way or in.
+ *
+ * @check tests/unit/app/block-pictures.test.ts
+ */
+export function tryPicture({ parts, scale }: DisplaySet, now: TriedNow): SolidPicture {
+  const { coupon, frame, placement, inserted, collisions, through } = now;
+  const [block, blade] = [parts[frame.part], parts[coupon.part]];
+  const pose = product(STANDING, poseCoupon(coupon, frame, placement, scale, inserted));
+  return {
+    solids: [
+      {
+        ...{ id: BLOCK, mesh: block, pose: STANDING, fill: block.colour, letterFill: block.letterColour },
+        faint: through,
+      },
+      { id: COUPON, mesh: blade, pose, fill: blade.colour, letterFill: blade.letterColour },
+    ],
+    beds: [],
+    clashes: collisions.length === 0 ? null : clashesAt(frame, collisions, scale),
+    room: roomOf(
+      block.size,
+      now,
+      product(STANDING, poseCoupon(coupon, frame, placement, scale, now.waits)),
+      blade.size,
+    ),
+  };
+}
+
+/** The overlaps in the plane of the front, a hair before it. */
+function clashesAt({ at }: OpeningFrame, collisions: readonly Collision[], scale: number): SolidPicture['clashes'] {
+  const printed = (loop: readonly Point[]) => loop.map(({ x, y }) => ({ x: (x / 1e6) * scale, y: (y / 1e6) * scale }));
+  const parts: ShownClash[] = collisions.flatMap(({ region }) =>
+    region.map(({ outer, holes }) => ({ outer: printed(outer), holes: holes.map(printed) })),
+  );
+  return { pose: product(STANDING, movedBy([at[0], at[1], at[2] + 0.05])), parts };
+}
+
+/** The block and all of the coupon's way, so that the picture stands still while it moves. */
+function roomOf(size: Place, { coupon, frame }: TriedNow, waiting: Pose, blade: Place): SolidBox {
+  const behind = Math.max(size[2], coupon.bladeLength) - frame.at[2];
+  const corners = [
+    [0, -size[2], 0],
+    [size[0], behind, size[1]],
+    ...[0, 1].flatMap((x) =>
+      [0, 1].flatMap((y) => [0, 1].map((z) => applied(waiting, [x * blade[0], y * blade[1], z * blade[2]]))),
+    ),
+  ];
+  const end = (pick: (...values: number[]) => number) =>
+    [0, 1, 2].map((i) => pick(...corners.map((corner) => corner[i]))) as unknown as Place;
+  return { least: end(Math.min), most: end(Math.max) };
+}
+
+function applied(pose: Pose, [x, y, z]: Place): number[] {
+  return [0, 1, 2].map((i) => pose[i] * x + pose[4 + i] * y + pose[8 + i] * z + pose[12 + i]);
+}
+
+/** One motion after another: first `second`, then `first`. */
+function product(first: Pose, second: Pose): Pose {
+  return Array.from({ length: 16 }, (_, n) => {
+    const [row, column] = [n % 4, Math.floor(n / 4)];
+    return [0, 1, 2, 3].reduce((sum, k) => sum + first[4 * k + row] * second[4 * column + k], 0);
+  });
+}

@@ -1,0 +1,34 @@
+import type { DisplaySet } from '../../../print3d/display-set.ts';
+import { AskedJob } from '../asked-job.ts';
+import type { Session } from '../session.ts';
+import type { BlockOrder } from './block-doors.ts';
+
+/** The building of display sets. */
+export type BlockBuilding = AskedJob<BlockOrder, DisplaySet>;
+
+/** Whether two orders give the same set: outlines are values, an unchanged one is the same object. */
+function isSame(a: BlockOrder, b: BlockOrder): boolean {
+  return isSameGround(a, b) && JSON.stringify(a.setup) === JSON.stringify(b.setup);
+}
+
+function isSameGround({ family: a }: BlockOrder, { family: b }: BlockOrder): boolean {
+  if (a === b) return true;
+  return (
+    a.runningClearance === b.runningClearance &&
+    a.profiles.length === b.profiles.length &&
+    a.profiles.every(({ id, name, ring }, i) => {
+      const other = b.profiles[i];
+      return id === other.id && name === other.name && ring === other.ring;
+    })
+  );
+}
+
+const buildings = new WeakMap<Session, BlockBuilding>();
+
+/** The building of a window. */
+export function blockBuildingOf(session: Session): BlockBuilding {
+  const { block } = session.doors;
+  const known = buildings.get(session) ?? new AskedJob((order, tell) => block.buildDisplaySet(order, tell), isSame);
+  buildings.set(session, known);
+  return known;
+}

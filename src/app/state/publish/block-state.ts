@@ -1,0 +1,38 @@
+import { makeSheetLook } from '../sheet-look.ts';
+
+/** What the Display block sheet shows. */
+export type BlockPart = 'settings' | 'set' | 'try';
+
+/** What is chosen and looked at on the Display block sheet. */
+export interface BlockLook {
+  readonly part: BlockPart;
+  /** Ids of the openings of the block and of the coupons; null: as usual. */
+  readonly openings: readonly string[] | null;
+  readonly blanks: readonly string[] | null;
+  /** Openings in a row; null: as usual. */
+  readonly columns: number | null;
+  /** Name of the part that is pointed out. */
+  readonly picked: string | null;
+  /** How far the tip of the coupon is past the front of the block, millimetres as printed; null: it waits before it. */
+  readonly inserted: number | null;
+  /** Whether the block is seen through. */
+  readonly through: boolean;
+  /** What came of saving; empty where nothing was saved. */
+  readonly said: string;
+}
+
+const NOTHING: BlockLook = {
+  part: 'set',
+  openings: null,
+  blanks: null,
+  columns: null,
+  picked: null,
+  inserted: null,
+  through: false,
+  said: '',
+};
+
+/** What is chosen and looked at in a window; another family begins anew. */
+export const blockLookOf = makeSheetLook(NOTHING, {
+  without: (look) => (look.inserted === null && look.said === '' ? null : { inserted: null, said: '' }),
+});

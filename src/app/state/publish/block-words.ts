@@ -1,0 +1,121 @@
+import type { Family } from '../../../family/family.ts';
+import type { Fit } from '../../../fit/fit.ts';
+import type { CheckWeight, DisplaySet, PrintCheck, SolidPart } from '../../../print3d/display-set.ts';
+import { countWord } from '../count-word.ts';
+import { bandText, type Units } from '../length-text.ts';
+import { printedText } from './block-length.ts';
+import type { BlockPair, InsertionRange, PrintedFit } from './block-pair.ts';
+
+/** "17 parts on 2 beds: 1 block, 15 coupons and 1 board." */
+export function setWords({ parts, beds }: DisplaySet): string {
+  const count = (kind: SolidPart['kind']) => parts.filter((part) => part.kind === kind).length;
+  const kinds = [
+    [count('block'), countWord(count('block'), 'block')],
+    [count('coupon'), countWord(count('coupon'), 'coupon')],
+    [count('board'), countWord(count('board'), 'board')],
+  ].filter(([n]) => n !== 0);
+  const listed = kinds.map(([, words]) => words);
+  const all = listed.length > 1 ? `${listed.slice(0, -1).join(', ')} and ${listed.at(-1)}` : listed.join('');
+  return `${countWord(parts.length, 'part')} on ${countWord(beds, 'bed')}: ${all}.`;
+}
+
+/** "81 × 42 × 20 mm" as printed. */
+export function partSize({ size }: SolidPart, units: Units): string {
+  const numbers = size.map((mm) => (units === 'in' ? (mm / 25.4).toFixed(2) : mm.toFixed(0)));
+  return `${numbers.join(' × ')} ${units}`;
+}
+
+/** "12.4 cm³", what a part needs of plastic where it is filled. */
+export function volumeText(cubicMm: number, units: Units): string {
+  return units === 'in' ? `${(cubicMm / 25.4 ** 3).toFixed(2)} in³` : `${(cubicMm / 1000).toFixed(1)} cm³`;
+}
+
+/** What each weight is called. */
+export const WEIGHT_WORDS: Readonly<Record<CheckWeight, string>> = {
+  fault: 'Fault',
+  caution: 'Caution',
+  note: 'Note',
+};
+
+const ORDER: readonly CheckWeight[] = ['fault', 'caution', 'note'];
+
+/** The checks, what matters most first, else in their order. */
+export function sortedChecks(checks: readonly PrintCheck[]): readonly PrintCheck[] {
+  return ORDER.flatMap((weight) => checks.filter((check) => check.weight === weight));
+}
+
+/** "2 faults, 3 cautions and 1 note", or that nothing was found. */
+export function checksHeadline(checks: readonly PrintCheck[]): string {
+  const counts = ORDER.map((weight) => [checks.filter((check) => check.weight === weight).length, weight] as const);
+  const told = counts.filter(([n]) => n > 0).map(([n, weight]) => countWord(n, weight));
+  if (told.length === 0) return 'A printer can make all of it';
+  return told.length > 1 ? `${told.slice(0, -1).join(', ')} and ${told.at(-1)}` : told[0];
+}
+
+/** A check in sentences: what it is about, what is wrong where, and what to do. */
+export function checkWords(
+  { subjects, what, where, size, limit, cure }: PrintCheck,
+  family: Family,
+  units: Units,
+): { readonly about: string; readonly what: string; readonly cure: string } {
+  const nameOf = (id: string) => family.profiles.find((profile) => profile.id === id)?.name ?? id;
+  const place = where ? `, ${sideWords(where.side)} at ${bandText(where.from, where.to, units)}` : '';
+  const sizes =
+    size === null
+      ? ''
+      : ` (${printedText(size, units)}${limit === null ? '' : ` against ${printedText(limit, units)}`} as printed)`;
+  return { about: subjects.map(nameOf).join(' in '), what: sentence(`${what}${place}${sizes}`), cure: sentence(cure) };
+}
+
+function sideWords(side: 'left' | 'right' | 'bottom' | 'top'): string {
+  return side === 'left' || side === 'right' ? `${side} side` : side;
+}
+
+function sentence(words: string): string {
+  return words === '' ? '' : `${words[0].toUpperCase()}${words.slice(1)}.`;
+}
+
+/** What a pair lacks in the set to be tried, and what to do; the empty text where it lacks nothing. */
+export function lackWords({ entrant, opening, coupon, frame }: BlockPair): string {
+  const lacks = [...(coupon ? [] : [entrant.name]), ...(frame ? [] : [opening.name])];
+  if (lacks.length === 0) return '';
+  const are = lacks.length === 1 ? 'is' : 'are';
+  return `${lacks.join(' and ')} ${are} not in this set. Tick ${lacks.length === 1 ? 'it' : 'them'} in the settings, or pick another.`;
+}
+
+/** Where the coupon is, in one sentence. */
+export function insertionWords(
+  { entrant, opening }: Pick<BlockPair, 'entrant' | 'opening'>,
+  range: InsertionRange,
+  inserted: number,
+  depth: number,
+  units: Units,
+): string {
+  const length = (mm: number) => printedText(mm, units);
+  if (inserted < 0) return `${entrant.name} stands before ${opening.name}.`;
+  if (range.stops === 0) return `${entrant.name} stops at the face of the block: it does not go into ${opening.name}.`;
+  if (inserted < range.whole) return `${entrant.name} is ${length(inserted)} of ${length(range.whole)} in.`;
+  const out = range.whole - depth;
+  const through = out > 0.005 ? ` ${length(out)} of its blade stand out at the back.` : '';
+  return `${entrant.name} is in up to its shoulder, ${length(range.whole)}.${through}`;
+}
+
+/** How the scale and the fitting gap change what the sections say. */
+export function gapWords(
+  verdict: Fit['verdict'],
+  { scaled, gap, printed }: PrintedFit,
+  scale: number,
+  letsIn: boolean,
+  units: Units,
+): string {
+  const length = (mm: number) => printedText(Math.abs(mm), units);
+  if (verdict !== 'blocked') {
+    const hides =
+      gap > scaled ? ' Most of that is the fitting gap: the printed pair feels looser than the real one.' : '';
+    return `At ${scale}:1 its least gap becomes ${length(scaled)}; the fitting gap adds ${length(gap)}, so the printed pair keeps ${length(printed)}.${hides}`;
+  }
+  const start = `At ${scale}:1 the overlap becomes ${length(scaled)}; the fitting gap takes off ${length(gap)}`;
+  if (letsIn)
+    return `${start}, which is enough: the printed coupon goes in although the blank does not. Take a smaller gap or a larger scale.`;
+  return `${start}, so the printed coupon is still stopped${printed < 0 ? `, by ${length(printed)}` : ''}.`;
+}

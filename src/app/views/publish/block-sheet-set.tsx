@@ -1,0 +1,68 @@
+import { type RefObject, useEffect, useMemo } from 'react';
+import type { Family } from '../../../family/family.ts';
+import type { DisplaySet } from '../../../print3d/display-set.ts';
+import type { SolidScene } from '../../canvas/solid/solid-scene.ts';
+import { BlockParts } from '../../panels/publish/block-parts.tsx';
+import { setPicture } from '../../panels/publish/block-set-picture.ts';
+import { useBlockLook } from '../../panels/publish/use-block.ts';
+import styles from './block-sheet.module.css';
+import type { StillOf } from './block-sheet.tsx';
+import { NoSolids } from './block-sheet-no-solids.tsx';
+import { BlockStage, useTurnedView } from './block-sheet-stage.tsx';
+
+/** What a stage shows, and where it leaves what takes its picture. */
+export interface StageProps {
+  readonly family: Family;
+  readonly set: DisplaySet | null;
+  readonly scene: RefObject<SolidScene | null>;
+  readonly stillOf: RefObject<StillOf | null>;
+}
+
+/** All parts on their beds. */
+export function SetStage({ set, ...rest }: StageProps) {
+  return set ? (
+    <ShownSet set={set} {...rest} />
+  ) : (
+    <p className={styles.waiting}>The set is shown here once it is built.</p>
+  );
+}
+
+function ShownSet({ set, scene, stillOf }: StageProps & { readonly set: DisplaySet }) {
+  const [{ picked }, look] = useBlockLook();
+  const picture = useMemo(() => setPicture(set, picked), [set, picked]);
+  const [view, setView] = useTurnedView('set');
+  useEffect(() => {
+    stillOf.current = (from, width, height) => from.still(picture, view, width, height);
+  }, [stillOf, picture, view]);
+  const walk = (steps: number) => {
+    const at = set.parts.findIndex(({ name }) => name === picked);
+    const next = set.parts[(Math.max(at, steps > 0 ? -1 : 0) + steps + set.parts.length) % set.parts.length];
+    look.setState({ picked: next?.name ?? null });
+    return true;
+  };
+  const onKey = (key: string) => {
+    if (key === 'n' || key === 'PageDown') return walk(1);
+    if (key === 'p' || key === 'PageUp') return walk(-1);
+    if (key !== 'Escape' || picked === null) return false;
+    look.setState({ picked: null });
+    return true;
+  };
+  const isThere = set.parts.some(({ name }) => name === picked);
+  return (
+    <BlockStage
+      picture={picture}
+      label={`The display set on its bed${isThere ? `, ${picked} pointed out` : ''}`}
+      plate={isThere && picked !== null ? { id: picked, words: picked } : null}
+      {...{ scene, view, setView, onKey }}
+      onPick={(id) => look.setState({ picked: id })}
+      hold={() => null}
+      instead={
+        <NoSolids>
+          <BlockParts set={set} />
+        </NoSolids>
+      }
+    >
+      <p className={styles.hint}>Drag to turn, with Shift to move; click a part to name it, N for the next.</p>
+    </BlockStage>
+  );
+}

@@ -1,0 +1,124 @@
+import { type ReactNode, type RefObject, useEffect, useRef, useState } from 'react';
+import type { SolidPicture } from '../../canvas/solid/solid-picture.ts';
+import type { SolidScene } from '../../canvas/solid/solid-scene.ts';
+import { SolidStage, type SolidTrouble } from '../../canvas/solid/solid-stage.tsx';
+import { keyedView, NAMED_VIEWS, type TurnedView, viewWords } from '../../canvas/solid/turned-view.ts';
+import { useSize } from '../../panels/use-size.ts';
+import styles from './block-sheet.module.css';
+import { useSolidColours } from './block-sheet-colours.ts';
+import { useSolidPointer } from './block-sheet-pointer.ts';
+import { ViewKeys } from './block-sheet-view-keys.tsx';
+
+interface BlockStageProps {
+  readonly picture: SolidPicture;
+  /** What is seen, for those who cannot see it. */
+  readonly label: string;
+  /** A name that stands at a solid; null for none. */
+  readonly plate: { readonly id: string; readonly words: string } | null;
+  readonly scene: RefObject<SolidScene | null>;
+  readonly view: TurnedView;
+  setView(view: TurnedView): void;
+  /** A click on a solid, or beside all of them. */
+  onPick(id: string | null): void;
+  /** What a press on a solid takes hold of, told each move in pixels; null where the whole is turned. */
+  hold(id: string | null): ((dx: number, dy: number) => void) | null;
+  /** A key that turns nothing; returns whether it did something. */
+  onKey(key: string): boolean;
+  /** Shown in place of the picture where the browser draws no solids. */
+  readonly instead: ReactNode;
+  /** Keys under the picture, beside those that turn it. */
+  readonly children?: ReactNode;
+}
+
+/** The picture of solids with its keys: pointer and keyboard turn, move and enlarge it. */
+export function BlockStage(props: BlockStageProps) {
+  const { picture, label, plate, scene, view, setView, onPick, hold, onKey, instead, children } = props;
+  const [frame, size] = useSize<HTMLDivElement>();
+  const colours = useSolidColours();
+  const [trouble, setTrouble] = useState<SolidTrouble>('none');
+  const plateAt = useRef<HTMLParagraphElement>(null);
+  useSolidPointer(frame, {
+    view,
+    setView,
+    onClick: ({ px, py }) => onPick(scene.current?.solidAt(px, py) ?? null),
+    hold: ({ px, py }) => hold(scene.current?.solidAt(px, py) ?? null),
+  });
+  const placePlate = () => {
+    const at = plate && scene.current?.placeOf(plate.id);
+    if (plateAt.current && at) plateAt.current.style.translate = `${Math.round(at.x)}px ${Math.round(at.y)}px`;
+  };
+  useFrameKeys(frame, view, setView, onKey);
+  if (trouble === 'no-webgl') return <div className={styles.instead}>{instead}</div>;
+  return (
+    <div className={styles.stage}>
+      <div
+        ref={frame}
+        role="application"
+        // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture takes the arrow keys, as its label says
+        tabIndex={0}
+        className={styles.frame}
+        data-solids
+        aria-label={`${label}, ${viewWords(view)}. The arrow keys turn it, with shift they move it, plus and minus enlarge it, Home shows all.`}
+      >
+        {size && colours && (
+          <SolidStage
+            picture={picture}
+            view={view}
+            colours={colours}
+            scene={scene}
+            width={size.width}
+            height={size.height}
+            onTrouble={setTrouble}
+            onDrawn={placePlate}
+          />
+        )}
+        {plate && (
+          <p ref={plateAt} className={styles.plate} aria-hidden="true">
+            <span>{plate.words}</span>
+          </p>
+        )}
+        {trouble === 'lost' && (
+          <p className={styles.lost} role="alert">
+            The browser took the graphics away for a moment. The picture comes back by itself; saving works meanwhile.
+          </p>
+        )}
+      </div>
+      <div className={styles.foot}>
+        {children}
+        <ViewKeys view={view} setView={setView} />
+      </div>
+    </div>
+  );
+}
+
+/** The keys of the frame, while it has the focus. */
+function useFrameKeys(
+  frame: RefObject<HTMLElement | null>,
+  view: TurnedView,
+  setView: (view: TurnedView) => void,
+  onKey: (key: string) => boolean,
+): void {
+  const latest = useRef({ view, setView, onKey });
+  useEffect(() => {
+    latest.current = { view, setView, onKey };
+  });
+  useEffect(() => {
+    const element = frame.current;
+    if (!element) return;
+    const press = (event: KeyboardEvent) => {
+      if (event.defaultPrevented || event.ctrlKey || event.altKey || event.metaKey || event.target !== element) return;
+      const { view: at, setView: show, onKey: act } = latest.current;
+      const next = keyedView(at, event.key, event.shiftKey);
+      if (next) show(next);
+      if (next || act(event.key)) event.preventDefault();
+    };
+    element.addEventListener('keydown', press);
+    return () => element.removeEventListener('keydown', press);
+  }, [frame]);
+}
+
+/** The view of a picture, begun anew with another picture. */
+export function useTurnedView(what: string): readonly [TurnedView, (view: TurnedView) => void] {
+  const [views, setViews] = useState<Readonly<Record<string, TurnedView>>>({});
+  return [views[what] ?? NAMED_VIEWS.corner, (view) => setViews((all) => ({ ...all, [what]: view }))];
+}
