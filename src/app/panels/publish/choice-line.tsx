@@ -1,4 +1,5 @@
 import { useId } from 'react';
+import { useSession, useStore } from '../use-store.ts';
 import styles from './choice-line.module.css';
 
 interface ChoiceProps<T extends string> {
@@ -29,5 +30,39 @@ export function Choice<T extends string>({ label, value, choices, onChange }: Ch
         ))}
       </select>
     </div>
+  );
+}
+
+/** Colours, or greys that any printer keeps apart. */
+export function InksChoice() {
+  const { sheetChoice } = useSession();
+  return (
+    <Choice
+      label="Inks"
+      value={useStore(sheetChoice, (s) => s.palette)}
+      choices={[
+        ['colour', 'Colour'],
+        ['grey', 'Grey'],
+      ]}
+      onChange={(palette) => sheetChoice.setState({ palette })}
+    />
+  );
+}
+
+/** The unit that is written: that of the window until another is chosen. */
+export function LengthsChoice() {
+  const { sheetChoice, settings } = useSession();
+  const ofWindow = useStore(settings, (s) => s.units);
+  const chosen = useStore(sheetChoice, (s) => s.units);
+  return (
+    <Choice
+      label="Lengths"
+      value={chosen ?? ofWindow}
+      choices={[
+        ['mm', 'Millimetres'],
+        ['in', 'Inches'],
+      ]}
+      onChange={(units) => sheetChoice.setState({ units: units === ofWindow ? null : units })}
+    />
   );
 }

@@ -14,7 +14,7 @@ import { pickProfile } from '../../state/selection-state.ts';
 import { TickField, WholeNumberField } from '../form-fields.tsx';
 import { useSession, useStore } from '../use-store.ts';
 import lines from './choice-line.module.css';
-import { Choice } from './choice-line.tsx';
+import { Choice, InksChoice, LengthsChoice } from './choice-line.tsx';
 import styles from './sheet-form.module.css';
 import { useSheetSubjects } from './use-sheet-order.ts';
 
@@ -194,7 +194,6 @@ function QuestionFields({ choice, choose }: ChoiceProps) {
 }
 
 function PaperOptions({ choice, choose }: ChoiceProps) {
-  const unitsOfWindow = useStore(useSession().settings, (s) => s.units);
   const { sheet, turned } = choice;
   return (
     <div className={styles.group}>
@@ -213,24 +212,8 @@ function PaperOptions({ choice, choose }: ChoiceProps) {
         ]}
         onChange={(turn) => choose({ turned: { ...turned, [sheet]: turn } })}
       />
-      <Choice
-        label="Inks"
-        value={choice.palette}
-        choices={[
-          ['colour', 'Colour'],
-          ['grey', 'Grey'],
-        ]}
-        onChange={(palette) => choose({ palette })}
-      />
-      <Choice
-        label="Lengths"
-        value={choice.units ?? unitsOfWindow}
-        choices={[
-          ['mm', 'Millimetres'],
-          ['in', 'Inches'],
-        ]}
-        onChange={(units) => choose({ units: units === unitsOfWindow ? null : units })}
-      />
+      <InksChoice />
+      <LengthsChoice />
       <TickField label="With the date" value={choice.dated} onChange={(dated) => choose({ dated })} />
     </div>
   );

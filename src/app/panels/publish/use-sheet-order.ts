@@ -3,7 +3,7 @@ import type { Family } from '../../../family/family.ts';
 import type { Published, PublishInput } from '../../../jobs/publish-sheets.ts';
 import type { SheetOrder } from '../../../publish/sheet-order.ts';
 import { isSameOrder, type Publishing, publishingOf } from '../../state/publish/publishing.ts';
-import { orderOf, type SheetChoice, type SheetSubjects } from '../../state/publish/sheet-choice.ts';
+import { orderOf, type SheetChoice, type SheetSubjects, slidesOrder } from '../../state/publish/sheet-choice.ts';
 import { sheetsLookOf } from '../../state/publish/sheets-look.ts';
 import { useSession, useStore } from '../use-store.ts';
 
@@ -31,6 +31,15 @@ export function useSheetOrder(family: Family): SheetOrder {
   const choice: SheetChoice = useStore(useSession().sheetChoice, (s) => s);
   const subjects = useSheetSubjects();
   return useMemo(() => orderOf(choice, subjects, family), [choice, subjects, family]);
+}
+
+/** The order of the slides, the same value as long as nothing of it changes. */
+export function useSlidesOrder(): SheetOrder {
+  const session = useSession();
+  const choice: SheetChoice = useStore(session.sheetChoice, (s) => s);
+  const units = useStore(session.settings, (s) => s.units);
+  const today = useToday();
+  return useMemo(() => slidesOrder(choice, units, today), [choice, units, today]);
 }
 
 /** Pages as they are shown: those of the order, or those of the one before until they are there. */

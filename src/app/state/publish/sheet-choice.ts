@@ -142,6 +142,13 @@ export function orderOf(choice: SheetChoice, subjects: SheetSubjects, family: Fa
   }
 }
 
+/** The order of the slides: inks, unit and date as for paper. */
+export function slidesOrder({ palette, units, dated }: SheetChoice, ofWindow: Units, today: string): SheetOrder {
+  // Their size is their own; a paper is part of any order.
+  const paper = { paper: 'A4', turned: 'landscape' } as const;
+  return { sheet: 'slides', ...paper, palette, units: units ?? ofWindow, ...(dated && { date: today }) };
+}
+
 /** Id of the holder or blank that a card is for; null where the family has neither. */
 export function cardSubject(family: Family, { holderId, entrantId }: SheetSubjects): string | null {
   if (family.plan?.holders.some(({ id }) => id === holderId)) return holderId;

@@ -1,6 +1,59 @@
 import type { Family } from '../../../family/family.ts';
+import { EmptyNotice } from '../../panels/empty-notice.tsx';
+import { PageDesk } from '../../panels/publish/page-desk.tsx';
+import { PrintedPages } from '../../panels/publish/printed-pages.tsx';
+import { PublishKeys } from '../../panels/publish/publish-keys.tsx';
+import { PublishProgress } from '../../panels/publish/publish-progress.tsx';
+import { PublishTold } from '../../panels/publish/publish-told.tsx';
+import { SlidesOptions, TeachKey } from '../../panels/publish/slides-options.tsx';
+import { useAskedPages, useSlidesOrder } from '../../panels/publish/use-sheet-order.ts';
+import { useSession } from '../../panels/use-store.ts';
+import { lackFor } from '../../state/publish/sheet-words.ts';
+import { slidesLookOf } from '../../state/publish/sheets-look.ts';
+import styles from './slides-sheet.module.css';
+import { usePageKeys } from './use-page-keys.ts';
 
 /** The lesson as pages and as a file. */
 export function SlidesSheet({ family }: { family: Family }) {
-  return <p>{family.name}</p>;
+  if (!family.lesson?.steps.length) return <NoLesson family={family} />;
+  return <Slides family={family} title={family.lesson.title} />;
+}
+
+function Slides({ family, title }: { family: Family; title: string }) {
+  const look = slidesLookOf(useSession());
+  const order = useSlidesOrder();
+  const shown = useAskedPages(family, order);
+  const pages = shown.found?.output.pages ?? null;
+  const ready = shown.current ? pages : null;
+  usePageKeys(look, pages?.length ?? 0);
+  return (
+    <div className={styles.sheet} data-publish={shown.current ? 'slides' : ''}>
+      <header className={styles.head}>
+        <h1>{title}</h1>
+        <PublishKeys family={family} order={order} look={look} pages={ready} word="slide" />
+        <PublishTold />
+      </header>
+      <SlidesOptions />
+      <PublishProgress shown={shown} word="slide" />
+      {pages && pages.length > 0 && (
+        <PageDesk look={look} pages={pages} palette={order.palette} current={shown.current} word="slide" />
+      )}
+      <PrintedPages look={look} pages={ready} palette={order.palette} paper="slide" />
+    </div>
+  );
+}
+
+/** Without sections there is nothing to teach; without a lesson the way to one. */
+function NoLesson({ family }: { family: Family }) {
+  const lack = lackFor('chart', family);
+  if (lack) return <EmptyNotice {...lack} />;
+  return (
+    <section className={styles.none}>
+      <h2>No lesson yet</h2>
+      <p>
+        Slides are the steps of the lesson, a page each. Make a lesson in Teach: one press makes it from this family.
+      </p>
+      <TeachKey label="Make a lesson in Teach" />
+    </section>
+  );
 }
