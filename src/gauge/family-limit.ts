@@ -1,5 +1,5 @@
-import { lowestOf } from './combine-knots.ts';
-import { type CurveKnot, knotFrom } from './knots.ts';
+import { type FallingLine, lowerOf } from './falling-line.ts';
+import { type CurveKnot, knotFrom, lineOfKnots } from './knots.ts';
 import { type ThicknessCurve, thicknessAt } from './thickness-curve.ts';
 
 /** A corner of the family's limit, with the opening that sets the piece which ends here. */
@@ -29,10 +29,14 @@ export interface FamilyLimit {
  * @check tests/laws/gauge.test.ts
  */
 export function envelopeOf(curves: readonly ThicknessCurve[]): FamilyLimit {
-  const knots = lowestOf(curves.map((curve) => curve.knots)).map(({ of, ...knot }) => ({
-    ...knot,
-    openingId: curves[of].openingId,
-  }));
+  const lines = curves.map((curve, of) => lineOfKnots(curve.knots, of));
+  const knots =
+    lines.length === 0
+      ? []
+      : knotsOfLimit(
+          lines.reduce((a, b) => lowerOf(a, b)),
+          curves,
+        );
   const stretches: LimitStretch[] = [];
   for (const [i, { height: to, openingId }] of knots.entries()) {
     const from = knots[i - 1]?.height ?? 0;
@@ -42,6 +46,15 @@ export function envelopeOf(curves: readonly ThicknessCurve[]): FamilyLimit {
     else stretches.push({ openingId, from, to });
   }
   return { knots, stretches };
+}
+
+/** The knots of a line whose marks are numbers of curves. */
+function knotsOfLimit({ heights, thicknesses, marks }: FallingLine, curves: readonly ThicknessCurve[]): LimitKnot[] {
+  return heights.map((height, i) => ({
+    height,
+    thickness: thicknesses[i],
+    openingId: curves[marks[i]].openingId,
+  }));
 }
 
 /** Thicknesses nearer to each other than this are the same, nanometres. */

@@ -4,6 +4,7 @@ import { knotFrom } from './knots.ts';
 import { type BestStance, bestOfHeight, visitStances, wallsAt } from './stances.ts';
 import type { ThicknessCurve } from './thickness-curve.ts';
 import { trapezoidsOf } from './trapezoids.ts';
+import { turnedAbout } from './turn-points.ts';
 
 /** Which side of a strip, as it stands in the drawing; ends are its short sides. */
 export type StripSide = 'left' | 'right' | 'bottom' | 'top';
@@ -45,8 +46,8 @@ export function pinchAtTilt(outline: readonly Point[], height: number, tilt: num
   let best: BestStance | null = null;
   visitStances(
     trapezoidsOf(upright),
-    (stance) => {
-      const found = bestOfHeight(stance, height);
+    (foot, head, left, right) => {
+      const found = bestOfHeight({ foot, head, left, right }, height);
       if (found && found.thickness > 0 && (!best || isBetter(found, best))) best = found;
     },
     height,
@@ -86,14 +87,6 @@ function pinchOf({ stance, from, to }: BestStance, outline: readonly Point[], he
   const strip = turnedAbout(corners, tilt) as unknown as Pinch['strip'];
   const touches = touchesOf(strip, outline);
   return { thickness: right - left, height, tilt, strip, touches, across: acrossOf(strip, touches) };
-}
-
-/** Points turned about the origin, counter-clockwise; not rounded. */
-export function turnedAbout(points: readonly Point[], angle: number): readonly Point[] {
-  if (angle === 0) return points;
-  const c = Math.cos(angle);
-  const s = Math.sin(angle);
-  return points.map(({ x, y }) => ({ x: c * x - s * y, y: s * x + c * y }));
 }
 
 const SIDES: readonly StripSide[] = ['bottom', 'right', 'top', 'left'];

@@ -12,29 +12,36 @@ export interface Stance {
   readonly right: number;
 }
 
+/** Gets the fields of a {@link Stance} one by one: thousands are visited, and most are of no further use. */
+export type VisitStance = (foot: Trapezoid, head: Trapezoid, left: number, right: number) => void;
+
 /**
  * Visits every stance that lets anything pass, from each foot upwards.
  *
  * @param parts what {@link trapezoidsOf} gives.
  * @param tallest stances whose strips are all taller are left out.
  */
-export function visitStances(parts: readonly Trapezoid[], visit: (stance: Stance) => void, tallest = Infinity): void {
-  for (const foot of parts) climb({ foot, head: foot, left: -Infinity, right: Infinity }, visit, tallest);
+export function visitStances(parts: readonly Trapezoid[], visit: VisitStance, tallest = Infinity): void {
+  for (const foot of parts) climb(foot, foot, -Infinity, Infinity, visit, tallest);
 }
 
-function climb(start: Stance, visit: (stance: Stance) => void, tallest: number): void {
-  const open: Stance[] = [start];
-  for (let stance = open.pop(); stance; stance = open.pop()) {
-    visit(stance);
-    const { foot, head } = stance;
-    if (head.high - foot.high > tallest) continue;
-    // A head on the way counts with both its ends; the foot with its upper end only.
-    const [inner, outer] = head === foot ? [-Infinity, Infinity] : [head.left1, head.right1];
-    for (const next of head.above) {
-      const left = Math.max(stance.left, inner, foot.left1, next.left0);
-      const right = Math.min(stance.right, outer, foot.right1, next.right0);
-      if (right > left) open.push({ foot, head: next, left, right });
-    }
+function climb(
+  foot: Trapezoid,
+  head: Trapezoid,
+  left: number,
+  right: number,
+  visit: VisitStance,
+  tallest: number,
+): void {
+  visit(foot, head, left, right);
+  if (head.high - foot.high > tallest) return;
+  // A head on the way counts with both its ends; the foot with its upper end only.
+  const inLeft = Math.max(left, head.left1);
+  const inRight = Math.min(right, head.right1);
+  for (const next of head.above) {
+    const nextLeft = Math.max(inLeft, next.left0);
+    const nextRight = Math.min(inRight, next.right0);
+    if (nextRight > nextLeft) climb(foot, next, nextLeft, nextRight, visit, tallest);
   }
 }
 
@@ -50,70 +57,96 @@ export function wallsAt(
   };
 }
 
-/** The thickest strip of the stance from `low` to `high`; below 0 where the walls pass each other. */
-export function thicknessBetween(stance: Stance, low: number, high: number): number {
-  const walls = wallsAt(stance, low, high);
-  return walls.right - walls.left;
-}
-
-/** A line in the plane of (low end, high end) of a strip: a * low + b * high = c. */
-type EndLine = readonly [a: number, b: number, c: number];
-
-/**
- * The lines in the plane of a strip's ends along which another wall begins to hold it, and those that bound the stance.
- * Between them the thickness is linear in both ends; over the whole stance it is the least of linear functions, concave.
- */
-function linesOf({ foot, head, left, right }: Stance): EndLine[] {
-  const lines: EndLine[] = [
-    [1, 0, foot.low],
-    [1, 0, foot.high],
-    [0, 1, head.low],
-    [0, 1, head.high],
-  ];
-  if (foot === head) lines.push([1, -1, 0]);
-  pushSide(lines, foot, head, foot.left0, foot.left1, head.left0, head.left1, left);
-  pushSide(lines, foot, head, foot.right0, foot.right1, head.right0, head.right1, right);
-  return lines;
-}
-
-function pushSide(
-  lines: EndLine[],
+/** The thickest strip of a stance from `low` to `high`; below 0 where the walls pass each other. */
+export function thicknessBetween(
   foot: Trapezoid,
   head: Trapezoid,
-  foot0: number,
-  foot1: number,
-  head0: number,
-  head1: number,
-  limit: number,
-): void {
-  const footSlope = (foot1 - foot0) / (foot.high - foot.low);
-  const headSlope = (head1 - head0) / (head.high - head.low);
-  if (footSlope !== 0 && Number.isFinite(limit)) lines.push([1, 0, foot.low + (limit - foot0) / footSlope]);
-  if (headSlope !== 0 && Number.isFinite(limit)) lines.push([0, 1, head.low + (limit - head0) / headSlope]);
-  if (footSlope !== 0 && headSlope !== 0)
-    lines.push([footSlope, -headSlope, head0 - headSlope * head.low - foot0 + footSlope * foot.low]);
+  left: number,
+  right: number,
+  low: number,
+  high: number,
+): number {
+  const most = Math.min(right, rightAt(foot, low), rightAt(head, high));
+  return most - Math.max(left, leftAt(foot, low), leftAt(head, high));
 }
 
+/** Most lines of one stance: four borders, the diagonal, three for each side. */
+const MOST_LINES = 11;
+
 /**
- * Heights and thicknesses of strips of the stance, among them all corners of what it lets pass: every crossing of two
+ * The lines in the plane of a strip's ends along which another wall begins to hold it, and those that bound the stance:
+ * a * low + b * high = c. Between them the thickness is linear in both ends; over the whole stance it is the least of
+ * linear functions, concave. Lists of numbers, used again and again: an opening has thousands of stances.
+ */
+class EndLines {
+  readonly a = new Float64Array(MOST_LINES);
+  readonly b = new Float64Array(MOST_LINES);
+  readonly c = new Float64Array(MOST_LINES);
+  count = 0;
+
+  fill(foot: Trapezoid, head: Trapezoid, left: number, right: number): void {
+    this.count = 0;
+    this.push(1, 0, foot.low);
+    this.push(1, 0, foot.high);
+    this.push(0, 1, head.low);
+    this.push(0, 1, head.high);
+    if (foot === head) this.push(1, -1, 0);
+    this.pushSide(foot, head, foot.left0, foot.left1, head.left0, head.left1, left);
+    this.pushSide(foot, head, foot.right0, foot.right1, head.right0, head.right1, right);
+  }
+
+  private pushSide(
+    foot: Trapezoid,
+    head: Trapezoid,
+    foot0: number,
+    foot1: number,
+    head0: number,
+    head1: number,
+    limit: number,
+  ): void {
+    const atFoot = (foot1 - foot0) / (foot.high - foot.low);
+    const atHead = (head1 - head0) / (head.high - head.low);
+    if (atFoot !== 0 && foot !== head) this.push(1, 0, foot.low + (limit - foot0) / atFoot);
+    if (atHead !== 0 && foot !== head) this.push(0, 1, head.low + (limit - head0) / atHead);
+    if (atFoot !== 0 && atHead !== 0) this.push(atFoot, -atHead, head0 - atHead * head.low - foot0 + atFoot * foot.low);
+  }
+
+  private push(a: number, b: number, c: number): void {
+    this.a[this.count] = a;
+    this.b[this.count] = b;
+    this.c[this.count++] = c;
+  }
+}
+
+const lines = new EndLines();
+
+/**
+ * Heights and thicknesses of strips of a stance, among them all corners of what it lets pass: every crossing of two
  * lines at which walls change.
  *
- * @param tell gets height and thickness of one strip that goes in, thickness possibly below 0 (then it does not).
+ * @param found gets height and thickness in turn, the thickness possibly below 0 (then it does not go in); has room for
+ *   {@link MOST_CORNERS} of them.
+ * @returns how many were found.
  */
-export function visitCorners(stance: Stance, tell: (height: number, thickness: number) => void): void {
-  const { foot, head } = stance;
-  const lines = linesOf(stance);
-  for (let i = 0; i < lines.length; i++)
-    for (let k = i + 1; k < lines.length; k++) {
-      const [a, b, c] = lines[i];
-      const [d, e, f] = lines[k];
-      const det = a * e - b * d;
+export function cornersOf(foot: Trapezoid, head: Trapezoid, left: number, right: number, found: Float64Array): number {
+  lines.fill(foot, head, left, right);
+  const { a, b, c, count } = lines;
+  let n = 0;
+  for (let i = 0; i < count; i++)
+    for (let k = i + 1; k < count; k++) {
+      const det = a[i] * b[k] - b[i] * a[k];
       if (det === 0) continue;
-      const low = within((c * e - b * f) / det, foot.low, foot.high);
-      const high = within((a * f - c * d) / det, head.low, head.high);
-      if (high >= low) tell(high - low, thicknessBetween(stance, low, high));
+      const low = within((c[i] * b[k] - b[i] * c[k]) / det, foot.low, foot.high);
+      const high = within((a[i] * c[k] - c[i] * a[k]) / det, head.low, head.high);
+      if (!(high >= low)) continue;
+      found[n++] = high - low;
+      found[n++] = thicknessBetween(foot, head, left, right, low, high);
     }
+  return n / 2;
 }
+
+/** Most corners that {@link cornersOf} finds: every pair of lines. */
+export const MOST_CORNERS = (MOST_LINES * (MOST_LINES - 1)) / 2;
 
 /** Crossings outside a stance by no more than this lie on its border, nanometres: what doubles round away. */
 const ON_BORDER = 1e-6;
@@ -139,16 +172,17 @@ const EQUAL = 1e-3;
 
 /** The thickest strips of one height in a stance, or null where none is so tall. */
 export function bestOfHeight(stance: Stance, height: number): BestStance | null {
-  const { foot, head } = stance;
+  const { foot, head, left, right } = stance;
   const least = Math.max(foot.low, head.low - height);
   const most = Math.min(foot.high, head.high - height);
   if (most < least) return null;
   const ends = [least, most];
-  for (const [a, b, c] of linesOf(stance)) {
-    const at = (c - b * height) / (a + b);
+  lines.fill(foot, head, left, right);
+  for (let i = 0; i < lines.count; i++) {
+    const at = (lines.c[i] - lines.b[i] * height) / (lines.a[i] + lines.b[i]);
     if (at > least && at < most) ends.push(at);
   }
-  const found = ends.map((low) => ({ low, thickness: thicknessBetween(stance, low, low + height) }));
+  const found = ends.map((low) => ({ low, thickness: thicknessBetween(foot, head, left, right, low, low + height) }));
   const thickness = found.reduce((best, one) => Math.max(best, one.thickness), -Infinity);
   const good = found.filter((one) => one.thickness >= thickness - EQUAL).map(({ low }) => low);
   return { stance, thickness, from: Math.min(...good), to: Math.max(...good) };

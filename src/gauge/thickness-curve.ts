@@ -1,7 +1,7 @@
 import type { Point } from '../geom/point.ts';
-import type { CurveKnot } from './knots.ts';
-import { thicknessOf } from './knots.ts';
-import { uprightKnots } from './upright-knots.ts';
+import { type CurveKnot, knotsOf, thicknessOf } from './knots.ts';
+import { TILTED_ACCURACY, tiltedLine } from './tilted-line.ts';
+import { uprightLine } from './upright-line.ts';
 
 /** The greatest thickness of a straight strip that goes into one opening, against its height. */
 export interface ThicknessCurve {
@@ -27,7 +27,25 @@ export interface ThicknessCurve {
  * @check tests/unit/gauge/upright-curve.test.ts, tests/outside/gauge-closed-forms.test.ts
  */
 export function uprightCurve(openingId: string, outline: readonly Point[]): ThicknessCurve {
-  return { openingId, tiltLimit: 0, knots: uprightKnots(outline), accuracy: 0 };
+  return { openingId, tiltLimit: 0, knots: knotsOf(uprightLine(outline)), accuracy: 0 };
+}
+
+/**
+ * The curve of an opening for strips that may be tilted, step by step; exact where the limit is 0.
+ *
+ * @param tiltLimit greatest tilt either way, radians.
+ * @yields how much of the work is done.
+ * @accuracy {@link TILTED_ACCURACY} with tilt; never below the upright curve.
+ * @check tests/outside/gauge-tilt.test.ts, tests/laws/gauge.test.ts
+ */
+export function* findingCurve(
+  openingId: string,
+  outline: readonly Point[],
+  tiltLimit: number,
+): Generator<{ done: number; total: number }, ThicknessCurve, void> {
+  if (tiltLimit <= 0) return uprightCurve(openingId, outline);
+  const line = yield* tiltedLine(outline, tiltLimit);
+  return { openingId, tiltLimit, knots: knotsOf(line), accuracy: TILTED_ACCURACY };
 }
 
 /** The thickest strip of a height that goes in, nanometres; 0 where none so tall does. */

@@ -38,7 +38,7 @@ export function trapezoidsOf(points: readonly Point[]): Trapezoid[] {
   let below: Trapezoid[] = [];
   for (let i = 0; i + 1 < levels.length; i++) {
     const row = rowOf(edges, levels[i], levels[i + 1]);
-    for (const part of below) part.above.push(...row.filter((next) => meets(part, next)));
+    for (const part of below) for (const next of row) if (meets(part, next)) part.above.push(next);
     all.push(...row);
     below = row;
   }
@@ -55,15 +55,14 @@ function risingEdges(points: readonly Point[]): RisingEdge[] {
 
 /** The parts between two neighbouring levels, from left to right. */
 function rowOf(edges: readonly RisingEdge[], low: number, high: number): Trapezoid[] {
-  const sides = edges
-    .filter((edge) => edge.low.y <= low && edge.high.y >= high)
-    .map((edge) => [edgeAt(edge, low), edgeAt(edge, high)] as const)
-    .sort((a, b) => a[0] + a[1] - b[0] - b[1]);
+  const sides: { x0: number; x1: number }[] = [];
+  for (const edge of edges)
+    if (edge.low.y <= low && edge.high.y >= high) sides.push({ x0: edgeAt(edge, low), x1: edgeAt(edge, high) });
+  if (sides.length > 1) sides.sort((a, b) => a.x0 + a.x1 - b.x0 - b.x1);
   const row: Trapezoid[] = [];
   for (let i = 0; i + 1 < sides.length; i += 2) {
-    const [left0, left1] = sides[i];
-    const [right0, right1] = sides[i + 1];
-    row.push({ low, high, left0, left1, right0, right1, above: [] });
+    const [left, right] = [sides[i], sides[i + 1]];
+    row.push({ low, high, left0: left.x0, left1: left.x1, right0: right.x0, right1: right.x1, above: [] });
   }
   return row;
 }
