@@ -1,0 +1,30 @@
+import { type CSSProperties, useMemo } from 'react';
+import type { Family } from '../../../family/family.ts';
+import { gaugeAnswer } from '../../../gauge/gauge-answer.ts';
+import { answerWords, shortName, waitingWords } from '../../state/gauge/gauge-words.ts';
+import { useSession, useStore } from '../use-store.ts';
+import styles from './gauge-answer.module.css';
+import type { ShownGauge } from './use-gauge.ts';
+
+/** The answer that the back of the room reads: the thickest strip of the height in hand, who sets it, what a thicker one enters. */
+export function GaugeAnswerLine({ family, gauge }: { family: Family; gauge: ShownGauge }) {
+  const units = useStore(useSession().settings, (s) => s.units);
+  const { complete, curves, openings, height, thickness } = gauge;
+  const words = useMemo(() => {
+    if (!complete) return waitingWords(curves.size, openings.length);
+    const outlineOf = (id: string) => openings.find((one) => one.id === id)?.ring ?? [];
+    const nameOf = (id: string) => {
+      const opening = openings.find((one) => one.id === id);
+      return opening ? shortName(opening) : id;
+    };
+    const answer = gaugeAnswer([...curves.values()], outlineOf, height, thickness ?? undefined);
+    return answerWords(answer, nameOf, units);
+  }, [complete, curves, openings, height, thickness, units]);
+  return (
+    <header className={styles.head} data-gauge-answer={family.name}>
+      <h1 className={styles.answer} style={{ '--letters': words.length } as CSSProperties} aria-live="polite">
+        {words}
+      </h1>
+    </header>
+  );
+}

@@ -1,0 +1,52 @@
+import { useEffect, useMemo } from 'react';
+import type { Family } from '../../../family/family.ts';
+import { type ThicknessCurve, thicknessAt } from '../../../gauge/thickness-curve.ts';
+import type { Profile } from '../../../profile/profile.ts';
+import { type Gauging, gaugingOf } from '../../state/gauge/gauging.ts';
+import { type ShownCurves, shownCurves } from '../../state/gauge/shown-gauge.ts';
+import { usualHeight } from '../../state/gauge/strip-in-hand.ts';
+import { useSession, useStore } from '../use-store.ts';
+
+const NONE: readonly ThicknessCurve[] = [];
+
+/** What the sheets of the Gauge view show of a family. */
+export interface ShownGauge extends ShownCurves {
+  /** The strip in hand, nanometres; no thickness where only the thickest is asked for. */
+  readonly height: number;
+  readonly thickness: number | null;
+  /** The thickest of that height that enters all, nanometres; null until all curves are there. */
+  readonly most: number | null;
+  readonly picked: Profile | null;
+}
+
+/** The height of the strip in hand, nanometres. */
+export function useStripHeight(family: Family): number {
+  const height = useStore(useSession().gauge, (s) => s.height);
+  return useMemo(() => height ?? usualHeight(family), [family, height]);
+}
+
+/** Has the curves of a family found as long as the component is there. */
+export function useAskedCurves(family: Family): Gauging {
+  const session = useSession();
+  const gauging = gaugingOf(session);
+  const tiltLimit = useStore(session.gauge, (s) => s.tiltLimit);
+  useEffect(() => gauging.ask(family, tiltLimit), [gauging, family, tiltLimit]);
+  // Apart, so that another question does not end what was found.
+  useEffect(() => () => gauging.ask(null, 0), [gauging]);
+  return gauging;
+}
+
+/** The curves that are known, with the strip and the keyway in hand. */
+export function useGauge(family: Family): ShownGauge {
+  const session = useSession();
+  const known = useStore(gaugingOf(session).store, (s) => (s.asked?.family === family ? s.curves : NONE));
+  const thickness = useStore(session.gauge, (s) => s.thickness);
+  const openingId = useStore(session.selection, (s) => s.openingId);
+  const height = useStripHeight(family);
+  const shown = useMemo(() => shownCurves(family, known), [family, known]);
+  return useMemo(() => {
+    const most = shown.complete ? Math.min(...known.map((curve) => thicknessAt(curve, height))) : null;
+    const picked = shown.openings.find(({ id }) => id === openingId) ?? shown.openings[0] ?? null;
+    return { ...shown, height, thickness, most, picked };
+  }, [shown, known, height, thickness, openingId]);
+}

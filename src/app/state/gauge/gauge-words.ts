@@ -1,0 +1,65 @@
+import type { GaugeAnswer } from '../../../gauge/gauge-answer.ts';
+import type { Pinch } from '../../../gauge/pinch.ts';
+import { boxOf } from '../../../geom/point.ts';
+import type { Profile } from '../../../profile/profile.ts';
+import { heightText, type Units } from '../length-text.ts';
+import { stripHeightText, thicknessText } from './gauge-lengths.ts';
+
+/** What a keyway is called where room is short: its section, else its name. */
+export function shortName({ section, name }: Pick<Profile, 'section' | 'name'>): string {
+  return section ?? name;
+}
+
+/** A tilt: "1.4° to the left"; "upright" where there is none. The top leans that way. */
+export function tiltWords(tilt: number): string {
+  const degrees = (Math.abs(tilt) * 180) / Math.PI;
+  if (degrees < 0.005) return 'upright';
+  return `tilted ${degrees.toFixed(degrees < 1 ? 2 : 1)}° to the ${tilt > 0 ? 'left' : 'right'}`;
+}
+
+/** Heights above the keyway's lowest point where it holds a strip on the left and on the right, nanometres. */
+export function heldHeights(opening: Profile, pinch: Pinch): readonly [number, number] {
+  const { minY } = boxOf(opening.ring);
+  return [pinch.across[0].y - minY, pinch.across[1].y - minY];
+}
+
+/** Heights that are nearer than this are told as one, nanometres. */
+const ONE_HEIGHT = 50_000;
+
+/**
+ * What holds the thickest strip of a height in a keyway, as a sentence.
+ *
+ * @check tests/unit/app/gauge-words.test.ts
+ */
+export function pinchWords(opening: Profile, height: number, pinch: Pinch | null, units: Units): string {
+  const tall = stripHeightText(height, units);
+  if (!pinch) return `No strip ${tall} tall goes into ${opening.name}, however thin.`;
+  const thick = thicknessText(pinch.thickness, units);
+  return `${thick} is the thickest strip ${tall} tall that goes into ${opening.name}, ${tiltWords(pinch.tilt)}. ${whereHeld(opening, pinch, units)}`;
+}
+
+/** "It is held at 4.2 mm above the floor of the keyway." */
+export function whereHeld(opening: Profile, pinch: Pinch, units: Units): string {
+  const [left, right] = heldHeights(opening, pinch);
+  if (Math.abs(left - right) < ONE_HEIGHT)
+    return `It is held on both sides at ${heightText((left + right) / 2, units)} above the floor of the keyway.`;
+  return `It is held on the left at ${heightText(left, units)} and on the right at ${heightText(right, units)} above the floor of the keyway.`;
+}
+
+/** What the family says to the height in hand before all curves are there. */
+export function waitingWords(known: number, all: number): string {
+  return known === 0 ? 'Looking how thick a strip may be …' : `${known} of ${all} keyways are known so far …`;
+}
+
+/** The answer for the height in hand as one sentence. */
+export function answerWords(answer: GaugeAnswer, nameOf: (id: string) => string, units: Units): string {
+  const { height, openings, thickest, setters, asked } = answer;
+  const tall = stripHeightText(height, units);
+  if (thickest === 0)
+    return `No strip ${tall} tall enters all ${openings.length}; the tallest that does is ${stripHeightText(answer.tallest, units)}`;
+  const [setter] = setters;
+  const where = setter?.heights ? ` at ${heightText(Math.min(...setter.heights), units)}` : '';
+  const sets = setter ? `; the ${nameOf(setter.openingId)} keyway sets it${where}` : '';
+  const still = asked ? `; at ${thicknessText(asked.thickness, units)} it enters ${asked.enters.length}` : '';
+  return `${thicknessText(thickest, units)} is the thickest strip ${tall} tall that enters all ${openings.length}${sets}${still}`;
+}

@@ -1,0 +1,61 @@
+import { type Family, openingsOf } from '../../../family/family.ts';
+import { boxOf, NM_PER_MM } from '../../../geom/point.ts';
+import type { Ring } from '../../../geom/ring.ts';
+import type { Profile } from '../../../profile/profile.ts';
+import type { Session } from '../session.ts';
+
+/** Most that a strip may be tilted either way, as in Compare; degrees. */
+export const MOST_TILT_DEG = 5;
+
+/** The tilt that is tried first where a family states none, degrees. */
+const FIRST_TILT_DEG = 2;
+
+/** The tilt limit of a family for strips, radians. */
+export function usualTilt({ tiltLimit }: Family): number {
+  return tiltLimit > 0 ? tiltLimit : (FIRST_TILT_DEG * Math.PI) / 180;
+}
+
+/** The tools of a family, in chart order. */
+export function toolsOf(family: Family): Profile[] {
+  return family.profiles.filter(({ kind }) => kind === 'tool');
+}
+
+/** Upright size of a profile over all, nanometres. */
+export function sizeOf({ ring }: Profile): { readonly thickness: number; readonly height: number } {
+  const box = boxOf(ring);
+  return { thickness: box.maxX - box.minX, height: box.maxY - box.minY };
+}
+
+/** Part of the lowest keyway that a strip is asked about where the family has no tool. */
+const USUAL_SHARE = 0.7;
+
+/**
+ * The height that is asked about first: that of the first tool, else seven tenths of the lowest keyway in tenths of a
+ * millimetre; nanometres.
+ *
+ * @check tests/unit/app/gauge-strip.test.ts
+ */
+export function usualHeight(family: Family): number {
+  const [tool] = toolsOf(family);
+  if (tool) return sizeOf(tool).height;
+  const heights = openingsOf(family).map((opening) => sizeOf(opening).height);
+  if (heights.length === 0) return 5 * NM_PER_MM;
+  const tenth = NM_PER_MM / 10;
+  return Math.max(tenth, Math.floor((USUAL_SHARE * Math.min(...heights)) / tenth) * tenth);
+}
+
+/** Picks a tool and takes its size in hand; a shaped one only gives its height over all. */
+export function holdTool({ selection, gauge }: Session, family: Family, id: string): void {
+  const tool = family.profiles.find((profile) => profile.id === id);
+  if (!tool) return;
+  const straight = straightSize(tool.ring);
+  selection.setState({ entrantId: id, part: 'entrant' });
+  gauge.setState(straight ? { ...straight } : { height: sizeOf(tool).height, thickness: null });
+}
+
+/** Thickness and height of an upright rectangle; null for any other outline. */
+export function straightSize(ring: Ring): { readonly thickness: number; readonly height: number } | null {
+  const box = boxOf(ring);
+  const corners = ring.every(({ x, y }) => (x === box.minX || x === box.maxX) && (y === box.minY || y === box.maxY));
+  return ring.length === 4 && corners ? { thickness: box.maxX - box.minX, height: box.maxY - box.minY } : null;
+}
