@@ -16,6 +16,7 @@ export const HELP = `Which blank enters which keyway, and with what margin.
   ask FAMILY.json "QUESTION"    answer in plain words: does X go into Y, what is X, what goes into Y, what differs
   names FAMILY.json [--json]    list every name with what it stands for, and the names that mislead
   publish FAMILY.json --sheet SHEET -o FILE  lay out a sheet for paper or a room: PDF, SVG, HTML slides, CSV matrix
+  print3d FAMILY.json -o FILE   build the display set: openings as a block, blanks as coupons, a board; 3MF or STL
   schema                        print the JSON Schema of the family file
   --help                        print this
 
@@ -120,6 +121,21 @@ Options of publish
   --units UNIT       mm or in; the family's where not given
   --date DATE        told at the foot of each page; none where not given, so that the same file comes out again
   Print without scaling: a bar on the sheet must measure 50 mm. Text is text, the typeface goes with the file.
+
+Options of print3d
+  -o, --output FILE  ends in .3mf (all parts, named, in millimetres) or .stl (a file a part: FILE-01-block.stl and on)
+  --only ID,ID       the openings, blanks and tools with these ids; all of the file where not given, equal outlines once
+  --scale N          N times as large as the real sections, 1 to 12; 4 where not given
+  --columns N        openings in a row of the block
+  --depth MM, --wall MM, --letter-size MM
+                     depth of the block (20), walls between openings (6), height of the letters' em (7)
+  --gap MM           fitting gap taken off each coupon all round; 0.2 where not given
+  --nozzle MM        width of the nozzle's line, which sets what is named as too thin; 0.4 where not given
+  --bed XxY          the printer's bed in mm; 250x210 where not given; the block is cut where it is larger
+  --tip SHAPE        flat, chamfered or pointed; chamfered where not given
+  --no-letters, --no-board
+                     without raised names, without the board that holds the set
+  All lengths are millimetres as printed. What a printer would lose, and what the gap does to verdicts, is said on stderr.
 
 Verdicts
   enters     goes in; the margin is the gap all round in the best placement

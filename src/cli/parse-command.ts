@@ -8,6 +8,13 @@ import { GROW_OPTIONS, type GrowCommand, toGrowCommand } from './parse-grow.ts';
 import { PASSAGE_OPTIONS, type PassageCommand, toPassageCommand } from './parse-passage.ts';
 import { PLAN_OPTIONS, type PlanFamilyCommand, type PlanTableCommand, toPlanCommand } from './parse-plan.ts';
 import {
+  PRINT3D_FLAGS,
+  PRINT3D_OPTIONS,
+  PRINT3D_VALUES,
+  type Print3dCommand,
+  toPrint3dCommand,
+} from './parse-print3d.ts';
+import {
   PUBLISH_FLAGS,
   PUBLISH_OPTIONS,
   PUBLISH_VALUES,
@@ -107,6 +114,7 @@ export type Command =
   | PlanTableCommand
   | PlanFamilyCommand
   | PublishCommand
+  | Print3dCommand
   | ClaimsCommand
   | { readonly name: 'check'; readonly file: string }
   | { readonly name: 'schema' }
@@ -152,6 +160,7 @@ const GRAMMAR: Readonly<Record<Command['name'], { files: number; least?: number;
   strength: { files: 1, options: ['json', ...STRENGTH_OPTIONS] },
   capacity: { files: 1, least: 0, options: ['json', 'two-step', ...CAPACITY_OPTIONS] },
   plan: { files: 1, least: 0, options: ['json', 'table', 'output', 'replace', ...PLAN_OPTIONS] },
+  print3d: { files: 1, options: ['output', 'only', ...PRINT3D_OPTIONS, ...PRINT3D_FLAGS] },
   publish: { files: 1, options: ['output', 'blanks', ...PUBLISH_OPTIONS, ...PUBLISH_FLAGS] },
   schema: { files: 0, options: [] },
   help: { files: 0, options: [] },
@@ -171,12 +180,13 @@ type Values = { json?: boolean; verify?: boolean; margins?: boolean; blanks?: bo
     | (typeof STRENGTH_OPTIONS)[number]
     | (typeof PLAN_OPTIONS)[number]
     | (typeof PUBLISH_OPTIONS)[number]
+    | (typeof PRINT3D_OPTIONS)[number]
     | (typeof GROW_OPTIONS)[number]
     | (typeof PASSAGE_OPTIONS)[number]]?: string[];
 } & {
   readonly [option in NumberOption]?: string[];
 } & {
-  readonly [flag in (typeof PUBLISH_FLAGS)[number]]?: boolean;
+  readonly [flag in (typeof PUBLISH_FLAGS | typeof PRINT3D_FLAGS)[number]]?: boolean;
 };
 
 /**
@@ -229,8 +239,12 @@ function splitWords(words: readonly string[]) {
             (option) => [option, { type: 'string', multiple: true }] as const,
           ),
         ),
-        ...Object.fromEntries(PUBLISH_OPTIONS.map((option) => [option, { type: 'string', multiple: true }] as const)),
-        ...Object.fromEntries(PUBLISH_FLAGS.map((flag) => [flag, { type: 'boolean' }] as const)),
+        ...Object.fromEntries(
+          [...PUBLISH_OPTIONS, ...PRINT3D_OPTIONS].map(
+            (option) => [option, { type: 'string', multiple: true }] as const,
+          ),
+        ),
+        ...Object.fromEntries([...PUBLISH_FLAGS, ...PRINT3D_FLAGS].map((flag) => [flag, { type: 'boolean' }] as const)),
         help: { type: 'boolean', short: 'h' },
       },
     });
@@ -254,6 +268,7 @@ const TEXT_VALUES: Readonly<Record<string, string>> = {
   master: 'the depths of the top master parted by commas',
   parity: 'one letter for each chamber, e (even) or o (odd)',
   ...PUBLISH_VALUES,
+  ...PRINT3D_VALUES,
 };
 
 /** The library's message in one line; it calls a missing value by two names. */
@@ -317,6 +332,8 @@ function readCommand(name: Command['name'], files: string[], values: Values): Pa
       return toPlanCommand(file, values);
     case 'capacity':
       return toCapacityCommand(file, values);
+    case 'print3d':
+      return toPrint3dCommand(file, values);
     case 'publish':
       return toPublishCommand(file, values);
     case 'check':

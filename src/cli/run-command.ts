@@ -14,6 +14,7 @@ import { runIdentify } from './run-identify.ts';
 import { runAsk, runNames } from './run-names.ts';
 import { runPassage } from './run-passage.ts';
 import { runPlan } from './run-plan.ts';
+import { runPrint3d } from './run-print3d.ts';
 import { runPublish } from './run-publish.ts';
 import { runStrength } from './run-strength.ts';
 import { runTiers } from './run-tiers.ts';
@@ -82,6 +83,8 @@ function runOnFamily(document: FamilyDocument, command: FamilyCommand, shell: Sh
       return runNames(family, command.json, shell);
     case 'strength':
       return runStrength(family, command, shell);
+    case 'print3d':
+      return runPrint3d(family, command, shell);
     case 'publish':
       return runPublish(family, command, shell);
     case 'tiers':

@@ -50,11 +50,16 @@ function hides(
   close: readonly { readonly opening: Profile; readonly clearance: number }[],
   { scale, gap }: DisplaySetup,
 ): PrintCheck {
-  const count = close.length === 1 ? 'one opening' : `${close.length} openings`;
+  const enters = close.length === 1 ? 'it enters' : `it enters ${close.length} openings`;
   return {
-    ...{ kind: 'gap-hides', weight: 'note', subjects: [id, ...close.map(({ opening }) => opening.id)], where: null },
+    ...{
+      kind: 'gap-hides',
+      weight: 'note',
+      subjects: [id, ...(close.length === 1 ? [close[0].opening.id] : [])],
+      where: null,
+    },
     ...{ size: asPrinted(Math.min(...close.map(({ clearance }) => clearance)), scale), limit: gap },
-    what: `it enters ${count} with less room than the fitting gap adds, so the printed coupon goes in more easily than the key`,
+    what: `${enters} with less room than the fitting gap adds, so the printed coupon goes in more easily than the key`,
     cure: 'say so when it is shown, or print at a larger scale',
   };
 }

@@ -43,10 +43,10 @@ export function checkBed(parts: readonly SolidPart[], { bed }: DisplaySetup): Pr
   const over = parts.filter(({ size }) => size[0] > bed[0] || size[1] > bed[1]);
   const tiles = parts.filter(({ kind }) => kind === 'block');
   return [
-    ...over.map(({ name, subjects, size }): PrintCheck => {
+    ...over.map(({ name, size }): PrintCheck => {
       const side = size[0] - bed[0] > size[1] - bed[1] ? 0 : 1;
       return {
-        ...{ kind: 'bed', weight: 'fault', subjects, where: null, size: size[side], limit: bed[side] },
+        ...{ kind: 'bed', weight: 'fault', subjects: [], where: null, size: size[side], limit: bed[side] },
         what: `"${name}" is larger than the bed`,
         cure: 'print at a smaller scale, with thinner walls, or on a larger bed',
       };
@@ -57,7 +57,7 @@ export function checkBed(parts: readonly SolidPart[], { bed }: DisplaySetup): Pr
 
 function cutBlock(tiles: readonly SolidPart[], bed: readonly [number, number]): PrintCheck {
   return {
-    ...{ kind: 'cut', weight: 'note', subjects: tiles.flatMap(({ subjects }) => subjects), where: null },
+    ...{ kind: 'cut', weight: 'note', subjects: [], where: null },
     ...{ size: null, limit: Math.min(...bed) },
     what: `the bed is too small for the block, so it is made in ${tiles.length} parts, cut between openings`,
     cure: 'glue the parts, or print at a smaller scale or on a larger bed',

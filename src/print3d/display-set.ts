@@ -99,7 +99,7 @@ export interface SectionPlace {
 export interface PrintCheck {
   readonly kind: CheckKind;
   readonly weight: CheckWeight;
-  /** Ids of the profiles that it is about; the blank before the opening. */
+  /** What it is about: nothing (the whole set), one profile, or a blank in an opening; ids. */
   readonly subjects: readonly string[];
   /** What it is, for people, without a full stop. */
   readonly what: string;

@@ -47,9 +47,9 @@ export function placeParts(
   };
 }
 
-function notClosed({ name, subjects }: SolidPart): PrintCheck {
+function notClosed({ name }: SolidPart): PrintCheck {
   return {
-    ...{ kind: 'not-closed', weight: 'fault', subjects, where: null, size: null, limit: null },
+    ...{ kind: 'not-closed', weight: 'fault', subjects: [], where: null, size: null, limit: null },
     what: `the solid "${name}" is not closed, so a slicer may misread it`,
     cure: 'change the fitting gap a little, or leave it out',
   };

@@ -1,0 +1,99 @@
+import { entrantsOf, type Family, openingsOf } from '../family/family.ts';
+import { write3mf } from '../interchange/print3d/write-3mf.ts';
+import { writeStl } from '../interchange/print3d/write-stl.ts';
+import { catalogue } from '../jobs/catalogue.ts';
+import { JobRefused } from '../jobs/job.ts';
+import type { DisplaySet, PrintCheck, SolidPart } from '../print3d/display-set.ts';
+import { type DisplaySetup, usualSetup } from '../print3d/display-setup.ts';
+import type { Print3dCommand } from './parse-print3d.ts';
+import { mm } from './round-lengths.ts';
+import { EXIT, type Shell } from './shell.ts';
+
+/** Most ids that are named where one is not in the file. */
+const MOST_NAMED = 12;
+
+/**
+ * Builds the display set of a family, writes its file or files, says what was found out, and returns the exit code.
+ *
+ * @check tests/unit/cli/print3d.test.ts
+ */
+export async function runPrint3d(family: Family, command: Print3dCommand, shell: Shell): Promise<number> {
+  const { file, output, format } = command;
+  const fault = (where: string, what: string): number => {
+    shell.warn(`${where}: ${what.replace(/\.$/, '')}.\n`);
+    return EXIT.badInput;
+  };
+  const setup = setupOf(family, command);
+  if (typeof setup === 'string') return fault(file, setup);
+  try {
+    const set = await catalogue.buildDisplaySet({ family, setup }, shell.jobs);
+    const files =
+      format === 'stl' ? stlFiles(set, output) : [{ name: output, bytes: write3mf(set.parts, family.name) }];
+    const taken = files.find(({ name }) => shell.isSameFile(file, name));
+    if (taken) return fault(taken.name, 'this is the family file itself: give another name after -o');
+    for (const { name, bytes } of files) {
+      try {
+        shell.writeText(name, bytes);
+      } catch (error) {
+        return fault(name, error instanceof Error ? error.message : String(error));
+      }
+    }
+    shell.warn(sayChecks(set, family));
+    const names = files.length > 1 ? `${files[0].name} to ${files[files.length - 1].name}` : files[0].name;
+    shell.warn(
+      `${names}: ${counted(set.parts.length, 'part')} on ${counted(set.beds, 'bed')}, ${set.scale}:1, written\n`,
+    );
+    return EXIT.done;
+  } catch (error) {
+    if (error instanceof JobRefused) return fault(file, error.message);
+    throw error;
+  }
+}
+
+/** The setup asked for, or what is wrong with the ids. */
+function setupOf(family: Family, { only, numbers, bed, tip, letters, board }: Print3dCommand): DisplaySetup | string {
+  const usual = usualSetup(family);
+  const setup = { ...usual, ...numbers, ...(bed && { bed }), ...(tip && { tip }), letters, board };
+  if (!only) return setup;
+  const ids = family.profiles.map(({ id }) => id);
+  const unknown = only.find((id) => !ids.includes(id));
+  if (unknown !== undefined) {
+    const more = ids.length > MOST_NAMED ? ` and ${ids.length - MOST_NAMED} more` : '';
+    return `there is no profile with the id "${unknown}"; it has ${ids.slice(0, MOST_NAMED).join(', ')}${more}`;
+  }
+  const chosen = (profiles: readonly { readonly id: string }[]) =>
+    only.filter((id) => profiles.some((profile) => profile.id === id));
+  return { ...setup, openings: chosen(openingsOf(family)), blanks: chosen(entrantsOf(family)) };
+}
+
+/** One file; where there are several parts, one a part, numbered and named before the ending. */
+function stlFiles({ parts }: DisplaySet, output: string): { name: string; bytes: Uint8Array }[] {
+  if (parts.length === 1) return [{ name: output, bytes: writeStl(parts[0]) }];
+  const digits = String(parts.length).length;
+  const named = ({ name }: SolidPart, i: number) => {
+    const words = name
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, '-')
+      .replace(/^-|-$/g, '');
+    return output.replace(/(\.[^./\\]*)$/, `-${String(i + 1).padStart(digits, '0')}-${words}$1`);
+  };
+  return parts.map((part, i) => ({ name: named(part, i), bytes: writeStl(part) }));
+}
+
+/** Each check on a line. */
+function sayChecks({ checks }: DisplaySet, family: Family): string {
+  return checks.map((check) => `${check.weight}: ${checkText(check, family)}\n`).join('');
+}
+
+function checkText({ subjects, what, where, size, limit, cure }: PrintCheck, family: Family): string {
+  const nameOf = (id: string) => family.profiles.find((profile) => profile.id === id)?.name ?? id;
+  const about = subjects.length > 0 ? `${subjects.map(nameOf).join(' in ')}: ` : '';
+  const place = where ? `, ${where.side} side at ${mm(where.from).toFixed(2)}-${mm(where.to).toFixed(2)} mm` : '';
+  const against = limit === null ? '' : ` against ${limit.toFixed(2)}`;
+  const sizes = size === null ? '' : ` (${size.toFixed(2)}${against} mm as printed)`;
+  return `${about}${what}${place}${sizes}. To do: ${cure}.`;
+}
+
+function counted(count: number, word: string): string {
+  return `${count} ${count === 1 ? word : `${word}s`}`;
+}
