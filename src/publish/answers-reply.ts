@@ -1,4 +1,4 @@
-import { marginText, VERDICT_WORDS } from '../family/margin-text.ts';
+import { VERDICT_WORDS } from '../family/margin-text.ts';
 import type { Fit } from '../fit/fit.ts';
 import type { TextMeasure } from '../lettering/text-measure.ts';
 import type { Profile } from '../profile/profile.ts';
@@ -6,7 +6,6 @@ import { type Block, labelledBlock, placeBlock, rowOfBlocks, stackBlocks } from 
 import { layOutLine, layOutParagraph } from './paragraph.ts';
 import type { PlugFace } from './plug-face.ts';
 import { plugPicture } from './plug-picture.ts';
-import type { OrderOfAny } from './sheet-order.ts';
 import { verdictMark } from './verdict-sign.ts';
 
 /** An answer with its reason. */
@@ -24,13 +23,12 @@ export interface ReplyStyle {
   readonly size: number;
   readonly scale: number;
   readonly face: PlugFace;
-  readonly units: OrderOfAny['units'];
   readonly measure: TextMeasure;
 }
 
-/** The blank in the keyway, the verdict and its margin, who they are, and why. As high as its words. */
+/** The blank in the keyway, the verdict, and why in a sentence. As high as its words. */
 export function replyBlock({ number, entrant, opening, fit, sentence }: Reply, style: ReplyStyle): Block {
-  const { width, size, scale, face, units, measure } = style;
+  const { width, size, scale, face, measure } = style;
   const picture = plugPicture(opening, { profile: entrant, fit }, { face, scale, line: 0.16 });
   const left = 2.2 * size;
   const right = left + picture.width + 1.2 * size;
@@ -38,11 +36,7 @@ export function replyBlock({ number, entrant, opening, fit, sentence }: Reply, s
   const goesIn = fit.verdict === 'blocked' ? 'does not go in' : 'goes in';
   const tight = fit.verdict === 'tight' ? `, ${VERDICT_WORDS.tight}` : '';
   const verdict = rowOfBlocks(
-    [
-      verdictMark(fit.verdict, size * 1.2),
-      layOutLine(`${goesIn}${tight}`, { size: size * 1.1, bold: true }, measure),
-      layOutLine(marginText(fit, units, 'not measured'), { size }, measure),
-    ],
+    [verdictMark(fit.verdict, size * 1.2), layOutLine(`${goesIn}${tight}`, { size: size * 1.1, bold: true }, measure)],
     size * 0.5,
   );
   const words = stackBlocks([verdict, layOutParagraph(sentence, { width: room, size }, measure)], size * 0.15);

@@ -168,7 +168,7 @@ const LARGER = [1.6, 1.4, 1.2];
 
 function answerItems(
   ground: SheetGround,
-  { units, seed }: AnswersOrder,
+  { seed }: AnswersOrder,
   replies: readonly Reply[],
   zoom: number,
   share: number,
@@ -178,7 +178,7 @@ function answerItems(
   const { count, width } = columnsIn(room, zoom);
   const face = plugFaceFor(openingsOf(ground.family));
   const scale = Math.min((REPLY_HIGH * zoom * share) / (2 * face.radius), (width * 0.3) / (2 * face.half));
-  const style: ReplyStyle = { width, size, scale, face, units, measure: ground.measure };
+  const style: ReplyStyle = { width, size, scale, face, measure: ground.measure };
   const note = `Round ${seed}: the same number brings the same questions, as long as the sections stay as they are. Tight goes in too.`;
   const head = layOutParagraph(note, { width: room.width, size: TYPE * zoom, ink: 'soft' }, ground.measure);
   const blocks = replies.map((reply) => replyBlock(reply, style));

@@ -1,7 +1,7 @@
 import type { Fit } from '../fit/fit.ts';
 import { placeBlank } from '../fit/place-blank.ts';
 import { difference } from '../geom/clip.ts';
-import { boxOf, type Point } from '../geom/point.ts';
+import { boxOf, NM_PER_MM, type Point } from '../geom/point.ts';
 import { boundariesOf, regionOf } from '../geom/region.ts';
 import { asTrustedRing, type Ring } from '../geom/ring.ts';
 import type { Profile } from '../profile/profile.ts';
@@ -9,7 +9,7 @@ import type { Block } from './block.ts';
 import type { GroupMark, Mark, Spot, Stroke } from './page.ts';
 import { type PlugFace, plugFaceStroke } from './plug-face.ts';
 import { middleOfRing, outlineStroke, type PartView } from './section-picture.ts';
-import { drawn, filled, polyline } from './strokes.ts';
+import { drawn, filled, polyline, rectangle } from './strokes.ts';
 
 /** A blank or tool tried in a keyway. */
 export interface TriedBlank {
@@ -50,6 +50,31 @@ export function plugPicture(
   return { width, height, marks: [{ kind: 'group', label, marks }] };
 }
 
+/**
+ * A blank in a keyway at its best placement with metal all round, as large as both together need.
+ *
+ * @param style `metal`: what is left round the larger of the two, millimetres of paper.
+ */
+export function pairInMetal(
+  opening: Profile,
+  tried: TriedBlank,
+  { scale, line, metal }: { readonly scale: number; readonly line: number; readonly metal: number },
+): Block {
+  const { minX, maxX, minY, maxY } = boxOf([...opening.ring, ...placeBlank(tried.profile.ring, tried.fit.placement)]);
+  const width = ((maxX - minX) / NM_PER_MM) * scale + 2 * metal;
+  const height = ((maxY - minY) / NM_PER_MM) * scale + 2 * metal;
+  const middle = { x: (minX + maxX) / 2, y: (minY + maxY) / 2 };
+  const view: PartView = { middle, at: [width / 2, height / 2], scale };
+  const keyway = outlineStroke(opening.ring, view);
+  const marks: Mark[] = [
+    filled([rectangle(0, 0, width, height), keyway], 'plug'),
+    drawn([keyway], 'ink', line),
+    ...triedMarks(opening, tried, view, line),
+  ];
+  const label = `${tried.profile.name} in ${opening.name}: ${tried.fit.verdict}`;
+  return { width, height, marks: [{ kind: 'group', label, marks }] };
+}
+
 /** The blank where its fit puts it, over the keyway, and the hatched overlap. */
 function triedMarks(opening: Profile, { profile, fit }: TriedBlank, view: PartView, line: number): Mark[] {
   const placed = placeBlank(profile.ring, fit.placement);
@@ -67,8 +92,9 @@ function overlapOf(opening: Profile, placed: Ring): (readonly Point[])[] {
   return boundariesOf(difference(regionOf(whole), regionOf(opening.ring)));
 }
 
-/** From one line of a hatching to the next, millimetres. */
+/** From one line of a hatching to the next, millimetres at least; as many widths of the outline where that is broad. */
 const HATCH = 0.55;
+const HATCH_LINES = 3;
 
 /**
  * An area hatched from lower left to upper right on white, with a firm line round it: seen in grey as in colour.
@@ -78,7 +104,8 @@ const HATCH = 0.55;
 export function hatchedArea(strokes: readonly Stroke[], line: number): Mark[] {
   const spots = strokes.flatMap((stroke) => stroke.spots);
   const { minX, maxX, minY, maxY } = boxOf(spots.map(([x, y]) => ({ x, y })));
-  const step = HATCH * Math.SQRT2;
+  const apart = Math.max(HATCH, HATCH_LINES * line);
+  const step = apart * Math.SQRT2;
   const reach = maxY - minY;
   const count = Math.min(4000, Math.ceil((maxX - minX + reach) / step));
   const slants = Array.from({ length: count }, (_, i) => {
@@ -89,7 +116,7 @@ export function hatchedArea(strokes: readonly Stroke[], line: number): Mark[] {
   const hatching: GroupMark = {
     kind: 'group',
     clip: strokes,
-    marks: [filled(strokes, 'paper'), drawn(slants, 'overlap', Math.min(0.22, line * 1.2))],
+    marks: [filled(strokes, 'paper'), drawn(slants, 'overlap', Math.min(apart * 0.4, line * 1.2))],
   };
   return [hatching, drawn(strokes, 'overlap', line * 1.4)];
 }

@@ -3,6 +3,7 @@ import { type EntryTable, entryTable } from '../family/entry-table.ts';
 import type { Family } from '../family/family.ts';
 import { type Tiers, tiersOf } from '../family/tiers.ts';
 import type { TextMeasure } from '../lettering/text-measure.ts';
+import type { Passage } from '../passage/passage.ts';
 
 /** What sheets are laid out from: a family that is judged, and how wide words are. */
 export interface SheetGround {
@@ -13,6 +14,8 @@ export interface SheetGround {
   readonly table: EntryTable;
   readonly tiers: Tiers;
   readonly measure: TextMeasure;
+  /** Common passages that were found before, by `passageKey`; what is not there is found when it is shown. */
+  readonly passages?: ReadonlyMap<string, Passage>;
 }
 
 /** The ground of all sheets of a family. */

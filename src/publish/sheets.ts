@@ -2,8 +2,10 @@ import { answersSheet } from './answers-sheet.ts';
 import { chartSheet } from './chart-sheet.ts';
 import { matrixSheet } from './matrix-sheet.ts';
 import type { Page } from './page.ts';
+import { scaleSheet } from './scale-sheet.ts';
 import type { SheetGround } from './sheet-ground.ts';
 import type { SheetOrder } from './sheet-order.ts';
+import { slidesSheet } from './slides-sheet.ts';
 
 /** Lays a sheet out. An order that cannot be met is refused before, by `orderFault`. */
 export type LayOutSheet<Order extends SheetOrder = SheetOrder> = (ground: SheetGround, order: Order) => Page[];
@@ -17,12 +19,16 @@ export type LayOutSheet<Order extends SheetOrder = SheetOrder> = (ground: SheetG
 export function layOutSheet(ground: SheetGround, order: SheetOrder): Page[] {
   // One case a sheet, `case 'chart': return chartSheet(ground, order);`, so that each gets the order of its own kind.
   switch (order.sheet) {
+    case 'scale':
+      return scaleSheet(ground, order);
     case 'chart':
       return chartSheet(ground, order);
     case 'matrix':
       return matrixSheet(ground, order);
     case 'answers':
       return answersSheet(ground, order);
+    case 'slides':
+      return slidesSheet(ground, order);
     default:
       return [];
   }
