@@ -38,8 +38,15 @@ const LEAST_PITCH = 8.6;
 /** Room between two keyways that several pages are parted for, in units. */
 const ROOMY_PITCH = 11;
 
-/** Units that are tried for one page, as shares of the paper's own, before it is parted. */
-const TRIED = [1.5, 1.35, 1.2, 1.1, 1, 0.93, 0.86];
+/**
+ * What is tried for one page before a chart is parted: units as shares of the paper's own, and the least height of the
+ * tallest picture in units. Pictures give way before type becomes small.
+ */
+const TRIED: readonly (readonly [share: number, picture: number])[] = [
+  ...[1.5, 1.35, 1.2, 1.1, 1, 0.95].map((share) => [share, 18] as const),
+  ...[1.1, 1, 0.93].map((share) => [share, 13] as const),
+  ...[1, 0.93, 0.86].map((share) => [share, 8] as const),
+];
 
 /**
  * Parts a chart into pages: on one page where it has room in type that can be read, or where one page is asked for; else
@@ -48,23 +55,34 @@ const TRIED = [1.5, 1.35, 1.2, 1.1, 1, 0.93, 0.86];
  * @check tests/unit/publish/chart.test.ts
  */
 export function planChart(content: ChartContent, room: ChartRoom, measure: TextMeasure): ChartPlan {
-  for (const share of TRIED) {
-    const plan = onOnePage(content, room, share * room.zoom, measure);
+  for (const [share, picture] of TRIED) {
+    const plan = onOnePage(content, room, { unit: share * room.zoom, picture }, measure);
     if (plan) return plan;
   }
   if (room.onePage)
     for (let unit = 0.8 * room.zoom; unit > 1e-3; unit *= 0.94) {
-      const plan = onOnePage(content, room, unit, measure);
+      const plan = onOnePage(content, room, { unit, picture: 7 }, measure);
       if (plan) return plan;
     }
   return onSeveralPages(content, room, measure);
 }
 
-function onOnePage(content: ChartContent, room: ChartRoom, unit: number, measure: TextMeasure): ChartPlan | null {
+/** The unit, and the least height of the tallest picture in units. */
+interface TriedSize {
+  readonly unit: number;
+  readonly picture: number;
+}
+
+function onOnePage(
+  content: ChartContent,
+  room: ChartRoom,
+  { unit, picture }: TriedSize,
+  measure: TextMeasure,
+): ChartPlan | null {
   const widths = chartWidths(content, content.columns.length, { width: room.width, unit, goesOn: false }, measure);
   if (widths.pitch < LEAST_PITCH * unit) return null;
   const whole = { columns: content.columns, rows: content.rows };
-  const scale = greatestScale(widths, content, (sizes) => {
+  const scale = greatestScale(widths, content, [picture, MOST_PICTURE], (sizes) => {
     return chartHeights(whole.columns, whole.rows, sizes, measure).total <= room.height(unit);
   });
   if (scale === null) return null;
@@ -74,15 +92,16 @@ function onOnePage(content: ChartContent, room: ChartRoom, unit: number, measure
   return { sizes, parts: [{ ...ends, ...whole, heights }] };
 }
 
-/** Least and most height of the tallest section, in units, and most enlargement. */
-const LEAST_PICTURE = 7;
+/** Most height of the tallest section, in units, on one page and on several, and most enlargement. */
 const MOST_PICTURE = 40;
+const SMALL_PICTURE = [7, 11] as const;
 const MOST_SCALE = 5;
 
 /** The greatest scale at which something holds; null where it does not hold for pictures that can still be seen. */
 function greatestScale(
   widths: Omit<ChartSizes, 'scale'>,
   { columns, rows }: ChartContent,
+  [leastPicture, mostPicture]: readonly [least: number, most: number],
   holds: (sizes: ChartSizes) => boolean,
 ): number | null {
   const { unit, pitch, face, gutter } = widths;
@@ -94,11 +113,11 @@ function greatestScale(
   const widest = Math.max(0.01, ...profiles.map(({ ring }) => sizeOfRing(ring).width));
   const most = Math.min(
     MOST_SCALE,
-    (MOST_PICTURE * unit) / tallest,
+    (mostPicture * unit) / tallest,
     (pitch * 0.9) / (2 * face.half),
     (gutter * 0.14) / widest,
   );
-  const least = Math.min(most, (LEAST_PICTURE * unit) / tallest);
+  const least = Math.min(most, (leastPicture * unit) / tallest);
   for (let scale = most; scale >= least * 0.999; scale *= 0.95) if (holds({ ...widths, scale })) return scale;
   return holds({ ...widths, scale: least }) ? least : null;
 }
@@ -118,7 +137,7 @@ function onSeveralPages(content: ChartContent, room: ChartRoom, measure: TextMea
   const footFits = (sizes: ChartSizes) =>
     chartHeights(content.columns, [], sizes, measure).total <= FOOT_SHARE * height &&
     Math.max(0, ...chartHeights([], content.rows, sizes, measure).rows) <= (1 - FOOT_SHARE) * height;
-  const scale = greatestScale({ ...widths, unit }, content, footFits) ?? leastScale(widths, content);
+  const scale = greatestScale(widths, content, SMALL_PICTURE, footFits) ?? leastScale(widths, content);
   const sizes = { ...widths, scale };
   const parts: ChartPart[] = [];
   for (let from = 0; from < content.columns.length; from += inEach)
@@ -128,7 +147,7 @@ function onSeveralPages(content: ChartContent, room: ChartRoom, measure: TextMea
 
 /** The scale at which pictures can just be seen. */
 function leastScale({ unit }: Pick<ChartSizes, 'unit'>, { columns }: ChartContent): number {
-  return (LEAST_PICTURE * unit) / Math.max(0.01, ...columns.map(({ opening }) => sizeOfRing(opening.ring).height));
+  return (SMALL_PICTURE[0] * unit) / Math.max(0.01, ...columns.map(({ opening }) => sizeOfRing(opening.ring).height));
 }
 
 /** The pages over a run of keyways, the lowest lines first: every line that enters one of them. */

@@ -1,6 +1,6 @@
 import type { Verdict } from '../fit/fit.ts';
 import type { TextMeasure } from '../lettering/text-measure.ts';
-import { type Block, placeBlock } from './block.ts';
+import { type Block, placeBlock, stackBlocks } from './block.ts';
 import type { ChartPart } from './chart-parts.ts';
 import type { ChartColumn, ChartRow } from './chart-rows.ts';
 import {
@@ -14,6 +14,7 @@ import {
   rowWords,
 } from './chart-sizes.ts';
 import type { Mark, Spot } from './page.ts';
+import { layOutParagraph } from './paragraph.ts';
 import { plugPicture } from './plug-picture.ts';
 import { sectionPicture } from './section-picture.ts';
 import { circle, drawn, filled, polyline, rectangle } from './strokes.ts';
@@ -55,6 +56,7 @@ export function chartPicture(drawing: ChartDrawing): Block {
   const tops = columns.map(({ isInBetween }) => (isInBetween ? betweenTop : plugTop));
   const marks = [
     ...tierBands(rows, sizes, drawing.measure, baseTop, heights.base),
+    ...baseWords(drawing, baseTop),
     ...rows.flatMap((placed) => rail(placed, drawing, x)),
     ...posts(drawing, rows, x, { tops, baseTop }),
     ...rows.flatMap((placed) => [...railMarks(placed, drawing, x), ...rowHead(placed, drawing)]),
@@ -108,6 +110,18 @@ function tierBands(
     const spot: Spot = [(band - 1.2 * unit) / 2 + size * 0.33, (top + end) / 2];
     return [strip, rule, { kind: 'text', spot, text: name, size, bold: true, align: 'middle', turned: -90 }];
   });
+}
+
+/** What the base row is, in words at its left. */
+function baseWords({ part, sizes, measure }: ChartDrawing, top: number): Mark[] {
+  const { unit, band, gutter } = sizes;
+  if (part.heights.base === 0) return [];
+  const width = gutter - 3 * unit;
+  const words = stackBlocks([
+    layOutParagraph('Base blanks', { width, size: 2.8 * unit, bold: true }, measure),
+    layOutParagraph('each enters the keyway below it, and no other', { width, size: 2.4 * unit, ink: 'soft' }, measure),
+  ]);
+  return placeBlock(words, band, top + (part.heights.base - words.height) / 2);
 }
 
 /** Numbers of the first and last column of this part that a line has a mark in. */
@@ -232,7 +246,10 @@ function baseMarks(
   const markY = baseTop + part.heights.base - (MARK / 2 + 1) * unit;
   const end = markY - (MARK / 2 + 1) * unit;
   const picture = sectionPicture(base.pictured[0], { scale, line: 0.15 * unit });
-  const bottom = upright ? end : end - name.height;
+  // Pictures stand in one line however many lines their names have.
+  const bottom = upright
+    ? end
+    : end - Math.max(...part.columns.map((one) => baseName(one, sizes, measure)?.height ?? 0));
   const marks: Mark[] = [];
   if (!upright) {
     // The post stays behind the name.

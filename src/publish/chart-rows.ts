@@ -89,7 +89,7 @@ function chartRow(node: TierNode, { ground: { family, fits }, openings, nameOf }
   const told = (most: number) => enteredWords(names, openings.length, most);
   return {
     pictured: withDifferentOutlines(members),
-    name: nameList(members.map(({ name }) => name)),
+    name: memberNames(members),
     words: told(MOST_NAMES),
     allWords: told(openings.length),
     marks: openings.map(({ id }) => {
@@ -102,8 +102,30 @@ function chartRow(node: TierNode, { ground: { family, fits }, openings, nameOf }
 }
 
 function enteredWords(names: readonly string[], of: number, most: number): string {
-  if (names.length === of) return of > most ? `enters all ${of} keyways` : `enters all ${of}: ${nameList(names, most)}`;
+  if (names.length === of) return of > MOST_NAMES ? `enters all ${of} keyways` : `enters all ${of}: ${nameList(names)}`;
   return `enters ${names.length} of ${of}: ${nameList(names, most)}`;
+}
+
+/** "Heron blank, 5 and 6 chambers" for one outline in several lengths, else all names. */
+function memberNames(members: readonly Profile[]): string {
+  const names = members.map(({ name }) => name);
+  const lengths = members.flatMap(({ chambers }) => chambers ?? []);
+  const start = sharedStart(names);
+  if (
+    members.length < 2 ||
+    start === '' ||
+    lengths.length < members.length ||
+    withDifferentOutlines(members).length > 1
+  )
+    return nameList(names);
+  return `${start}, ${nameList(lengths.map(String))} chambers`;
+}
+
+/** The words that some names begin with, all of them; '' where they differ from the first. */
+function sharedStart(names: readonly string[]): string {
+  const words = names.map((name) => name.split(/[\s,;]+/));
+  const until = words[0].findIndex((word, i) => words.some((other) => other[i] !== word));
+  return words[0].slice(0, until < 0 ? undefined : until).join(' ');
 }
 
 function withDifferentOutlines(members: readonly Profile[]): Profile[] {

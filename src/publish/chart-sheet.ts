@@ -124,8 +124,8 @@ function legend(scale: number, { width, unit, measure }: IntroStyle): Block {
   const line = (text: string) => layOutLine(text, { size, ink: 'soft' }, measure);
   const drawn = `Sections drawn ${scaleWords(scale)} their true size.`;
   const signs = [
-    verdictSign('enters', size * 1.3, measure),
-    verdictSign('tight', size * 1.3, measure),
+    verdictSign('enters', size, measure),
+    verdictSign('tight', size, measure),
     line('no mark: stays out'),
     line(drawn),
   ];

@@ -36,7 +36,7 @@ const COLUMN_NAME = 2.7;
 const BASE_NAME = 2.2;
 /** Most height of an upright name, and most lines of one across. */
 const UPRIGHT = 30;
-const MOST_LINES = 3;
+const MOST_LINES = 4;
 
 /** Most pictures beside one line. */
 const MOST_PICTURES = 3;
@@ -93,8 +93,9 @@ function columnText(
 
 /** Heights of the parts of a chart from the foot up. */
 export interface ChartHeights {
-  /** Plugs with their names: of the base row, and of the sections in between over it. */
+  /** Plugs with their names. */
   readonly keyways: number;
+  /** How much higher the plugs of sections in between stand. */
   readonly between: number;
   /** What enters one keyway alone, with the room for its marks below. */
   readonly base: number;
@@ -124,8 +125,10 @@ export function chartHeights(
       Math.max(picturesSize(row, sizes).height, rowWords(row, sizes, measure).height, (MARK + 1) * unit) +
       2 * ROW_PAD * unit,
   );
-  const keyways = plugs(columns.filter(({ isInBetween }) => !isInBetween));
-  const between = plugs(columns.filter(({ isInBetween }) => isInBetween));
+  const keyways = plugs(columns);
+  // Sections in between stand in columns of their own: half a plug higher is enough to tell them.
+  const hasBetween = columns.some(({ isInBetween }) => isInBetween);
+  const between = hasBetween ? plug / 2 + unit : 0;
   const total = keyways + between + base + tall.reduce((sum, height) => sum + height, 0);
   return { keyways, between, base, rows: tall, total };
 }

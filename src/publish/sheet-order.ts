@@ -37,6 +37,8 @@ export interface ScaleOrder extends OrderOfAny {
   readonly opening?: string;
   /** Id of the blank or tool; the opening's own, else the first, where not given. */
   readonly blank?: string;
+  /** Whether every section of the family is shown, instead of one opening and one blank. */
+  readonly all?: boolean;
   /** How many times the enlarged picture is as large as the part. */
   readonly enlarge: number;
 }

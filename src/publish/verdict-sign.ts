@@ -5,6 +5,9 @@ import type { Mark, Spot } from './page.ts';
 import { layOutLine } from './paragraph.ts';
 import { circle, drawn, filled, polyline, rectangle } from './strokes.ts';
 
+/** Size of a mark beside its word, in heights of the type. */
+const MARK_SHARE = 1.35;
+
 /** The word that goes with each mark. */
 export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
   enters: 'enters',
@@ -51,5 +54,5 @@ export function verdictSign(
   word = VERDICT_WORDS[verdict],
 ): Block {
   const text = layOutLine(word, { size, ink: 'ink' }, measure);
-  return rowOfBlocks([verdictMark(verdict, size), text], size * 0.4);
+  return rowOfBlocks([verdictMark(verdict, size * MARK_SHARE), text], size * 0.4);
 }
