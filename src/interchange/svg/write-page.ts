@@ -45,15 +45,23 @@ export function pageMarkup(page: Page, writing: PageWriting): string {
   const marks = writeMarks(page.marks, writing, clips);
   return [
     `<rect width="${say(page.width)}" height="${say(page.height)}" fill="${paper}"/>`,
-    `<g font-family="'${FACE_NAME}', sans-serif" stroke-linejoin="round" fill-rule="evenodd">`,
+    // Without geometric precision browsers round the width of each letter to whole points of the screen.
+    `<g font-family="'${FACE_NAME}', sans-serif" text-rendering="geometricPrecision" stroke-linejoin="round" fill-rule="evenodd">`,
     ...marks,
     '</g>',
   ].join('\n');
 }
 
+/** What the file with plain letters is asked for in any case: Latin-1 and general punctuation. */
+const PLAIN_RANGE = ['U+0-ff', 'U+2000-206f'];
+
+function isRare(letter: string): boolean {
+  return letter > '\u00ff' && !(letter >= '\u2000' && letter <= '\u206f');
+}
+
 /**
- * The style sheet rules that bring those files of the typeface which the pages use. The file with more letters is asked
- * only for those that the other one has not.
+ * The style sheet rules that bring those files of the typeface which the pages use. Each file is asked for
+ * the letters that are taken from it, and for no others: browsers would rather join a letter and a mark of the first file.
  */
 export function faceRules(pages: readonly Page[], typeface: Typeface): string {
   const used = new Map<string, Set<string>>();
@@ -62,9 +70,9 @@ export function faceRules(pages: readonly Page[], typeface: Typeface): string {
     .flatMap(({ part, bold, address }) => {
       const letters = used.get(faceKey(part, bold));
       if (!letters) return [];
-      const range = part === 'latin' ? '' : `;unicode-range:${[...letters].map(sayCodePoint).join(',')}`;
+      const range = [...(part === 'latin' ? PLAIN_RANGE : []), ...[...letters].filter(isRare).map(sayCodePoint)];
       const weight = bold ? 700 : 400;
-      return `@font-face{font-family:'${FACE_NAME}';font-weight:${weight};src:url(${address}) format('woff')${range}}`;
+      return `@font-face{font-family:'${FACE_NAME}';font-weight:${weight};src:url(${address}) format('woff');unicode-range:${range.join(',')}}`;
     })
     .join('\n');
 }

@@ -43,6 +43,8 @@ export function drawPage(page: Page, palette: Palette, pen: Canvas2d, perMm: num
   pen.lineCap = 'butt';
   pen.textBaseline = 'alphabetic';
   pen.fontKerning = 'normal';
+  // Else the width of each letter is rounded to whole points of the screen.
+  pen.textRendering = 'geometricPrecision';
   pen.fillStyle = inkColour('paper', palette);
   pen.fillRect(0, 0, page.width, page.height);
   drawMarks(page.marks, palette, pen);

@@ -21,6 +21,10 @@ export const PagePicture = memo(function PagePicture({ page, palette, width, hei
       height={height ?? `${page.height}mm`}
       role="img"
       aria-label={page.title}
+      xmlSpace="preserve"
+      strokeLinejoin="round"
+      // Else browsers round the width of each letter to whole points of the screen.
+      textRendering="geometricPrecision"
     >
       <rect width={page.width} height={page.height} fill={inkColour('paper', palette)} />
       <Marks marks={page.marks} palette={palette} />
