@@ -15,6 +15,7 @@ export const HELP = `Which blank enters which keyway, and with what margin.
   identify FAMILY.json DRAWING  say which section an unknown outline (SVG, DXF, CSV) is, the closest first
   ask FAMILY.json "QUESTION"    answer in plain words: does X go into Y, what is X, what goes into Y, what differs
   names FAMILY.json [--json]    list every name with what it stands for, and the names that mislead
+  gauge FAMILY.json --height MM [options] say how thick a straight strip may be to enter every opening, and who sets it
   publish FAMILY.json --sheet SHEET -o FILE  lay out a sheet for paper or a room: PDF, SVG, HTML slides, CSV matrix
   print3d FAMILY.json -o FILE   build the display set: openings as a block, blanks as coupons, a board; 3MF or STL
   schema                        print the JSON Schema of the family file
@@ -104,6 +105,13 @@ Options of identify
   --error-um N       by how much the outline may be wrong at each of its places either way, 1 to 1000; 50 where not given
   --loop N           which outline of the drawing, where it has several
   It is tried mirrored (the view from the tip) and turned by any angle, never scaled; profiles of one outline are one line.
+
+Options of gauge
+  --height LENGTH    the height of the strip: millimetres, or with a unit: 6, 6mm, 0.236in, 236thou
+  --thickness LENGTH tell which openings a strip of this thickness enters, and with how much to spare
+  --tilt DEG         let the strip stand turned by up to DEG degrees either way, 0 to 15; upright where not given
+  --json             print the answer, and for each opening where it holds the strip, its curve of thickness against
+                     height (straight between its corners) and its line of sight, as JSON instead of a table
 
 Options of publish
   --sheet SHEET      chart, matrix, scale (an opening and a blank at true size and enlarged), card (what one blank or one

@@ -4,6 +4,7 @@ import { MAX_TOLERANCE } from '../interchange/json/file-units.ts';
 import { MAX_TILT_DEG } from '../interchange/json/schema.ts';
 import { listedIds } from './listed-ids.ts';
 import { CAPACITY_OPTIONS, type CapacityCommand, toCapacityCommand } from './parse-capacity.ts';
+import { GAUGE_OPTIONS, GAUGE_VALUES, type GaugeCommand, toGaugeCommand } from './parse-gauge.ts';
 import { GROW_OPTIONS, type GrowCommand, toGrowCommand } from './parse-grow.ts';
 import { PASSAGE_OPTIONS, type PassageCommand, toPassageCommand } from './parse-passage.ts';
 import { PLAN_OPTIONS, type PlanFamilyCommand, type PlanTableCommand, toPlanCommand } from './parse-plan.ts';
@@ -110,6 +111,7 @@ export type Command =
   | IdentifyCommand
   | TiersCommand
   | PassageCommand
+  | GaugeCommand
   | GrowCommand
   | PlanTableCommand
   | PlanFamilyCommand
@@ -153,6 +155,7 @@ const GRAMMAR: Readonly<Record<Command['name'], { files: number; least?: number;
   claims: { files: 1, options: ['json', 'table'] },
   tiers: { files: 1, options: ['json', 'blanks'] },
   passage: { files: 1, options: ['json', 'openings', 'milled', ...PASSAGE_OPTIONS] },
+  gauge: { files: 1, options: ['json', 'tilt', ...GAUGE_OPTIONS] },
   grow: { files: 1, options: ['json', 'passage', ...GROW_OPTIONS] },
   identify: { files: 2, options: ['json', 'among', 'error-um', 'loop'] },
   ask: { files: 2, options: [] },
@@ -181,6 +184,7 @@ type Values = { json?: boolean; verify?: boolean; margins?: boolean; blanks?: bo
     | (typeof PLAN_OPTIONS)[number]
     | (typeof PUBLISH_OPTIONS)[number]
     | (typeof PRINT3D_OPTIONS)[number]
+    | (typeof GAUGE_OPTIONS)[number]
     | (typeof GROW_OPTIONS)[number]
     | (typeof PASSAGE_OPTIONS)[number]]?: string[];
 } & {
@@ -240,7 +244,7 @@ function splitWords(words: readonly string[]) {
           ),
         ),
         ...Object.fromEntries(
-          [...PUBLISH_OPTIONS, ...PRINT3D_OPTIONS].map(
+          [...PUBLISH_OPTIONS, ...PRINT3D_OPTIONS, ...GAUGE_OPTIONS].map(
             (option) => [option, { type: 'string', multiple: true }] as const,
           ),
         ),
@@ -267,6 +271,7 @@ const TEXT_VALUES: Readonly<Record<string, string>> = {
   exclude: 'depths parted by commas, or chamber:depths',
   master: 'the depths of the top master parted by commas',
   parity: 'one letter for each chamber, e (even) or o (odd)',
+  ...GAUGE_VALUES,
   ...PUBLISH_VALUES,
   ...PRINT3D_VALUES,
 };
@@ -318,6 +323,8 @@ function readCommand(name: Command['name'], files: string[], values: Values): Pa
       return { ok: true, command: { name, file, json, blanks } };
     case 'passage':
       return toPassageCommand(file, values);
+    case 'gauge':
+      return toGaugeCommand(file, values);
     case 'grow':
       return toGrowCommand(file, values);
     case 'identify':

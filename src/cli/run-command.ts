@@ -9,6 +9,7 @@ import { runCapacity } from './run-capacity.ts';
 import { runClaims } from './run-claims.ts';
 import { runExport } from './run-export.ts';
 import { runFit } from './run-fit.ts';
+import { runGauge } from './run-gauge.ts';
 import { runGrow } from './run-grow.ts';
 import { runIdentify } from './run-identify.ts';
 import { runAsk, runNames } from './run-names.ts';
@@ -75,6 +76,8 @@ function runOnFamily(document: FamilyDocument, command: FamilyCommand, shell: Sh
       return runClaims(family, command, shell);
     case 'passage':
       return runPassage(family, command, shell);
+    case 'gauge':
+      return runGauge(family, command, shell);
     case 'grow':
       return runGrow(family, command, shell);
     case 'ask':

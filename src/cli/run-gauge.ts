@@ -1,0 +1,183 @@
+import { type Family, openingsOf } from '../family/family.ts';
+import { bandText, heightText, type Units } from '../family/length-text.ts';
+import { type GaugeAnswer, gaugeAnswer } from '../gauge/gauge-answer.ts';
+import { type GaugeWords, gaugeSentence } from '../gauge/gauge-sentence.ts';
+import { type Pinch, pinchOnCurve } from '../gauge/pinch.ts';
+import { spareOf, type ThicknessCurve, tallestOf, thicknessAt } from '../gauge/thickness-curve.ts';
+import { rankTightness } from '../gauge/tightness.ts';
+import { boxOf } from '../geom/point.ts';
+import { catalogue } from '../jobs/catalogue.ts';
+import type { Profile } from '../profile/profile.ts';
+import { type OutlineSight, sightOf } from '../profile/sight-line.ts';
+import { shown, shownNames } from './fit-table.ts';
+import type { GaugeCommand } from './parse-gauge.ts';
+import { mm, um } from './round-lengths.ts';
+import { EXIT, type Shell } from './shell.ts';
+
+/** One opening as it is told; lengths in nanometres. */
+interface OpeningReport {
+  readonly opening: Profile;
+  readonly curve: ThicknessCurve;
+  readonly thickest: number;
+  readonly rank: number;
+  readonly pinch: Pinch | null;
+  readonly sight: OutlineSight;
+}
+
+/**
+ * Tells the thickest strip of a height that enters all openings of a family, who sets it, and the figures of each opening;
+ * returns the exit code.
+ *
+ * @check tests/unit/cli/run-gauge.test.ts
+ */
+export async function runGauge(family: Family, command: GaugeCommand, shell: Shell): Promise<number> {
+  const openings = openingsOf(family);
+  if (openings.length === 0) {
+    shell.warn(`${command.file}: has no openings, so there is nothing to gauge. Add a keyway to the file.\n`);
+    return EXIT.badInput;
+  }
+  const tiltLimit = (command.tiltDeg * Math.PI) / 180;
+  const { curves } = await catalogue.gaugeFamily({ family, tiltLimit }, shell.jobs);
+  shell.jobs.progress(1, 1);
+  const outlines = new Map(openings.map(({ id, ring }) => [id, ring]));
+  const answer = gaugeAnswer(curves, (id) => outlines.get(id) ?? [], command.height, command.thickness);
+  const reports = reportsOf(openings, curves, command.height);
+  const sentence = gaugeSentence(answer, wordsOf(family));
+  shell.print(command.json ? toJson(command, answer, reports, sentence) : toText(family, command, reports, sentence));
+  return EXIT.done;
+}
+
+function reportsOf(openings: readonly Profile[], curves: readonly ThicknessCurve[], height: number): OpeningReport[] {
+  const ranks = new Map(
+    rankTightness(curves, { by: 'height', height }).map(({ openingId, rank }) => [openingId, rank]),
+  );
+  return curves.map((curve, i) => ({
+    opening: openings[i],
+    curve,
+    thickest: thicknessAt(curve, height),
+    rank: ranks.get(curve.openingId) ?? 0,
+    pinch: pinchOnCurve(curve, openings[i].ring, height),
+    sight: sightOf(openings[i].ring),
+  }));
+}
+
+function wordsOf(family: Family): GaugeWords {
+  const { units } = family;
+  const names = shownNames(family);
+  return {
+    nameOf: (id) => names.get(id) ?? id,
+    thickness: (nm) => thicknessText(nm, units),
+    height: (nm) => stripHeight(nm, units),
+    at: (nm) => heightText(nm, units),
+    band: (from, to) => bandText(from, to, units),
+  };
+}
+
+/** A thickness with its unit, never rounded up: a strip of what is said goes in. */
+function thicknessText(nm: number, units: Units): string {
+  if (units === 'in') return `${(Math.floor(nm / 2_540 + 1e-3) / 10).toFixed(1)} thou`;
+  return `${Math.floor(nm / 1e3 + 1e-3) / 1e3} mm`;
+}
+
+function stripHeight(nm: number, units: Units): string {
+  return units === 'in' ? `${Number((nm / 25.4e6).toFixed(4))} in` : `${Number((nm / 1e6).toFixed(3))} mm`;
+}
+
+function toText(
+  family: Family,
+  { height, thickness, tiltDeg }: GaugeCommand,
+  reports: readonly OpeningReport[],
+  sentence: string,
+): string {
+  const { units } = family;
+  const width = Math.max('tightest first'.length, ...reports.map(({ opening }) => shown(opening.name).length));
+  const head = ['thickest', ...(thickness === undefined ? [] : ['spare']), ...(tiltDeg > 0 ? ['tilt'] : []), 'held at'];
+  const rows = [...reports].sort((a, b) => a.rank - b.rank);
+  const lines = rows.map((report) => {
+    const { opening, curve, thickest, pinch } = report;
+    const spare = thickness === undefined ? [] : [goesWord(spareOf(curve, { thickness, height }), units)];
+    const tilt = tiltDeg > 0 ? [pinch ? `${((pinch.tilt * 180) / Math.PI).toFixed(2)}°` : ''] : [];
+    const held = pinch ? heldAt(pinch, opening, units) : '';
+    const cells = [thickest > 0 ? thicknessText(thickest, units) : 'none', ...spare, ...tilt, held];
+    return {
+      name: shown(opening.name),
+      cells: [...cells, stripHeight(tallestOf(curve), units), sightText(report, units)],
+    };
+  });
+  const table = [{ name: 'tightest first', cells: [...head, 'tallest', 'line of sight'] }, ...lines];
+  const widths = table[0].cells.map((_, k) => Math.max(...table.map(({ cells }) => cells[k].length)));
+  const body = table.map(({ name, cells }) =>
+    [name.padEnd(width), ...cells.map((cell, k) => cell.padEnd(widths[k]))].join('  ').trimEnd(),
+  );
+  const how = tiltDeg > 0 ? `tilted by up to ${tiltDeg} degrees either way, to 1 um` : 'upright, exact';
+  return `${sentence}\n\n${body.join('\n')}\n\nStraight strips ${how}; touching is allowed. Held at: heights above the lowest point of the keyway, left and right.\n`;
+}
+
+/** "+ 0.05 mm", "x 0.02 mm too thick". */
+function goesWord(spare: number, units: Units): string {
+  if (spare >= 0) return `+ ${thicknessText(spare, units)}`;
+  const nm = -spare;
+  const text = units === 'in' ? `${(nm / 25_400).toFixed(1)} thou` : `${(nm / 1e6).toFixed(3)} mm`;
+  return `x ${text} too thick`;
+}
+
+function heightsOf({ across }: Pinch, opening: Profile): readonly [number, number] {
+  const { minY } = boxOf(opening.ring);
+  return [across[0].y - minY, across[1].y - minY];
+}
+
+function heldAt(pinch: Pinch, opening: Profile, units: Units): string {
+  const [left, right] = heightsOf(pinch, opening);
+  return `${heightText(left, units)}, ${heightText(right, units)}`;
+}
+
+function sightText({ sight }: OpeningReport, units: Units): string {
+  const open = sight.strip > 0 ? thicknessText(sight.strip, units) : 'none';
+  return sight.paracentric ? `${open}, paracentric` : open;
+}
+
+function toJson(
+  { height, tiltDeg }: GaugeCommand,
+  answer: GaugeAnswer,
+  reports: readonly OpeningReport[],
+  sentence: string,
+): string {
+  const { thickest, tallest, setters, asked } = answer;
+  const value = {
+    sentence,
+    heightMm: mm(height),
+    tiltLimitDeg: tiltDeg,
+    thickestMm: mm(thickest),
+    setBy: setters.map(({ openingId }) => openingId),
+    tallestMm: mm(tallest),
+    asked: asked ? { thicknessMm: mm(asked.thickness), enters: asked.enters, stops: asked.stops } : null,
+    openings: reports.map((report) => openingJson(report, asked?.thickness, height)),
+  };
+  return `${JSON.stringify(value, null, 2)}\n`;
+}
+
+function openingJson(
+  { opening, curve, thickest, rank, pinch, sight }: OpeningReport,
+  thickness: number | undefined,
+  height: number,
+) {
+  return {
+    opening: opening.id,
+    name: opening.name,
+    rank,
+    thickestMm: mm(thickest),
+    accuracyUm: um(curve.accuracy),
+    tiltDeg: pinch ? Number(((pinch.tilt * 180) / Math.PI).toFixed(4)) : null,
+    heldAtMm: pinch ? heightsOf(pinch, opening).map(mm) : null,
+    stripMm: pinch ? pinch.strip.map(({ x, y }) => [mm(x), mm(y)]) : null,
+    spareMm: thickness === undefined ? null : mm(spareOf(curve, { thickness, height })),
+    tallestMm: mm(tallestOf(curve)),
+    sight: {
+      lineOfSightMm: mm(sight.strip),
+      leftReachMm: mm(sight.left),
+      rightReachMm: mm(sight.right),
+      paracentric: sight.paracentric,
+    },
+    curveMm: curve.knots.map((knot) => [mm(knot.height), mm(knot.thickness)]),
+  };
+}
