@@ -6,12 +6,12 @@ import { checkBed, checkLetters, checkSetup } from './check-prints.ts';
 import type { CouponFrame, DisplaySet, OpeningFrame, PrintCheck } from './display-set.ts';
 import type { DisplaySetup } from './display-setup.ts';
 import { labelParts } from './label-parts.ts';
-import { type Bench, makeBlock, makeBoard, makeCoupon } from './make-parts.ts';
+import { type Bench, gripRoom, type Labels, makeBlock, makeBoard, makeCoupon } from './make-parts.ts';
 import { type NamedPart, placeParts } from './place-parts.ts';
 import { type BlockTile, planBlock } from './plan-block.ts';
 import { type BoardPiece, planBoard } from './plan-board.ts';
 import { type CouponPlan, planCoupon } from './plan-coupon.ts';
-import type { LetterSource } from './raise-letters.ts';
+import { commonSize, type LetterSource } from './raise-letters.ts';
 
 /** How far a piece of work is. */
 export interface Done {
@@ -144,7 +144,9 @@ export function* buildParts(plan: DisplayPlan, bench: Bench): Generator<Done, Bu
 }
 
 function blockSteps({ tiles }: DisplayPlan, bench: Bench, { parts, openingFrames }: BuiltParts) {
-  const labels = labelParts(tiles.flatMap(({ cells }) => cells.map(({ opening }) => opening)));
+  const cells = tiles.flatMap((tile) => tile.cells);
+  const rooms = cells.map(({ opening, label }) => ({ profile: opening, width: label.width }));
+  const labels = labelsOf(rooms, bench);
   return tiles.map((tile, i) => () => {
     const [part, frames] = makeBlock(bench, tile, labels);
     openingFrames.push(...frames.map((frame) => ({ ...frame, part: parts.length })));
@@ -153,7 +155,8 @@ function blockSteps({ tiles }: DisplayPlan, bench: Bench, { parts, openingFrames
 }
 
 function couponSteps({ coupons }: DisplayPlan, bench: Bench, { parts, couponFrames }: BuiltParts) {
-  const labels = labelParts(coupons.map(({ profile }) => profile));
+  const rooms = coupons.map((plan) => ({ profile: plan.profile, width: gripRoom(plan) }));
+  const labels = labelsOf(rooms, bench);
   return coupons.map((plan) => () => {
     const made = makeCoupon(bench, plan, labels);
     if (!made) return;
@@ -162,6 +165,13 @@ function couponSteps({ coupons }: DisplayPlan, bench: Bench, { parts, couponFram
     couponFrames.push({ ...frame, part: parts.length });
     parts.push({ ...part, name: parts.some((other) => other.name === name) ? `${name} (${id})` : name });
   });
+}
+
+/** The words of parts of one kind, and how large they are. */
+function labelsOf(rooms: readonly { profile: Profile; width: number }[], { letters, setup }: Bench): Labels {
+  const texts = labelParts(rooms.map(({ profile }) => profile));
+  const lines = rooms.map(({ profile, width }) => ({ width, text: texts.get(profile.id) ?? profile.name }));
+  return { texts, size: letters ? commonSize(letters, lines, setup.letterSize) : setup.letterSize };
 }
 
 function boardSteps({ board, onBoard, title }: DisplayPlan, bench: Bench, { parts }: BuiltParts) {

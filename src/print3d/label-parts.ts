@@ -1,7 +1,7 @@
 import type { Profile } from '../profile/profile.ts';
 
-/** What stands raised on a part. */
-export type Labels = ReadonlyMap<string, string>;
+/** What stands raised at an opening or on a coupon, by the profile's id. */
+export type LabelTexts = ReadonlyMap<string, string>;
 
 /**
  * The words raised at each opening or on each coupon, by the profile's id: the name of the section; with the chambers,
@@ -10,7 +10,7 @@ export type Labels = ReadonlyMap<string, string>;
  * @param profiles of one kind, openings or what goes in.
  * @check tests/unit/print3d/label-parts.test.ts
  */
-export function labelParts(profiles: readonly Profile[]): Labels {
+export function labelParts(profiles: readonly Profile[]): LabelTexts {
   const tries: ((profile: Profile) => string)[] = [
     ({ section, name }) => section ?? name,
     ({ section, name, chambers }) => (section && chambers ? `${section} ${chambers}` : name),

@@ -1,6 +1,6 @@
 import type { CouponFrame, OpeningFrame, PartKind } from './display-set.ts';
 import type { DisplaySetup } from './display-setup.ts';
-import type { Labels } from './label-parts.ts';
+import type { LabelTexts } from './label-parts.ts';
 import type { BlockTile } from './plan-block.ts';
 import type { BoardPiece } from './plan-board.ts';
 import { type CouponPlan, SLOT_DEPTH } from './plan-coupon.ts';
@@ -15,6 +15,12 @@ export interface Bench {
   readonly setup: DisplaySetup;
   /** Null where the set has no letters. */
   readonly letters: LetterSource | null;
+}
+
+/** What stands raised on parts of one kind, and the size that their letters have in common, millimetres. */
+export interface Labels {
+  readonly texts: LabelTexts;
+  readonly size: number;
 }
 
 /** A part before it has its place on the bed. */
@@ -44,8 +50,8 @@ export function makeBlock(bench: Bench, tile: BlockTile, labels: Labels): [MadeP
   const plate = roundedRectangle(0, 0, tile.width, tile.depth, ROUND);
   const base = workshop.prism([plate, ...holes], 0, setup.blockDepth);
   const lines = tile.cells.flatMap(({ opening, label: { x, y, width } }) => {
-    const room = { width, size: setup.letterSize };
-    const line = bench.letters && fitLetters(bench.letters, labels.get(opening.id) ?? opening.name, room, [x, y]);
+    const text = labels.texts.get(opening.id) ?? opening.name;
+    const line = bench.letters && fitLetters(bench.letters, text, { width, size: labels.size }, [x, y]);
     return line ? [{ ...line, subject: opening.id }] : [];
   });
   const solid = withLetters(
@@ -86,7 +92,7 @@ export function makeCoupon(bench: Bench, plan: CouponPlan, labels: Labels): [Mad
   const base = workshop.prism([roundedRectangle(0, 0, grip.width, grip.depth, ROUND)], 0, gripLength);
   // The blade reaches into the grip: what only touches is not one solid.
   const blade = workshop.prism(loops, gripLength / 2, gripLength + bladeLength);
-  const line = bench.letters && gripLine(bench.letters, plan, labels.get(profile.id) ?? profile.name, setup);
+  const line = bench.letters && gripLine(bench.letters, plan, labels);
   const letters = line
     ? flatLetters(workshop, line.outlines, 0).map((solid) => workshop.moved(workshop.stood(solid), [grip.width, 0, 0]))
     : [];
@@ -99,9 +105,16 @@ export function makeCoupon(bench: Bench, plan: CouponPlan, labels: Labels): [Mad
 }
 
 /** The name on a grip, above what stands in the board. */
-function gripLine(letters: LetterSource, { grip, gripLength }: CouponPlan, text: string, { letterSize }: DisplaySetup) {
-  const room = { width: grip.depth - 2 * ROUND, size: letterSize };
+function gripLine(letters: LetterSource, plan: CouponPlan, labels: Labels): LetterLine {
+  const { grip, gripLength, profile } = plan;
+  const room = { width: gripRoom(plan), size: labels.size };
+  const text = labels.texts.get(profile.id) ?? profile.name;
   return fitLetters(letters, text, room, [grip.depth / 2, (SLOT_DEPTH + gripLength) / 2]);
+}
+
+/** How wide the letters on a grip may be, millimetres. */
+export function gripRoom({ grip }: CouponPlan): number {
+  return grip.depth - 2 * ROUND;
 }
 
 /** A blade whose tip slants at 45 degrees from its back and from its top. */

@@ -20,6 +20,9 @@ export interface BlockTile extends Footprint {
 /** How much of the letters' em a band for names is high. */
 const BAND = 1.3;
 
+/** Left between the names of two neighbours, millimetres. */
+const LABELS_APART = 2.5;
+
 /** Left between the grips of two coupons that are in neighbouring openings, millimetres. */
 const GRIPS_APART = 1;
 
@@ -102,6 +105,6 @@ function cellAt(opening: Profile, left: number, low: number, cell: Cell, scale: 
   return {
     opening,
     origin: [middle - (minX + maxX) / 2, height - (minY + maxY) / 2],
-    label: { x: middle, y: low + cell.band / 2, width: cell.width - 1 },
+    label: { x: middle, y: low + cell.band / 2, width: cell.width - LABELS_APART },
   };
 }

@@ -24,6 +24,31 @@ export interface LetterLine {
   readonly outlines: readonly Loop[];
 }
 
+/** Letters are set smaller than this share of the size asked for only where their own room does not allow more. */
+const LEAST_SHARE = 0.6;
+
+/**
+ * One size for several lines: what all of them have room for, but not much less than the size asked for because of one
+ * long line.
+ *
+ * @param size asked for, millimetres.
+ * @check tests/unit/print3d/raise-letters.test.ts
+ */
+export function commonSize(
+  source: LetterSource,
+  lines: readonly { readonly text: string; readonly width: number }[],
+  size: number,
+): number {
+  const sizes = lines.map(({ text, width }) => sizeWithin(source, text, width, size));
+  return Math.max(LEAST_SHARE * size, Math.min(size, ...sizes));
+}
+
+/** The size of one line, at most the one asked for, at which it is no wider than its room. */
+function sizeWithin(source: LetterSource, text: string, width: number, size: number): number {
+  const wide = source.width(text, size, true);
+  return wide > width ? (size * width) / wide : size;
+}
+
 /**
  * A line of bold letters about a middle, as large as asked for or as the room allows.
  *
@@ -36,8 +61,7 @@ export function fitLetters(
   room: { readonly width: number; readonly size: number },
   [x, y]: readonly [number, number],
 ): LetterLine {
-  const wide = source.width(text, room.size, true);
-  const size = wide > room.width ? (room.size * room.width) / wide : room.size;
+  const size = sizeWithin(source, text, room.width, room.size);
   const left = x - source.width(text, size, true) / 2;
   const base = y - MIDDLE * size;
   const outlines = source
