@@ -1,17 +1,22 @@
 import type { EntryMatrix } from '../family/entry-matrix.ts';
-import type { Family } from '../family/family.ts';
+import { type Family, openingsOf } from '../family/family.ts';
 import { PairRefused } from '../family/pair-refused.ts';
 import { writeMatrix } from '../interchange/csv/write-matrix.ts';
+import { writeSlides } from '../interchange/html/write-slides.ts';
 import { startPdf } from '../interchange/pdf/write.ts';
 import { writePage } from '../interchange/svg/write-page.ts';
 import { loadTypeface, type Typeface } from '../lettering/typeface.ts';
+import { commonPassage } from '../passage/find-passage.ts';
+import type { Passage } from '../passage/passage.ts';
 import { boxMissing } from '../publish/box-missing.ts';
 import { orderFault } from '../publish/order-fault.ts';
 import type { Mark, Page } from '../publish/page.ts';
-import { sheetGround } from '../publish/sheet-ground.ts';
-import type { SheetOrder } from '../publish/sheet-order.ts';
+import { type SheetGround, sheetGround } from '../publish/sheet-ground.ts';
+import type { SheetOrder, SlidesOrder } from '../publish/sheet-order.ts';
 import { sheetTitle } from '../publish/sheet-title.ts';
 import { layOutSheet } from '../publish/sheets.ts';
+import { passageKey } from '../publish/slides-passage.ts';
+import { passagesShown } from '../publish/slides-sheet.ts';
 import { type Job, JobCancelled, type JobContext, JobRefused, runInSlices } from './job.ts';
 import { judgeKept } from './judge-kept.ts';
 
@@ -54,13 +59,19 @@ export const publishSheets: Job<PublishInput, Published> = async ({ family, shee
   const fits = await judge(family, context);
   const typeface = await loadTypeface();
   await breathe(context);
-  const laidOut = layOutSheet(sheetGround(family, fits, typeface), sheet);
+  const ground = sheetGround(family, fits, typeface);
+  const passages = sheet.sheet === 'slides' ? await findPassages(ground, sheet, context) : undefined;
+  const laidOut = layOutSheet(passages ? { ...ground, passages } : ground, sheet);
   const pages = laidOut.map((page) => boxMissing(page, typeface.setLine));
   const told = { pageCount: pages.length, missingLetters: missingIn(laidOut, typeface) };
   await breathe(context);
   if (as === 'pages') return { pages, ...told };
   if (as === 'csv')
     return { csv: writeMatrix(family, shownFits(family, fits, sheet), { units: sheet.units }), ...told };
+  if (as === 'html') {
+    const writing = { title: sheetTitle(family, sheet), language: LANGUAGE, palette: sheet.palette, typeface };
+    return { html: writeSlides(pages, writing), ...told };
+  }
   if (as === 'svg') return { svg: await writeEach(pages, family, sheet, typeface, context), ...told };
   return { pdf: await writePdf(pages, family, sheet, typeface, context), ...told };
 };
@@ -81,6 +92,22 @@ function shownFits(family: Family, matrix: EntryMatrix, sheet: SheetOrder): Entr
 async function breathe(context: JobContext): Promise<void> {
   await context.pause();
   if (context.cancelled()) throw new JobCancelled();
+}
+
+/** The common passages that the slides show: they take long, so that they are found before, a piece at a time. */
+async function findPassages(
+  ground: SheetGround,
+  order: SlidesOrder,
+  context: JobContext,
+): Promise<ReadonlyMap<string, Passage>> {
+  const { family } = ground;
+  const openings = openingsOf(family).map(({ id, ring }) => ({ id, ring }));
+  const found = new Map<string, Passage>();
+  for (const chosen of passagesShown(ground, order)) {
+    const input = { openings, chosen, runningClearance: family.runningClearance };
+    found.set(passageKey(chosen), await runInSlices(commonPassage(input), context));
+  }
+  return found;
 }
 
 async function judge(family: Family, context: JobContext): Promise<EntryMatrix> {

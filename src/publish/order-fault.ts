@@ -22,7 +22,7 @@ export function orderFault(family: Family, order: SheetOrder): string | null {
     case 'slides':
       return slidesFault(family);
     case 'card':
-      return emptyFault(family) ?? cardFault(family, order);
+      return cardEmptyFault(family) ?? cardFault(family, order);
     case 'scale':
       return emptyFault(family) ?? scaleFault(family, order);
     case 'answers':
@@ -40,6 +40,12 @@ function emptyFault(family: Family): string | null {
   return null;
 }
 
+/** A plan with holders makes cards before anything is drawn. */
+function cardEmptyFault(family: Family): string | null {
+  const { plan } = family;
+  return plan && plan.holders.length > 0 && plan.areas.length > 0 ? null : emptyFault(family);
+}
+
 function blanksFault(family: Family): string | null {
   const blanks = family.profiles.some(({ kind }) => kind === 'blank');
   return blanks ? null : 'the family has tools only: take tools in, or draw a blank first';
@@ -51,8 +57,9 @@ function chartFault(family: Family, { blanksOnly, inBetween = [] }: ChartOrder):
   return unknown ?? (blanksOnly ? blanksFault(family) : null);
 }
 
-function slidesFault({ lesson }: Family): string | null {
-  return lesson && lesson.steps.length > 0 ? null : 'the family has no lesson: make one in Teach first';
+/** Without a lesson of its own, one is made of the family's parts. */
+function slidesFault(family: Family): string | null {
+  return family.lesson && family.lesson.steps.length > 0 ? null : emptyFault(family);
 }
 
 function scaleFault(family: Family, { opening, blank, enlarge }: ScaleOrder): string | null {
