@@ -91,7 +91,7 @@ function checkBlock(width: number, { zoom }: PageFrame, { measure }: SheetGround
   const size = 2.8 * zoom;
   const bar = layOutScaleBar(CHECK_BAR, 10, '50 mm (1.969 in), from outer edge to outer edge', { size, measure });
   const words =
-    'Check the print first: lay a ruler along the bar. If it is not 50 mm long, print again at 100 %, without fitting to the page. A bar of 48 mm means that everything here is 4 % too small.';
+    'Check the print first: lay a ruler along the bar. If it is not 50 mm long, print again at 100 %, without fitting to the page. A bar of 48 mm means that everything here is 4 % too small.';
   const beside = width - bar.width - 8 * zoom;
   const told = layOutParagraph(words, { width: beside, size }, measure);
   const height = Math.max(bar.height, told.height);

@@ -46,7 +46,7 @@ export interface ScaleOrder extends OrderOfAny {
 /** What one holder's blank enters, to hang beside a door. */
 export interface CardOrder extends OrderOfAny {
   readonly sheet: 'card';
-  /** Id of a blank, or of a holder of the plan; the first blank where not given. */
+  /** Id of a blank, tool or holder of the plan; where not given, a card for every holder, or every blank without a plan. */
   readonly of?: string;
 }
 

@@ -1,4 +1,5 @@
 import { answersSheet } from './answers-sheet.ts';
+import { cardSheet } from './card-sheet.ts';
 import { chartSheet } from './chart-sheet.ts';
 import { matrixSheet } from './matrix-sheet.ts';
 import type { Page } from './page.ts';
@@ -19,6 +20,8 @@ export type LayOutSheet<Order extends SheetOrder = SheetOrder> = (ground: SheetG
 export function layOutSheet(ground: SheetGround, order: SheetOrder): Page[] {
   // One case a sheet, `case 'chart': return chartSheet(ground, order);`, so that each gets the order of its own kind.
   switch (order.sheet) {
+    case 'card':
+      return cardSheet(ground, order);
     case 'scale':
       return scaleSheet(ground, order);
     case 'chart':

@@ -9,7 +9,7 @@ export interface LineRoom {
 }
 
 /**
- * A text in lines that are no wider than there is room: broken at spaces, a word that is too long by itself between its
+ * A text in lines that are no wider than there is room: broken at spaces (not at no-break ones), a word that is too long by itself between its
  * letters.
  *
  * @returns at least one line; a letter wider than the room stands alone on its line.
@@ -19,7 +19,7 @@ export function wrapText(text: string, room: LineRoom, measure: TextMeasure): st
   const fits = (line: string) => measure.width(line, room.size, room.bold) <= room.width + 1e-9;
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/\s+/).filter((part) => part !== '')) {
+  for (const word of text.split(/[ \n\t]+/).filter((part) => part !== '')) {
     const longer = line === '' ? word : `${line} ${word}`;
     if (fits(longer)) {
       line = longer;
