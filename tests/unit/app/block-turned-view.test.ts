@@ -4,7 +4,7 @@ import { Matrix4, PerspectiveCamera, Vector3 } from 'three';
 import { describe, expect, test } from 'vitest';
 import { bedLines } from '../../../src/app/canvas/solid/bed-lines.ts';
 import { fitEye, LENS_DEGREES } from '../../../src/app/canvas/solid/fit-eye.ts';
-import type { SolidBox } from '../../../src/app/canvas/solid/solid-picture.ts';
+import { boxCorners, movedBy, type SolidPoint } from '../../../src/app/canvas/solid/solid-picture.ts';
 import {
   dragView,
   eyeDirection,
@@ -17,9 +17,9 @@ import {
   zoomView,
 } from '../../../src/app/canvas/solid/turned-view.ts';
 
-/** Where corners of a box are in a picture, both from -1 to 1, by the library's camera. */
-function seenCorners(box: SolidBox, view: TurnedView, aspect: number): { x: number; y: number; z: number }[] {
-  const eye = fitEye(box, view, aspect);
+/** Where points are in a picture, both from -1 to 1, by the library's camera. */
+function seen(points: readonly SolidPoint[], view: TurnedView, aspect: number): { x: number; y: number; z: number }[] {
+  const eye = fitEye(points, view, aspect);
   const camera = new PerspectiveCamera(LENS_DEGREES, aspect, eye.near, eye.far);
   camera.zoom = eye.zoom;
   camera.position.set(...eye.at);
@@ -27,38 +27,37 @@ function seenCorners(box: SolidBox, view: TurnedView, aspect: number): { x: numb
   camera.lookAt(new Vector3(...eye.towards));
   camera.updateProjectionMatrix();
   camera.updateMatrixWorld();
-  const corners = [0, 1, 2, 3, 4, 5, 6, 7].map(
-    (n) => new Vector3(...[0, 1, 2].map((i) => (n & (1 << i) ? box.most[i] : box.least[i]))),
-  );
-  return corners.map((corner) => corner.project(camera));
+  return points.map((point) => new Vector3(...point).project(camera));
 }
 
-const BOXES: SolidBox[] = [
-  { least: [0, 0, 0], most: [200, 180, 45] },
-  { least: [-5, -120, 0], most: [5, 10, 90] },
-  { least: [3, 3, 3], most: [3, 3, 3] },
+const box = (from: SolidPoint, size: SolidPoint) => boxCorners(movedBy(from), size);
+
+const SCENES: SolidPoint[][] = [
+  box([0, 0, 0], [200, 180, 45]),
+  [...box([-5, -120, 0], [10, 130, 90]), ...box([40, -200, 30], [9, 60, 20])],
+  box([3, 3, 3], [0, 0, 0]),
 ];
 
 describe('the eye', () => {
   test('sees all of a box from everywhere, and fills the picture one way', () => {
-    for (const box of BOXES)
+    for (const points of SCENES)
       for (const aspect of [0.6, 1, 2.2])
         for (let turn = 0; turn < 6.2; turn += 0.7)
           for (const lift of [-1.5, -0.4, 0, 0.6, Math.PI / 2]) {
-            const corners = seenCorners(box, { turn, lift, near: 1, right: 0, up: 0 }, aspect);
+            const corners = seen(points, { turn, lift, near: 1, right: 0, up: 0 }, aspect);
             const most = Math.max(...corners.flatMap(({ x, y }) => [Math.abs(x), Math.abs(y)]));
             expect(most).toBeLessThan(0.96);
-            if (box.most[0] > box.least[0]) expect(most).toBeGreaterThan(0.6);
+            if (points[0][0] !== points[7][0]) expect(most).toBeGreaterThan(0.6);
             for (const { z } of corners) expect(Math.abs(z)).toBeLessThanOrEqual(1);
           }
   });
 
   test('enlarges about the middle, and moves what is seen with the hand', () => {
-    const [box] = BOXES;
-    const [before] = seenCorners(box, NAMED_VIEWS.corner, 1.5);
-    const [twice] = seenCorners(box, zoomView(NAMED_VIEWS.corner, 2), 1.5);
+    const [points] = SCENES;
+    const [before] = seen(points, NAMED_VIEWS.corner, 1.5);
+    const [twice] = seen(points, zoomView(NAMED_VIEWS.corner, 2), 1.5);
     expect(twice.x / before.x).toBeCloseTo(2, 6);
-    const [moved] = seenCorners(box, moveView(NAMED_VIEWS.corner, 0.2, 0.1), 1.5);
+    const [moved] = seen(points, moveView(NAMED_VIEWS.corner, 0.2, 0.1), 1.5);
     expect(moved.x).toBeGreaterThan(before.x);
     expect(moved.y).toBeGreaterThan(before.y);
   });
@@ -67,7 +66,7 @@ describe('the eye', () => {
     expect(eyeDirection(NAMED_VIEWS.front)).toEqual({ x: 0, y: -1, z: 0 });
     const top = eyeDirection(NAMED_VIEWS.top);
     expect(top.z).toBe(1);
-    const eye = fitEye(BOXES[0], NAMED_VIEWS.top, 1);
+    const eye = fitEye(SCENES[0], NAMED_VIEWS.top, 1);
     expect(eye.up[1]).toBeCloseTo(1, 12);
     const seen = new Vector3(0, 1, 0).applyMatrix4(
       new Matrix4().lookAt(new Vector3(...eye.at), new Vector3(...eye.towards), new Vector3(...eye.up)).transpose(),

@@ -1,4 +1,4 @@
-import type { SolidBox } from './solid-picture.ts';
+import type { SolidPoint } from './solid-picture.ts';
 import { eyeDirection, type TurnedView } from './turned-view.ts';
 
 /** Where the eye stands and what it looks at; millimetres. */
@@ -21,40 +21,33 @@ export const LENS_DEGREES = 22;
 const MARGIN = 1.06;
 
 /**
- * The eye that sees a whole box, from where a view says, with its nearness and shift.
+ * The eye that sees all points, from where a view says, with its nearness and shift.
  *
+ * @param points at least one, millimetres.
  * @param aspect width of the picture by its height.
- * @returns the box's corners lie within the picture at nearness 1, and none is nearer to an edge than a few hundredths.
+ * @returns at nearness 1 all points lie within the picture, in its middle, and it is nearly filled one way.
  * @check tests/unit/app/block-turned-view.test.ts
  */
-export function fitEye(box: SolidBox, view: TurnedView, aspect: number): Eye {
-  const out = eyeDirection(view);
-  // From straight above, "up" on the screen is away from the front.
-  const right = { x: Math.cos(view.turn), y: Math.sin(view.turn), z: 0 };
-  const up = {
-    x: -Math.sin(view.turn) * Math.sin(view.lift),
-    y: Math.cos(view.turn) * Math.sin(view.lift),
-    z: Math.cos(view.lift),
-  };
-  const middle = [0, 1, 2].map((i) => (box.least[i] + box.most[i]) / 2);
-  const half = [0, 1, 2].map((i) => Math.max(1e-3, (box.most[i] - box.least[i]) / 2));
-  const radius = Math.hypot(...half);
+export function fitEye(points: readonly SolidPoint[], view: TurnedView, aspect: number): Eye {
+  const axes = axesOf(view);
+  const spans = axes.map((axis) => spanOf(points, axis));
+  const [right, up, out] = spans;
+  const radius = Math.max(1e-3, Math.hypot(...spans.map(({ half }) => half)));
   const tanUp = Math.tan((LENS_DEGREES * Math.PI) / 360);
   const tanRight = tanUp * aspect;
-  let distance = 0;
-  for (const corner of CORNERS) {
-    const [x, y, z] = corner.map((sign, i) => sign * half[i]);
-    const along = (axis: { x: number; y: number; z: number }) => x * axis.x + y * axis.y + z * axis.z;
-    const beside = Math.max(Math.abs(along(right)) / tanRight, Math.abs(along(up)) / tanUp);
-    distance = Math.max(distance, beside * MARGIN + along(out));
+  let distance = radius;
+  for (const point of points) {
+    const beside = Math.max(
+      Math.abs(along(point, axes[0]) - right.middle) / tanRight,
+      Math.abs(along(point, axes[1]) - up.middle) / tanUp,
+    );
+    distance = Math.max(distance, beside * MARGIN + along(point, axes[2]) - out.middle);
   }
-  const moved = (axis: 'x' | 'y' | 'z', i: number) =>
-    middle[i] - radius * (view.right * right[axis] + view.up * up[axis]);
-  const towards = [moved('x', 0), moved('y', 1), moved('z', 2)] as const;
+  const towards = placeAt(axes, [right.middle - view.right * radius, up.middle - view.up * radius, out.middle]);
   return {
-    at: [towards[0] + out.x * distance, towards[1] + out.y * distance, towards[2] + out.z * distance],
+    at: [0, 1, 2].map((i) => towards[i] + axes[2][i] * distance) as unknown as SolidPoint,
     towards,
-    up: [up.x, up.y, up.z],
+    up: axes[1],
     near: Math.max(distance - 3 * radius, radius * 0.01),
     far: distance + 3 * radius,
     // The picture is enlarged and the eye stays where it is, so it is never inside of anything.
@@ -62,5 +55,28 @@ export function fitEye(box: SolidBox, view: TurnedView, aspect: number): Eye {
   };
 }
 
-const SIGNS = [-1, 1] as const;
-const CORNERS = SIGNS.flatMap((x) => SIGNS.flatMap((y) => SIGNS.map((z) => [x, y, z] as const)));
+/** Right and up on the screen, and towards the eye; from straight above, up is away from the front. */
+function axesOf(view: TurnedView): readonly [SolidPoint, SolidPoint, SolidPoint] {
+  const { turn, lift } = view;
+  const out = eyeDirection(view);
+  return [
+    [Math.cos(turn), Math.sin(turn), 0],
+    [-Math.sin(turn) * Math.sin(lift), Math.cos(turn) * Math.sin(lift), Math.cos(lift)],
+    [out.x, out.y, out.z],
+  ];
+}
+
+function along([x, y, z]: SolidPoint, axis: SolidPoint): number {
+  return x * axis[0] + y * axis[1] + z * axis[2];
+}
+
+function spanOf(points: readonly SolidPoint[], axis: SolidPoint): { readonly middle: number; readonly half: number } {
+  const places = points.map((point) => along(point, axis));
+  const [least, most] = [Math.min(...places), Math.max(...places)];
+  return { middle: (least + most) / 2, half: (most - least) / 2 };
+}
+
+/** The point that is so far along each of three axes. */
+function placeAt(axes: readonly SolidPoint[], far: SolidPoint): SolidPoint {
+  return [0, 1, 2].map((i) => far[0] * axes[0][i] + far[1] * axes[1][i] + far[2] * axes[2][i]) as unknown as SolidPoint;
+}

@@ -36,8 +36,8 @@ export interface SolidPicture {
   readonly beds: readonly BedPlace[];
   /** Overlaps and where their plane lies. */
   readonly clashes: { readonly pose: Pose; readonly parts: readonly ShownClash[] } | null;
-  /** The room that the view is fitted to, so that it does not jump while parts move. */
-  readonly room: SolidBox;
+  /** Points that the view is fitted to; they stay where they are while parts move, so that it does not jump. */
+  readonly room: readonly SolidPoint[];
 }
 
 /** A printer's bed: where it begins, and its width and depth. */
@@ -47,11 +47,8 @@ export interface BedPlace {
   readonly size: readonly [number, number];
 }
 
-/** A box along the axes, millimetres. */
-export interface SolidBox {
-  readonly least: readonly [number, number, number];
-  readonly most: readonly [number, number, number];
-}
+/** x, y, z in millimetres. */
+export type SolidPoint = readonly [number, number, number];
 
 /** Colours of a scene by their role, CSS colours. */
 export interface SolidColours {
@@ -62,6 +59,19 @@ export interface SolidColours {
   readonly clash: string;
   readonly clashGround: string;
   readonly clashEdge: string;
+}
+
+/** The corners of a box that begins at 0, 0, 0, as a pose has them. */
+export function boxCorners(pose: Pose, size: SolidPoint): SolidPoint[] {
+  const sides = [0, 1] as const;
+  return sides.flatMap((i) =>
+    sides.flatMap((j) => sides.map((k) => posed(pose, [i * size[0], j * size[1], k * size[2]]))),
+  );
+}
+
+function posed(pose: Pose, [x, y, z]: SolidPoint): SolidPoint {
+  const along = (i: number) => pose[i] * x + pose[4 + i] * y + pose[8 + i] * z + pose[12 + i];
+  return [along(0), along(1), along(2)];
 }
 
 /** The pose of a solid that is only moved. */

@@ -24,6 +24,7 @@ import { ClashSigns } from './clash-signs.ts';
 import { fitEye, LENS_DEGREES } from './fit-eye.ts';
 import type { ShownSolid, SolidColours, SolidMesh, SolidPicture } from './solid-picture.ts';
 import type { TurnedView } from './turned-view.ts';
+import { withoutLetters } from './without-letters.ts';
 
 /** Faces that meet at more than this are seen to meet in an edge, degrees; chords of an arc meet at less. */
 const EDGE_DEGREES = 28;
@@ -33,6 +34,9 @@ const HEAVY = 3;
 const FAINT = 0.35;
 /** At most so many pixels of the screen a CSS pixel. */
 const MOST_DENSE = 2;
+
+/** Which of the two ends along each axis. */
+const CORNERS = [0, 1, 2, 3, 4, 5, 6, 7].map((n) => [n & 1, n & 2, n & 4] as const);
 
 interface Drawn {
   readonly group: Group;
@@ -132,11 +136,16 @@ export class SolidScene {
     return hit ? hit.object.name : null;
   }
 
-  /** Where the middle of a solid's box is on the canvas as last drawn, CSS pixels; null where it is not shown. */
+  /** The middle of the upper end of a solid on the canvas as last drawn; null where it is not shown. */
   placeOf(id: string): ScreenPlace | null {
     const drawn = this.drawn.get(id);
     const box = drawn?.mesh.geometry.boundingBox;
-    return drawn && box ? this.pixelOf(box.getCenter(new Vector3()).applyMatrix4(drawn.group.matrix)) : null;
+    if (!drawn || !box) return null;
+    const { min, max } = box;
+    const corners = CORNERS.map(([x, y, z]) => new Vector3(x ? max.x : min.x, y ? max.y : min.y, z ? max.z : min.z));
+    const places = corners.map((corner) => this.pixelOf(corner.applyMatrix4(drawn.group.matrix)));
+    const xs = places.map(({ x }) => x);
+    return { x: (Math.min(...xs) + Math.max(...xs)) / 2, y: Math.min(...places.map(({ y }) => y)) };
   }
 
   /** How far a millimetre along a direction at the middle of a solid is on the screen, CSS pixels, y down. */
@@ -185,6 +194,8 @@ export class SolidScene {
     const { mesh, lines, group } = drawn;
     mesh.material.forEach((material, i) => {
       material.color.set(i === 0 ? solid.fill : solid.letterFill);
+      // The library makes another program of it.
+      if (material.transparent !== Boolean(solid.faint)) material.needsUpdate = true;
       material.transparent = Boolean(solid.faint);
       material.opacity = solid.faint ? FAINT : 1;
       material.depthWrite = !solid.faint;
@@ -232,7 +243,8 @@ export class SolidScene {
     faces.computeBoundingBox();
     faces.computeBoundingSphere();
     const sharp = new EdgesGeometry(faces, EDGE_DEGREES);
-    const edges = new LineSegmentsGeometry().fromEdgesGeometry(sharp);
+    const edges = new LineSegmentsGeometry();
+    edges.setPositions(withoutLetters(sharp.getAttribute('position').array, mesh));
     sharp.dispose();
     const made = { faces, edges };
     this.shapes.set(mesh, made);

@@ -1,54 +1,68 @@
 import { useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { CheckWeight, PrintCheck } from '../../../print3d/display-set.ts';
-import { checksHeadline, checkWords, sortedChecks, WEIGHT_WORDS } from '../../state/publish/block-words.ts';
+import { checksHeadline, type ToldChecks, toldChecks, WEIGHT_WORDS } from '../../state/publish/block-words.ts';
 import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './block-readings.module.css';
 
-/** So many checks are told before more are asked for. */
-const FIRST = 8;
+/** So many sections are told of one check before more are asked for. */
+const FIRST = 4;
 
 interface BlockChecksProps {
   readonly family: Family;
   readonly checks: readonly PrintCheck[];
 }
 
-/** What a printer makes of the set: the section, the place, what to do. */
+/** What a printer makes of the set: what was found, at which sections and where, and what to do. */
 export function BlockChecks({ family, checks }: BlockChecksProps) {
   const { settings } = useSession();
   const units = useStore(settings, (s) => s.units);
-  const [all, setAll] = useState(false);
-  const sorted = sortedChecks(checks);
-  const shown = all ? sorted : sorted.slice(0, FIRST);
+  const told = toldChecks(checks, family, units);
   return (
     <section className={readings.part} aria-labelledby="reading-checks">
       <h2 id="reading-checks" className={readings.title}>
         {checksHeadline(checks)}
       </h2>
-      <ul className={styles.checks}>
-        {shown.map((check, i) => {
-          const { about, what, cure } = checkWords(check, family, units);
-          return (
-            // biome-ignore lint/suspicious/noArrayIndexKey: checks have no name of their own, and none is kept while others go
-            <li key={`${i} ${about} ${what}`} data-weight={check.weight}>
-              <p className={styles.checkHead}>
-                <WeightMark weight={check.weight} />
-                <b>{WEIGHT_WORDS[check.weight]}</b>
-                {about && <span>{about}</span>}
-              </p>
-              <p>{what}</p>
-              {cure && <p className={readings.note}>{cure}</p>}
-            </li>
-          );
-        })}
-      </ul>
-      {sorted.length > FIRST && (
-        <button type="button" className="key" onClick={() => setAll(!all)}>
-          {all ? 'Fewer' : `All ${sorted.length}`}
-        </button>
+      {told.length > 0 && (
+        <ul className={styles.checks} aria-label="Checks before printing">
+          {told.map((check) => (
+            <ToldCheck key={`${check.weight} ${check.what}`} check={check} />
+          ))}
+        </ul>
       )}
     </section>
+  );
+}
+
+function ToldCheck({ check: { weight, what, cure, about } }: { readonly check: ToldChecks }) {
+  const [all, setAll] = useState(false);
+  const shown = all ? about : about.slice(0, FIRST);
+  return (
+    <li data-weight={weight}>
+      <p className={styles.checkHead}>
+        <WeightMark weight={weight} />
+        <b>{WEIGHT_WORDS[weight]}</b>
+      </p>
+      <p>{what}</p>
+      {about.length > 0 && (
+        <ul className={styles.about}>
+          {shown.map(({ subjects, where }) => (
+            <li key={`${subjects} ${where}`}>
+              <b>{subjects}</b>
+              {subjects && where ? ': ' : ''}
+              {where}
+            </li>
+          ))}
+        </ul>
+      )}
+      {about.length > FIRST && (
+        <button type="button" className="key" aria-expanded={all} onClick={() => setAll(!all)}>
+          {all ? 'Fewer' : `All ${about.length}`}
+        </button>
+      )}
+      {cure && <p className={readings.note}>{cure}</p>}
+    </li>
   );
 }
 

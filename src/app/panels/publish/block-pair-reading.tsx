@@ -55,10 +55,14 @@ function Standing({ pair }: { readonly pair: JudgedPair }) {
   const range = insertionRange(coupon, fit.verdict);
   const at = insertedBy(range, inserted);
   const isStill = at <= 0 || at >= range.stops;
+  const words = insertionWords(pair, range, at, frame.depth, units);
   return (
-    <p role={isStill ? 'status' : undefined} data-inserted={Math.round(at * 100) / 100}>
-      {insertionWords(pair, range, at, frame.depth, units)}
-    </p>
+    <>
+      <p data-inserted={Math.round(at * 100) / 100}>{words}</p>
+      <p role="status" className="unseen">
+        {isStill ? words : ''}
+      </p>
+    </>
   );
 }
 

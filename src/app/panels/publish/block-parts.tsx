@@ -1,4 +1,5 @@
 import type { DisplaySet } from '../../../print3d/display-set.ts';
+import { pickPart } from '../../state/publish/block-state.ts';
 import { partSize } from '../../state/publish/block-words.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './block-readings.module.css';
@@ -8,7 +9,7 @@ import { useBlockLook } from './use-block.ts';
 export function BlockParts({ set }: { readonly set: DisplaySet }) {
   const { settings } = useSession();
   const units = useStore(settings, (s) => s.units);
-  const [{ picked }, look] = useBlockLook();
+  const [{ picked, bed }, look] = useBlockLook();
   return (
     <ul className={styles.parts} aria-label="Parts of the set">
       {set.parts.map((part) => (
@@ -17,7 +18,7 @@ export function BlockParts({ set }: { readonly set: DisplaySet }) {
             type="button"
             className={styles.partRow}
             aria-pressed={part.name === picked}
-            onClick={() => look.setState({ picked: part.name === picked ? null : part.name })}
+            onClick={() => look.setState(part.name === picked ? { picked: null } : pickPart(part, bed))}
           >
             <i className={styles.swatch} data-kind={part.kind} aria-hidden="true" />
             <b>{part.name}</b>

@@ -10,12 +10,12 @@ import { useBlockLook, useBlockSetup } from './use-block.ts';
 
 const BLOCK_FIELDS: readonly NumberFieldOf[] = [
   { setting: 'blockDepth', label: 'Depth of the block' },
-  { setting: 'wall', label: 'Wall', hint: 'The least that stands between two openings.' },
+  { setting: 'wall', label: 'Wall', hint: 'Least between openings.' },
 ];
 
 const PRINTER_FIELDS: readonly NumberFieldOf[] = [
-  { setting: 'gap', label: 'Fitting gap', hint: 'Taken off each coupon all round, so that it slides.' },
-  { setting: 'nozzle', label: 'Nozzle', hint: 'Nothing thinner than its line can be printed.' },
+  { setting: 'gap', label: 'Fitting gap', hint: 'Off each coupon, all round.' },
+  { setting: 'nozzle', label: 'Nozzle', hint: 'Width of its line.' },
 ];
 
 const TIPS = [

@@ -2,7 +2,7 @@ import type { Collision, Placement } from '../../../fit/fit.ts';
 import type { Point } from '../../../geom/point.ts';
 import type { CouponFrame, DisplaySet, OpeningFrame, Place } from '../../../print3d/display-set.ts';
 import { type Pose, poseCoupon } from '../../../print3d/pose-coupon.ts';
-import { movedBy, type ShownClash, type SolidBox, type SolidPicture } from '../../canvas/solid/solid-picture.ts';
+import { boxCorners, movedBy, type ShownClash, type SolidPicture } from '../../canvas/solid/solid-picture.ts';
 
 /** What is seen while a coupon is tried in an opening of the block. */
 export interface TriedNow {
@@ -39,23 +39,22 @@ const BLOCK = 'block';
 export function tryPicture({ parts, scale }: DisplaySet, now: TriedNow): SolidPicture {
   const { coupon, frame, placement, inserted, collisions, through } = now;
   const [block, blade] = [parts[frame.part], parts[coupon.part]];
-  const pose = product(STANDING, poseCoupon(coupon, frame, placement, scale, inserted));
+  const poseAt = (at: number) => product(STANDING, poseCoupon(coupon, frame, placement, scale, at));
   return {
     solids: [
       {
         ...{ id: BLOCK, mesh: block, pose: STANDING, fill: block.colour, letterFill: block.letterColour },
         faint: through,
       },
-      { id: COUPON, mesh: blade, pose, fill: blade.colour, letterFill: blade.letterColour },
+      { id: COUPON, mesh: blade, pose: poseAt(inserted), fill: blade.colour, letterFill: blade.letterColour },
     ],
     beds: [],
     clashes: collisions.length === 0 ? null : clashesAt(frame, collisions, scale),
-    room: roomOf(
-      block.size,
-      now,
-      product(STANDING, poseCoupon(coupon, frame, placement, scale, now.waits)),
-      blade.size,
-    ),
+    // The block and the coupon where it waits and where it ends, so that the picture stands still while it moves.
+    room: [
+      ...boxCorners(STANDING, block.size),
+      ...[now.waits, coupon.bladeLength].flatMap((at) => boxCorners(poseAt(at), blade.size)),
+    ],
   };
 }
 
@@ -66,25 +65,6 @@ function clashesAt({ at }: OpeningFrame, collisions: readonly Collision[], scale
     region.map(({ outer, holes }) => ({ outer: printed(outer), holes: holes.map(printed) })),
   );
   return { pose: product(STANDING, movedBy([at[0], at[1], at[2] + 0.05])), parts };
-}
-
-/** The block and all of the coupon's way, so that the picture stands still while it moves. */
-function roomOf(size: Place, { coupon, frame }: TriedNow, waiting: Pose, blade: Place): SolidBox {
-  const behind = Math.max(size[2], coupon.bladeLength) - frame.at[2];
-  const corners = [
-    [0, -size[2], 0],
-    [size[0], behind, size[1]],
-    ...[0, 1].flatMap((x) =>
-      [0, 1].flatMap((y) => [0, 1].map((z) => applied(waiting, [x * blade[0], y * blade[1], z * blade[2]]))),
-    ),
-  ];
-  const end = (pick: (...values: number[]) => number) =>
-    [0, 1, 2].map((i) => pick(...corners.map((corner) => corner[i]))) as unknown as Place;
-  return { least: end(Math.min), most: end(Math.max) };
-}
-
-function applied(pose: Pose, [x, y, z]: Place): number[] {
-  return [0, 1, 2].map((i) => pose[i] * x + pose[4 + i] * y + pose[8 + i] * z + pose[12 + i]);
 }
 
 /** One motion after another: first `second`, then `first`. */

@@ -13,6 +13,8 @@ export interface BlockLook {
   readonly columns: number | null;
   /** Name of the part that is pointed out. */
   readonly picked: string | null;
+  /** The bed that is looked at, from 0; null: all. */
+  readonly bed: number | null;
   /** How far the tip of the coupon is past the front of the block, millimetres as printed; null: it waits before it. */
   readonly inserted: number | null;
   /** Whether the block is seen through. */
@@ -27,6 +29,7 @@ const NOTHING: BlockLook = {
   blanks: null,
   columns: null,
   picked: null,
+  bed: null,
   inserted: null,
   through: false,
   said: '',
@@ -36,3 +39,11 @@ const NOTHING: BlockLook = {
 export const blockLookOf = makeSheetLook(NOTHING, {
   without: (look) => (look.inserted === null && look.said === '' ? null : { inserted: null, said: '' }),
 });
+
+/** The look with a part pointed out; a bed that it does not lie on gives way to its own. */
+export function pickPart(
+  { name, bed }: { readonly name: string; readonly bed: number },
+  only: number | null,
+): Pick<BlockLook, 'picked' | 'bed'> {
+  return { picked: name, bed: only === null ? null : bed };
+}

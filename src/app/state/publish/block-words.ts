@@ -40,7 +40,7 @@ export const WEIGHT_WORDS: Readonly<Record<CheckWeight, string>> = {
 const ORDER: readonly CheckWeight[] = ['fault', 'caution', 'note'];
 
 /** The checks, what matters most first, else in their order. */
-export function sortedChecks(checks: readonly PrintCheck[]): readonly PrintCheck[] {
+function sortedChecks(checks: readonly PrintCheck[]): readonly PrintCheck[] {
   return ORDER.flatMap((weight) => checks.filter((check) => check.weight === weight));
 }
 
@@ -52,19 +52,43 @@ export function checksHeadline(checks: readonly PrintCheck[]): string {
   return told.length > 1 ? `${told.slice(0, -1).join(', ')} and ${told.at(-1)}` : told[0];
 }
 
-/** A check in sentences: what it is about, what is wrong where, and what to do. */
-export function checkWords(
-  { subjects, what, where, size, limit, cure }: PrintCheck,
-  family: Family,
-  units: Units,
-): { readonly about: string; readonly what: string; readonly cure: string } {
+/** Checks that say the same of several sections, told once. */
+export interface ToldChecks {
+  readonly weight: CheckWeight;
+  /** A sentence. */
+  readonly what: string;
+  /** A sentence; empty where nothing needs to be done. */
+  readonly cure: string;
+  /** The sections, each with its place and size in words; those are empty where there are none. */
+  readonly about: readonly { readonly subjects: string; readonly where: string }[];
+}
+
+/**
+ * The checks in sentences, what matters most first; what is the same for several sections is said once.
+ *
+ * @check tests/unit/app/block-words.test.ts
+ */
+export function toldChecks(checks: readonly PrintCheck[], family: Family, units: Units): ToldChecks[] {
+  const groups = new Map<string, PrintCheck[]>();
+  for (const check of sortedChecks(checks)) {
+    const key = `${check.weight} ${check.what} ${check.cure}`;
+    groups.set(key, [...(groups.get(key) ?? []), check]);
+  }
+  return [...groups.values()].map((group) => {
+    const [{ weight, what, cure }] = group;
+    const about = group
+      .map((check) => aboutOf(check, family, units))
+      .filter(({ subjects, where }) => subjects || where);
+    return { weight, what: sentence(what), cure: sentence(cure), about };
+  });
+}
+
+function aboutOf({ subjects, where, size, limit }: PrintCheck, family: Family, units: Units) {
   const nameOf = (id: string) => family.profiles.find((profile) => profile.id === id)?.name ?? id;
-  const place = where ? `, ${sideWords(where.side)} at ${bandText(where.from, where.to, units)}` : '';
-  const sizes =
-    size === null
-      ? ''
-      : ` (${printedText(size, units)}${limit === null ? '' : ` against ${printedText(limit, units)}`} as printed)`;
-  return { about: subjects.map(nameOf).join(' in '), what: sentence(`${what}${place}${sizes}`), cure: sentence(cure) };
+  const place = where ? `${sideWords(where.side)} at ${bandText(where.from, where.to, units)}` : '';
+  const against = limit === null ? '' : ` against ${printedText(limit, units)}`;
+  const sizes = size === null ? '' : `${printedText(size, units)}${against} as printed`;
+  return { subjects: subjects.map(nameOf).join(' in '), where: [place, sizes].filter(Boolean).join(', ') };
 }
 
 function sideWords(side: 'left' | 'right' | 'bottom' | 'top'): string {

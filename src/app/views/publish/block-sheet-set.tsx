@@ -5,6 +5,8 @@ import type { SolidScene } from '../../canvas/solid/solid-scene.ts';
 import { BlockParts } from '../../panels/publish/block-parts.tsx';
 import { setPicture } from '../../panels/publish/block-set-picture.ts';
 import { useBlockLook } from '../../panels/publish/use-block.ts';
+import { pickPart } from '../../state/publish/block-state.ts';
+import { FootKey } from '../foot-key.tsx';
 import styles from './block-sheet.module.css';
 import type { StillOf } from './block-sheet.tsx';
 import { NoSolids } from './block-sheet-no-solids.tsx';
@@ -28,8 +30,9 @@ export function SetStage({ set, ...rest }: StageProps) {
 }
 
 function ShownSet({ set, scene, stillOf }: StageProps & { readonly set: DisplaySet }) {
-  const [{ picked }, look] = useBlockLook();
-  const picture = useMemo(() => setPicture(set, picked), [set, picked]);
+  const [{ picked, bed }, look] = useBlockLook();
+  const only = bed !== null && bed < set.beds && set.beds > 1 ? bed : null;
+  const picture = useMemo(() => setPicture(set, picked, only), [set, picked, only]);
   const [view, setView] = useTurnedView('set');
   useEffect(() => {
     stillOf.current = (from, width, height) => from.still(picture, view, width, height);
@@ -37,7 +40,7 @@ function ShownSet({ set, scene, stillOf }: StageProps & { readonly set: DisplayS
   const walk = (steps: number) => {
     const at = set.parts.findIndex(({ name }) => name === picked);
     const next = set.parts[(Math.max(at, steps > 0 ? -1 : 0) + steps + set.parts.length) % set.parts.length];
-    look.setState({ picked: next?.name ?? null });
+    if (next) look.setState(pickPart(next, only));
     return true;
   };
   const onKey = (key: string) => {
@@ -47,7 +50,7 @@ function ShownSet({ set, scene, stillOf }: StageProps & { readonly set: DisplayS
     look.setState({ picked: null });
     return true;
   };
-  const isThere = set.parts.some(({ name }) => name === picked);
+  const isThere = set.parts.some((part) => part.name === picked && (only === null || part.bed === only));
   return (
     <BlockStage
       picture={picture}
@@ -62,7 +65,31 @@ function ShownSet({ set, scene, stillOf }: StageProps & { readonly set: DisplayS
         </NoSolids>
       }
     >
-      <p className={styles.hint}>Drag to turn, with Shift to move; click a part to name it, N for the next.</p>
+      {set.beds > 1 && <BedKeys beds={set.beds} only={only} />}
+      <p className={styles.hint}>Drag to turn, with Shift to move; click a part to name it.</p>
     </BlockStage>
+  );
+}
+
+/** Which bed is looked at. */
+function BedKeys({ beds, only }: { readonly beds: number; readonly only: number | null }) {
+  const [, look] = useBlockLook();
+  return (
+    <fieldset className="key-row bare" aria-label="Bed that is looked at">
+      <FootKey title="All beds side by side" pressed={only === null} press={() => look.setState({ bed: null })}>
+        All beds
+      </FootKey>
+      {[...Array(beds).keys()].map((n) => (
+        <FootKey
+          key={n}
+          title={`Bed ${n + 1} alone`}
+          name={`Bed ${n + 1}`}
+          pressed={only === n}
+          press={() => look.setState({ bed: n })}
+        >
+          {n + 1}
+        </FootKey>
+      ))}
+    </fieldset>
   );
 }

@@ -13,6 +13,8 @@ interface BlockStageProps {
   readonly picture: SolidPicture;
   /** What is seen, for those who cannot see it. */
   readonly label: string;
+  /** What happens, over the picture; empty for nothing. */
+  readonly caption?: string;
   /** A name that stands at a solid; null for none. */
   readonly plate: { readonly id: string; readonly words: string } | null;
   readonly scene: RefObject<SolidScene | null>;
@@ -32,7 +34,7 @@ interface BlockStageProps {
 
 /** The picture of solids with its keys: pointer and keyboard turn, move and enlarge it. */
 export function BlockStage(props: BlockStageProps) {
-  const { picture, label, plate, scene, view, setView, onPick, hold, onKey, instead, children } = props;
+  const { picture, label, caption = '', plate, scene, view, setView, onPick, hold, onKey, instead, children } = props;
   const [frame, size] = useSize<HTMLDivElement>();
   const colours = useSolidColours();
   const [trouble, setTrouble] = useState<SolidTrouble>('none');
@@ -83,6 +85,11 @@ export function BlockStage(props: BlockStageProps) {
           </p>
         )}
       </div>
+      {caption && (
+        <p className={styles.caption} aria-hidden="true">
+          {caption}
+        </p>
+      )}
       <div className={styles.foot}>
         {children}
         <ViewKeys view={view} setView={setView} />

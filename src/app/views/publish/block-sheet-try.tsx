@@ -61,6 +61,7 @@ function TriedPair({ family, set, pair, coupon, frame, scene, stillOf }: TriedPa
     <BlockStage
       picture={picture}
       label={`${words} Space slides it, I in and O out by steps`}
+      caption={words}
       plate={null}
       {...{ scene, view, setView, onKey, hold }}
       onPick={() => {}}
@@ -71,7 +72,6 @@ function TriedPair({ family, set, pair, coupon, frame, scene, stillOf }: TriedPa
       }
     >
       <label className={styles.slide}>
-        <span>In</span>
         <input
           type="range"
           min={range.waits}
