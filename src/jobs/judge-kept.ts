@@ -1,6 +1,7 @@
 import type { EntryMatrix } from '../family/entry-matrix.ts';
 import { entrantsOf, type Family, openingsOf } from '../family/family.ts';
 import { FitCache, isMeasured } from '../family/fit-cache.ts';
+import type { KnownFits } from '../family/known-fits.ts';
 import { orRefuse } from '../family/pair-refused.ts';
 import { plainConditions } from '../fit/conditions.ts';
 import type { Fit } from '../fit/fit.ts';
@@ -14,13 +15,18 @@ const kept = new FitCache();
 /**
  * The whole matrix of a family, new and upright, judging only those pairs which this thread has not judged before.
  *
+ * @param known what is known of the family elsewhere, new and upright; taken as it is.
  * @yields how many pairs are done, of how many.
  * @throws PairRefused where a pair cannot be judged.
  * @check tests/unit/jobs/publish-sheets.test.ts
  */
-export function* judgeKept(family: Family): Generator<{ done: number; total: number }, EntryMatrix, void> {
+export function* judgeKept(
+  family: Family,
+  known?: KnownFits,
+): Generator<{ done: number; total: number }, EntryMatrix, void> {
   const openings = openingsOf(family);
   const entrants = entrantsOf(family);
+  if (known) keepKnown(family, known);
   const judge = judging(family);
   const fits: Fit[][] = [];
   for (const entrant of entrants) {
@@ -32,6 +38,17 @@ export function* judgeKept(family: Family): Generator<{ done: number; total: num
     fits.push(row);
   }
   return { openings: openings.map(({ id }) => id), profiles: entrants.map(({ id }) => id), fits };
+}
+
+/** Keeps what is known elsewhere, by the outlines that it is about. */
+function keepKnown({ profiles, runningClearance }: Family, known: KnownFits): void {
+  const conditions = plainConditions(runningClearance);
+  const rings = new Map(profiles.map(({ id, ring }) => [id, ring]));
+  for (const [i, row] of known.fits.entries())
+    for (const [k, fit] of row.entries()) {
+      const [entrant, opening] = [rings.get(known.profiles[i]), rings.get(known.openings[k])];
+      if (fit && isMeasured(fit) && entrant && opening) kept.set(opening, entrant, conditions, fit);
+    }
 }
 
 function judging({ runningClearance }: Family): (entrant: Profile, opening: Profile) => Fit {

@@ -1,5 +1,6 @@
 import type { EntryMatrix } from '../family/entry-matrix.ts';
 import { type Family, openingsOf } from '../family/family.ts';
+import type { KnownFits } from '../family/known-fits.ts';
 import { PairRefused } from '../family/pair-refused.ts';
 import { writeMatrix } from '../interchange/csv/write-matrix.ts';
 import { writeSlides } from '../interchange/html/write-slides.ts';
@@ -26,6 +27,10 @@ export interface PublishInput {
   readonly sheet: SheetOrder;
   /** `html`: slides only; `csv`: the matrix only. */
   readonly as: 'pages' | 'svg' | 'pdf' | 'html' | 'csv';
+  /** Fits of the family, new and upright, that are known already: they are not judged again. */
+  readonly known?: KnownFits;
+  /** Pages that were laid out for this very order before: they are written as they are. */
+  readonly laidOut?: readonly Page[];
 }
 
 /** What came out, in the form that was asked for. */
@@ -53,21 +58,19 @@ const LANGUAGE = 'en-GB';
  *
  * @check tests/unit/jobs/publish-sheets.test.ts
  */
-export const publishSheets: Job<PublishInput, Published> = async ({ family, sheet, as }, context) => {
+export const publishSheets: Job<PublishInput, Published> = async (input, context) => {
+  const { family, sheet, as } = input;
   const fault = orderFault(family, sheet);
   if (fault !== null) throw new JobRefused(fault);
-  const fits = await judge(family, context);
+  if (as === 'csv') return writeCsv(input, context);
   const typeface = await loadTypeface();
   await breathe(context);
-  const ground = sheetGround(family, fits, typeface);
-  const passages = sheet.sheet === 'slides' ? await findPassages(ground, sheet, context) : undefined;
-  const laidOut = layOutSheet(passages ? { ...ground, passages } : ground, sheet);
-  const pages = laidOut.map((page) => boxMissing(page, typeface.setLine));
-  const told = { pageCount: pages.length, missingLetters: missingIn(laidOut, typeface) };
+  const { pages, missingLetters } = input.laidOut
+    ? { pages: input.laidOut, missingLetters: [] }
+    : await layOut(input, typeface, context);
+  const told = { pageCount: pages.length, missingLetters };
   await breathe(context);
   if (as === 'pages') return { pages, ...told };
-  if (as === 'csv')
-    return { csv: writeMatrix(family, shownFits(family, fits, sheet), { units: sheet.units }), ...told };
   if (as === 'html') {
     const writing = { title: sheetTitle(family, sheet), language: LANGUAGE, palette: sheet.palette, typeface };
     return { html: writeSlides(pages, writing), ...told };
@@ -75,6 +78,25 @@ export const publishSheets: Job<PublishInput, Published> = async ({ family, shee
   if (as === 'svg') return { svg: await writeEach(pages, family, sheet, typeface, context), ...told };
   return { pdf: await writePdf(pages, family, sheet, typeface, context), ...told };
 };
+
+/** The pages of a sheet, boxes in place of letters that the typeface has not, and those letters. */
+async function layOut(
+  { family, sheet, known }: PublishInput,
+  typeface: Typeface,
+  context: JobContext,
+): Promise<Required<Pick<Published, 'pages' | 'missingLetters'>>> {
+  const ground = sheetGround(family, await judge(family, known, context), typeface);
+  const passages = sheet.sheet === 'slides' ? await findPassages(ground, sheet, context) : undefined;
+  const laidOut = layOutSheet(passages ? { ...ground, passages } : ground, sheet);
+  const pages = laidOut.map((page) => boxMissing(page, typeface.setLine));
+  return { pages, missingLetters: missingIn(laidOut, typeface) };
+}
+
+/** The matrix as a table; it has no pages. */
+async function writeCsv({ family, sheet, known }: PublishInput, context: JobContext): Promise<Published> {
+  const fits = shownFits(family, await judge(family, known, context), sheet);
+  return { csv: writeMatrix(family, fits, { units: sheet.units }), pageCount: 0, missingLetters: [] };
+}
 
 /** The matrix with the rows that the sheet shows. */
 function shownFits(family: Family, matrix: EntryMatrix, sheet: SheetOrder): EntryMatrix {
@@ -110,9 +132,9 @@ async function findPassages(
   return found;
 }
 
-async function judge(family: Family, context: JobContext): Promise<EntryMatrix> {
+async function judge(family: Family, known: KnownFits | undefined, context: JobContext): Promise<EntryMatrix> {
   try {
-    return await runInSlices(judgeKept(family), context);
+    return await runInSlices(judgeKept(family, known), context);
   } catch (error) {
     if (error instanceof PairRefused) throw new JobRefused(error.message);
     throw error;
