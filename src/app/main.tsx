@@ -81,6 +81,8 @@ const doors: Doors = {
         onProgress,
         alone: true,
       }),
+    tableTools: (question, onProgress) => startJob('tableTools', question, { onProgress, alone: true }),
+    coverOpenings: (question) => startJob('coverOpenings', question, { alone: true }),
   },
   capacity: {
     countCapacity: (input, onProgress) => startJob('countCapacity', input, { onProgress, alone: true }),
@@ -88,10 +90,7 @@ const doors: Doors = {
   block: blockDoors({
     buildDisplaySet: (order, onProgress) => startJob('buildDisplaySet', order, { onProgress, alone: true }),
   }),
-  publish: publishDoors({
-    publishSheets: (input, onProgress) => startJob('publishSheets', input, { onProgress }),
-    fitFamily: (family, onProgress) => startJob('fitFamily', { family }, { onProgress }),
-  }),
+  publish: publishDoors((input, onProgress) => startJob('publishSheets', input, { onProgress, alone: true })),
   judgeNow,
   toleranceNow,
   innerFitNow,

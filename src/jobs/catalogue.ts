@@ -3,6 +3,7 @@ import { buildDisplaySet } from './build-display-set.ts';
 import { checkFamilyClaims } from './check-family-claims.ts';
 import { countCapacity } from './count-capacity.ts';
 import { countConceptsJob } from './count-concepts.ts';
+import { coverOpenings } from './cover-openings.ts';
 import { describeFamily } from './describe-family.ts';
 import { describeTiers } from './describe-tiers.ts';
 import { drawParts } from './draw-parts.ts';
@@ -25,6 +26,7 @@ import { millPassage } from './mill-passage.ts';
 import { publishSheets } from './publish-sheets.ts';
 import { readDrawing } from './read-drawing.ts';
 import { solvePlan } from './solve-plan.ts';
+import { tableTools } from './table-tools.ts';
 import { tracePictureJob } from './trace-picture.ts';
 import { verifyFamily } from './verify-family.ts';
 
@@ -34,6 +36,8 @@ export const catalogue = {
   verifyFamily,
   growFamily,
   gaugeFamily,
+  tableTools,
+  coverOpenings,
   guardFamily,
   identifyOutline,
   judgePairs,

@@ -21,7 +21,9 @@ import { blockedWords, fitSentence, partName } from '../../../src/fit/fit-senten
 import { judgeEntry, judgeFit } from '../../../src/fit/judge-fit.ts';
 import { prepareBlank } from '../../../src/fit/prepare-blank.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
+import type { ToolCover } from '../../../src/gauge/cover-tools.ts';
 import type { ThicknessCurve } from '../../../src/gauge/thickness-curve.ts';
+import type { ToolTable } from '../../../src/gauge/tool-table.ts';
 import type { Identification, Question } from '../../../src/identify/identify.ts';
 import { addSection } from '../../../src/interchange/json/add-section.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
@@ -33,6 +35,7 @@ import { readFamily } from '../../../src/interchange/json/read.ts';
 import { replaceOutline } from '../../../src/interchange/json/replace-outline.ts';
 import { takePlan } from '../../../src/interchange/json/take-plan.ts';
 import { writeFamily } from '../../../src/interchange/json/write.ts';
+import type { CoverQuestion } from '../../../src/jobs/cover-openings.ts';
 import type { ExaminedBlade } from '../../../src/jobs/examine-blades.ts';
 import type { GaugeQuestion } from '../../../src/jobs/gauge-family.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
@@ -44,6 +47,7 @@ import { type PackedOutline, unpackOutline } from '../../../src/jobs/packed-outl
 import type { Published, PublishInput } from '../../../src/jobs/publish-sheets.ts';
 import type { DrawingInput, LoopsRead } from '../../../src/jobs/read-drawing.ts';
 import type { SolveInput } from '../../../src/jobs/solve-plan.ts';
+import type { ToolsQuestion } from '../../../src/jobs/table-tools.ts';
 import type { TraceInput } from '../../../src/jobs/trace-picture.ts';
 import type { PassageInput } from '../../../src/passage/find-passage.ts';
 import type { MillPassageInput } from '../../../src/passage/mill-passage.ts';
@@ -121,13 +125,14 @@ export function fakeDoors() {
   const strengths = holder<readonly StrengthQuestion[], ExaminedBlade, number>();
   const growths = holder<GrowInput, never, GrowReport>();
   const gaugings = holder<GaugeQuestion, ThicknessCurve, GaugedCurves>();
+  const toolTablings = holder<ToolsQuestion, never, ToolTable>();
+  const coverings = holder<CoverQuestion, never, ToolCover>();
   const capacities = holder<CapacityInput, never, Capacity>();
   const solvings = holder<SolveInput, WardPlan, WardPlan>();
   const nearings = holder<SolveInput, never, NearestPlan[]>();
   const planDrawings = holder<DrawPlanInput, never, DrawnPlan>();
   const sheets = holder<PublishInput, never, Published>();
   const displays = holder<BlockOrder, never, DisplaySet>();
-  const matrices = holder<Family, never, EntryMatrix>();
   const held = heldPace();
   const doors: Doors = {
     readFamily,
@@ -159,15 +164,16 @@ export function fakeDoors() {
     },
     strength: { examineBlades: (questions, onPart) => strengths.start(questions, onPart) },
     grow: { growFamily: (input, onProgress) => growths.start(input, () => onProgress(1, 2)) },
-    gauge: { gaugeFamily: (question, onCurve) => gaugings.start(question, onCurve) },
+    gauge: {
+      gaugeFamily: (question, onCurve) => gaugings.start(question, onCurve),
+      tableTools: (question, onProgress) => toolTablings.start(question, () => onProgress(1, 2)),
+      coverOpenings: (question) => coverings.start(question, () => {}),
+    },
     capacity: { countCapacity: (input, onProgress) => capacities.start(input, () => onProgress(1, 2)) },
     block: blockDoors({
       buildDisplaySet: (order, onProgress) => displays.start(order, () => onProgress(1, 2)),
     }),
-    publish: publishDoors({
-      publishSheets: (input, onProgress) => sheets.start(input, () => onProgress(1, 2)),
-      fitFamily: (family, onProgress) => matrices.start(family, () => onProgress(1, 2)),
-    }),
+    publish: publishDoors((input, onProgress) => sheets.start(input, () => onProgress(1, 2))),
     judgeNow,
     toleranceNow,
     bandShapes,
@@ -205,9 +211,10 @@ export function fakeDoors() {
     strengths: strengths.jobs,
     growths: growths.jobs,
     gaugings: gaugings.jobs,
+    toolTablings: toolTablings.jobs,
+    coverings: coverings.jobs,
     capacities: capacities.jobs,
     sheets: sheets.jobs,
-    matrices: matrices.jobs,
     displays: displays.jobs,
     ...held,
   };

@@ -1,4 +1,4 @@
-import { spareText, stripHeightText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
+import { spareText, stripHeightText, thicknessFigure, thicknessText } from '../../state/gauge/gauge-lengths.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { fromTightAt, type ShownCurves } from '../../state/gauge/shown-gauge.ts';
 import readings from '../readings.module.css';
@@ -41,7 +41,7 @@ export function AtHeightList({ gauge, pickedId }: AtHeightListProps) {
             >
               {thickness !== null && <VerdictMark verdict={most >= thickness ? 'enters' : 'blocked'} size={18} />}
               <span className={readings.grow}>{shortName(opening)}</span>
-              <span className={styles.figure}>{most > 0 ? thicknessText(most, units) : 'none so tall'}</span>
+              <span className={styles.figure}>{most > 0 ? thicknessFigure(most, units) : 'none so tall'}</span>
               {thickness !== null && most > 0 && (
                 <span className={styles.spare}>
                   <span className="unseen">{most >= thickness ? 'enters, spare ' : 'blocked, '}</span>

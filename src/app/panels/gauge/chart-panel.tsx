@@ -6,19 +6,24 @@ import { type Plot, placeOf } from '../../state/gauge/curve-path.ts';
 import { HEIGHT_MEASURES, spareText, stripHeightText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { holdTool } from '../../state/gauge/strip-in-hand.ts';
-import { type ToolDot, toolDots } from '../../state/gauge/tool-dots.ts';
+import type { ShownTool } from '../../state/gauge/tool-rows.ts';
+import type { Units } from '../../state/length-text.ts';
 import { useSize } from '../use-size.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { type ChartTargets, useChartHands } from './chart-hands.ts';
 import styles from './chart-panel.module.css';
 import { COURSE, type CoursePiece, type DrawnCurve, type DrawnDot, ThicknessChart } from './thickness-chart.tsx';
 import type { ShownGauge } from './use-gauge.ts';
+import { useShownTools } from './use-tools.ts';
 
 /** Room for numbers and names round the plot, pixels. */
 const LEFT = 52;
 const TOP = 40;
 const RIGHT = 18;
 const BOTTOM = COURSE + 54;
+
+/** From this width on a dot also tells how many keyways it enters, pixels. */
+const WIDE = 520;
 
 /** Least sizes of the plot, pixels. */
 const LEAST_WIDTH = 180;
@@ -88,7 +93,7 @@ function Chart({ family, gauge, width, height }: ChartProps) {
     onPickTool: (id) => holdTool(session, family, id),
     onPoint: (pointed) => store.setState({ pointed }),
   });
-  const dots = useMemo(() => toolDots(family, gauge), [family, gauge]);
+  const tools = useShownTools(family, false);
   const entrantId = useStore(selection, (s) => s.entrantId);
   const { most } = gauge;
   return (
@@ -113,7 +118,7 @@ function Chart({ family, gauge, width, height }: ChartProps) {
         curves={curves}
         limit={gauge.limit?.knots ?? []}
         course={courseOf(gauge)}
-        dots={dotsOf(dots, entrantId, units)}
+        dots={dotsOf(tools, entrantId, width > WIDE, units)}
         hair={{ height: gauge.height, text: stripHeightText(gauge.height, units) }}
         most={most === null ? null : { thickness: most, text: thicknessText(most, units) }}
         thickness={
@@ -188,21 +193,19 @@ function courseOf({ limit, openings }: ShownGauge): CoursePiece[] {
   });
 }
 
-function dotsOf(dots: readonly ToolDot[], pickedId: string | null, units: 'mm' | 'in'): DrawnDot[] {
-  return dots.map(({ tool, height, thickness, verdict, spare, enters, of }) => ({
-    id: tool.id,
-    height,
-    thickness,
-    verdict,
-    picked: tool.id === pickedId,
-    lines: [
-      tool.name,
-      spare === null ? `shaped, enters ${enters} of ${of}` : `${spareText(spare, units)}, enters ${enters} of ${of}`,
-    ],
-  }));
+function dotsOf(tools: readonly ShownTool[], pickedId: string | null, wide: boolean, units: Units): DrawnDot[] {
+  return tools.map(({ tool, size, straight, verdict, spare, enters, cells }) => {
+    const room = straight ? spareWords(spare, units) : 'shaped';
+    const count = wide && cells.length > 0 ? `, enters ${enters} of ${cells.length}` : '';
+    return { id: tool.id, ...size, verdict, picked: tool.id === pickedId, lines: [tool.name, `${room}${count}`] };
+  });
 }
 
-function valueText(gauge: ShownGauge, units: 'mm' | 'in'): string {
+function spareWords(spare: number | null, units: Units): string {
+  return spare === null ? '…' : spareText(spare, units);
+}
+
+function valueText(gauge: ShownGauge, units: Units): string {
   const { height, most, picked, curves } = gauge;
   const parts = [`${stripHeightText(height, units)} tall`];
   if (most !== null) parts.push(`${thicknessText(most, units)} enters all`);

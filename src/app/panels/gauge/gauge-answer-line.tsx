@@ -1,7 +1,8 @@
 import { type CSSProperties, useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { gaugeAnswer } from '../../../gauge/gauge-answer.ts';
-import { answerWords, shortName, waitingWords } from '../../state/gauge/gauge-words.ts';
+import { gaugeSentence } from '../../../gauge/gauge-sentence.ts';
+import { keywayName, sentenceLengths, waitingWords } from '../../state/gauge/gauge-words.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './gauge-answer.module.css';
 import type { ShownGauge } from './use-gauge.ts';
@@ -15,10 +16,10 @@ export function GaugeAnswerLine({ family, gauge }: { family: Family; gauge: Show
     const outlineOf = (id: string) => openings.find((one) => one.id === id)?.ring ?? [];
     const nameOf = (id: string) => {
       const opening = openings.find((one) => one.id === id);
-      return opening ? shortName(opening) : id;
+      return opening ? keywayName(opening) : id;
     };
     const answer = gaugeAnswer([...curves.values()], outlineOf, height, thickness ?? undefined);
-    return answerWords(answer, nameOf, units);
+    return gaugeSentence(answer, { nameOf, ...sentenceLengths(units) });
   }, [complete, curves, openings, height, thickness, units]);
   return (
     <header className={styles.head} data-gauge-answer={family.name}>

@@ -1,4 +1,4 @@
-import { useId, useState } from 'react';
+import { type ReactNode, useId, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { HEIGHT_MEASURES, THICKNESS_MEASURES } from '../../state/gauge/gauge-lengths.ts';
 import { MOST_TILT_DEG, usualTilt } from '../../state/gauge/strip-in-hand.ts';
@@ -9,21 +9,31 @@ import styles from './gauge-bar.module.css';
 import { GaugeLengthField } from './gauge-length-field.tsx';
 import { useStripHeight } from './use-gauge.ts';
 
+interface GaugeBarProps {
+  readonly family: Family;
+  readonly withHeight?: boolean;
+  readonly withThickness: boolean;
+  /** What else is asked on the sheet. */
+  readonly children?: ReactNode;
+}
+
 /** What is asked: the height of the strip, a thickness, and how far it may tilt. */
-export function GaugeBar({ family, withThickness }: { family: Family; withThickness: boolean }) {
+export function GaugeBar({ family, withHeight = true, withThickness, children }: GaugeBarProps) {
   const { gauge, settings } = useSession();
   const units = useStore(settings, (s) => s.units);
   const thickness = useStore(gauge, (s) => s.thickness);
   const height = useStripHeight(family);
   return (
     <div className={styles.bar}>
-      <GaugeLengthField
-        label="Strip, height"
-        nm={height}
-        measure={HEIGHT_MEASURES[units]}
-        mayBeEmpty={false}
-        onTake={(nm) => gauge.setState({ height: nm })}
-      />
+      {withHeight && (
+        <GaugeLengthField
+          label="Strip, height"
+          nm={height}
+          measure={HEIGHT_MEASURES[units]}
+          mayBeEmpty={false}
+          onTake={(nm) => gauge.setState({ height: nm })}
+        />
+      )}
       {withThickness && (
         <GaugeLengthField
           label="thickness"
@@ -34,6 +44,7 @@ export function GaugeBar({ family, withThickness }: { family: Family; withThickn
         />
       )}
       <TiltKeys family={family} />
+      {children}
     </div>
   );
 }

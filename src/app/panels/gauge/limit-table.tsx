@@ -1,5 +1,5 @@
 import { thicknessAt } from '../../../gauge/thickness-curve.ts';
-import { stripHeightText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
+import { stripHeightText, thicknessFigure } from '../../state/gauge/gauge-lengths.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { heightNumber } from '../../state/length-text.ts';
 import readings from '../readings.module.css';
@@ -35,15 +35,15 @@ export function LimitTable({ gauge }: { gauge: ShownGauge }) {
             <tr key={`${from} ${openingId}`}>
               <td>{stripHeightText(to, units)}</td>
               <td>{nameOf(openingId)}</td>
-              <td>{thicknessText(thicknessAt(limit, to), units)}</td>
+              <td>{thicknessFigure(thicknessAt(limit, to), units)}</td>
             </tr>
           ))}
         </tbody>
       </table>
       {last && (
         <p className={readings.note}>
-          Nothing taller than {heightNumber(last.to, units)} {units} enters all. A taller strip is never allowed to be
-          thicker.
+          Nothing taller than {heightNumber(last.to, units)} {units} enters all. The taller a strip is, the thinner it
+          must be.
         </p>
       )}
     </section>

@@ -5,6 +5,7 @@ import type { Profile } from '../../../profile/profile.ts';
 import { type Gauging, gaugingOf } from '../../state/gauge/gauging.ts';
 import { type ShownCurves, shownCurves } from '../../state/gauge/shown-gauge.ts';
 import { usualHeight } from '../../state/gauge/strip-in-hand.ts';
+import { type TightRow, tightRows } from '../../state/gauge/tight-rows.ts';
 import { useSession, useStore } from '../use-store.ts';
 
 const NONE: readonly ThicknessCurve[] = [];
@@ -49,4 +50,10 @@ export function useGauge(family: Family): ShownGauge {
     const picked = shown.openings.find(({ id }) => id === openingId) ?? shown.openings[0] ?? null;
     return { ...shown, height, thickness, most, picked };
   }, [shown, known, height, thickness, openingId]);
+}
+
+/** The keyways from tight to wide by the chosen measure, as far as they are known. */
+export function useTightRows({ openings, curves, height }: ShownGauge): readonly TightRow[] {
+  const by = useStore(useSession().gauge, (s) => s.measure);
+  return useMemo(() => tightRows(openings, [...curves.values()], by, height), [openings, curves, by, height]);
 }

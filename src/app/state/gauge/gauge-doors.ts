@@ -1,5 +1,9 @@
+import type { ToolCover } from '../../../gauge/cover-tools.ts';
 import type { ThicknessCurve } from '../../../gauge/thickness-curve.ts';
+import type { ToolTable } from '../../../gauge/tool-table.ts';
+import type { CoverQuestion } from '../../../jobs/cover-openings.ts';
 import type { GaugeQuestion } from '../../../jobs/gauge-family.ts';
+import type { ToolsQuestion } from '../../../jobs/table-tools.ts';
 import type { JobOnItsWay } from '../job-on-its-way.ts';
 
 /** The curves of all keyways that were asked for. */
@@ -7,12 +11,17 @@ export interface GaugedCurves {
   readonly curves: readonly ThicknessCurve[];
 }
 
-/** What finds the curves of keyways; main.tsx names the real one. */
+/** Told how far a job has come. */
+type OnProgress = (done: number, total: number) => void;
+
+/** What finds the curves of keyways and what tools do in them; main.tsx names the real one. */
 export interface GaugeDoors {
   /** In a thread of its own, which a cancel ends; curves are told as they come. */
   gaugeFamily(
     question: GaugeQuestion,
     onCurve: (curve: ThicknessCurve) => void,
-    onProgress: (done: number, total: number) => void,
+    onProgress: OnProgress,
   ): JobOnItsWay<GaugedCurves>;
+  tableTools(question: ToolsQuestion, onProgress: OnProgress): JobOnItsWay<ToolTable>;
+  coverOpenings(question: CoverQuestion): JobOnItsWay<ToolCover>;
 }

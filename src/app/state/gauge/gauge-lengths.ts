@@ -39,12 +39,22 @@ export function withUnit(text: string, { unit }: TypedMeasure): string {
   return /[a-zµ"]/i.test(text) || text.trim() === '' ? text : `(${text})*1${unit}`;
 }
 
-/** A thickness: two decimals of a millimetre or more where it has them, thousandths of an inch with one. */
+/** A thickness: two decimals of a millimetre, three where it has them, or thousandths of an inch; never rounded up. */
 export function thicknessText(nm: number, units: Units): string {
-  if (units === 'in') return `${(nm / NM_PER_THOU).toFixed(1)} thou`;
-  const mm = nm / NM_PER_MM;
-  const text = mm.toFixed(3);
+  if (units === 'in') return `${floored(nm / NM_PER_THOU, 1)} thou`;
+  const text = floored(nm / NM_PER_MM, 3);
   return `${text.endsWith('0') ? text.slice(0, -1) : text} mm`;
+}
+
+/** The same with all its decimals, for figures that stand below each other. */
+export function thicknessFigure(nm: number, units: Units): string {
+  return units === 'in' ? `${floored(nm / NM_PER_THOU, 1)} thou` : `${floored(nm / NM_PER_MM, 3)} mm`;
+}
+
+/** Cut off after some decimals, so that the most that goes in is not told as more. */
+function floored(value: number, decimals: number): string {
+  const tens = 10 ** decimals;
+  return (Math.floor(value * tens + 1e-6) / tens).toFixed(decimals);
 }
 
 /** A spare thickness with its sign: "+0.050 mm", "−1.2 thou". */

@@ -26,13 +26,13 @@ export interface GaugeLook {
   /** Ids of the keyways to be covered; null: all of them. */
   readonly ticked: readonly string[] | null;
   /** What the keyways are ranked by. */
-  readonly measure: TightnessMeasure;
+  readonly measure: TightBy;
   /** The keyway that is pointed at; null for none. */
   readonly pointed: string | null;
 }
 
-/** What tightness can be measured by. */
-export type TightnessMeasure = 'at-height' | 'full-height' | 'sight';
+/** What tightness can be measured by: the thickest strip of the height in hand, the mean over all heights, the line of sight. */
+export type TightBy = 'height' | 'mean' | 'sight';
 
 /** What the Gauge view shows. */
 export interface GaugeState extends GaugeLook {
@@ -47,7 +47,7 @@ export const NOTHING_GAUGED: GaugeLook = {
   order: { by: 'family', down: false },
   withBlanks: false,
   ticked: null,
-  measure: 'at-height',
+  measure: 'height',
   pointed: null,
 };
 

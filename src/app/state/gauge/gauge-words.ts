@@ -1,8 +1,7 @@
-import type { GaugeAnswer } from '../../../gauge/gauge-answer.ts';
 import type { Pinch } from '../../../gauge/pinch.ts';
 import { boxOf } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { heightText, type Units } from '../length-text.ts';
+import { bandText, heightText, type Units } from '../length-text.ts';
 import { stripHeightText, thicknessText } from './gauge-lengths.ts';
 
 /** What a keyway is called where room is short: its section, else its name. */
@@ -51,15 +50,17 @@ export function waitingWords(known: number, all: number): string {
   return known === 0 ? 'Looking how thick a strip may be …' : `${known} of ${all} keyways are known so far …`;
 }
 
-/** The answer for the height in hand as one sentence. */
-export function answerWords(answer: GaugeAnswer, nameOf: (id: string) => string, units: Units): string {
-  const { height, openings, thickest, setters, asked } = answer;
-  const tall = stripHeightText(height, units);
-  if (thickest === 0)
-    return `No strip ${tall} tall enters all ${openings.length}; the tallest that does is ${stripHeightText(answer.tallest, units)}`;
-  const [setter] = setters;
-  const where = setter?.heights ? ` at ${heightText(Math.min(...setter.heights), units)}` : '';
-  const sets = setter ? `; the ${nameOf(setter.openingId)} keyway sets it${where}` : '';
-  const still = asked ? `; at ${thicknessText(asked.thickness, units)} it enters ${asked.enters.length}` : '';
-  return `${thicknessText(thickest, units)} is the thickest strip ${tall} tall that enters all ${openings.length}${sets}${still}`;
+/** A keyway as it stands in a sentence: "Marsh keyway". */
+export function keywayName({ section, name }: Pick<Profile, 'section' | 'name'>): string {
+  return section === undefined ? name : `${section} keyway`;
+}
+
+/** How the answer writes its lengths. */
+export function sentenceLengths(units: Units) {
+  return {
+    thickness: (nm: number) => thicknessText(nm, units),
+    height: (nm: number) => stripHeightText(nm, units),
+    at: (nm: number) => heightText(nm, units),
+    band: (from: number, to: number) => bandText(from, to, units),
+  };
 }

@@ -1,6 +1,6 @@
 import { type Family, openingsOf } from '../../../family/family.ts';
+import { straightTool } from '../../../gauge/straight-tool.ts';
 import { boxOf, NM_PER_MM } from '../../../geom/point.ts';
-import type { Ring } from '../../../geom/ring.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { Session } from '../session.ts';
 
@@ -48,14 +48,7 @@ export function usualHeight(family: Family): number {
 export function holdTool({ selection, gauge }: Session, family: Family, id: string): void {
   const tool = family.profiles.find((profile) => profile.id === id);
   if (!tool) return;
-  const straight = straightSize(tool.ring);
+  const straight = straightTool(tool.ring);
   selection.setState({ entrantId: id, part: 'entrant' });
   gauge.setState(straight ? { ...straight } : { height: sizeOf(tool).height, thickness: null });
-}
-
-/** Thickness and height of an upright rectangle; null for any other outline. */
-export function straightSize(ring: Ring): { readonly thickness: number; readonly height: number } | null {
-  const box = boxOf(ring);
-  const corners = ring.every(({ x, y }) => (x === box.minX || x === box.maxX) && (y === box.minY || y === box.maxY));
-  return ring.length === 4 && corners ? { thickness: box.maxX - box.minX, height: box.maxY - box.minY } : null;
 }

@@ -6,6 +6,7 @@ import { GaugeBar } from '../../panels/gauge/gauge-bar.tsx';
 import { GaugeProgress } from '../../panels/gauge/gauge-progress.tsx';
 import { PinchPanel } from '../../panels/gauge/pinch-panel.tsx';
 import { useAskedCurves, useGauge } from '../../panels/gauge/use-gauge.ts';
+import { useAskedTools } from '../../panels/gauge/use-tools.ts';
 import { useStore } from '../../panels/use-store.ts';
 import styles from './curves-sheet.module.css';
 
@@ -25,6 +26,7 @@ function Curves({ family }: { family: Family }) {
   const gauging = useAskedCurves(family);
   const phase = useStore(gauging.store, (s) => s.phase);
   const gauge = useGauge(family);
+  useAskedTools(family, gauge, false);
   return (
     <div className={styles.sheet} data-gauge={phase}>
       <GaugeAnswerLine family={family} gauge={gauge} />

@@ -1,0 +1,36 @@
+import { type CSSProperties, useMemo } from 'react';
+import type { Family } from '../../../family/family.ts';
+import { type CoverNames, coverHeadline } from '../../state/gauge/cover-words.ts';
+import { shortName, waitingWords } from '../../state/gauge/gauge-words.ts';
+import styles from './gauge-answer.module.css';
+import type { ShownGauge } from './use-gauge.ts';
+import { useCover } from './use-tools.ts';
+
+/** How the profiles of a family are called. */
+export function useCoverNames(family: Family): CoverNames {
+  return useMemo(() => {
+    const find = (id: string) => family.profiles.find((profile) => profile.id === id);
+    return {
+      toolName: (id) => find(id)?.name ?? id,
+      openingName: (id) => {
+        const opening = find(id);
+        return opening ? shortName(opening) : id;
+      },
+    };
+  }, [family]);
+}
+
+/** The fewest tools for the ticked keyways, in one line. */
+export function CoverLine({ family, gauge }: { family: Family; gauge: ShownGauge }) {
+  const cover = useCover();
+  const names = useCoverNames(family);
+  const waiting = gauge.complete ? 'Trying the tools …' : waitingWords(gauge.curves.size, gauge.openings.length);
+  const words = cover ? coverHeadline(cover, names) : waiting;
+  return (
+    <header className={styles.head} data-cover={cover?.tools.join(' ')}>
+      <h1 className={styles.answer} style={{ '--letters': words.length } as CSSProperties} aria-live="polite">
+        {words}
+      </h1>
+    </header>
+  );
+}

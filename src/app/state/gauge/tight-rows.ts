@@ -1,0 +1,108 @@
+import type { ThicknessCurve } from '../../../gauge/thickness-curve.ts';
+import { thicknessAt } from '../../../gauge/thickness-curve.ts';
+import { measureWords, rankTightness, type Tightness } from '../../../gauge/tightness.ts';
+import type { Profile } from '../../../profile/profile.ts';
+import { type OutlineSight, sightOf } from '../../../profile/sight-line.ts';
+import { readingText, type Units } from '../length-text.ts';
+import { spareText } from './gauge-lengths.ts';
+import type { TightBy } from './gauge-state.ts';
+import { keywayName } from './gauge-words.ts';
+
+/** A keyway in the ranking; lengths in nanometres. */
+export interface TightRow extends Tightness {
+  readonly opening: Profile;
+  /** The thickest strip of the height in hand. */
+  readonly most: number;
+  readonly sight: OutlineSight;
+}
+
+const sights = new WeakMap<Profile, OutlineSight>();
+
+/** The line of sight of a keyway; found once for each. */
+export function sightOfOpening(opening: Profile): OutlineSight {
+  const known = sights.get(opening) ?? sightOf(opening.ring);
+  sights.set(opening, known);
+  return known;
+}
+
+/** Measures nearer to each other than this are the same, nanometres. */
+const SAME = 0.5;
+
+/**
+ * The keyways from tight to wide by a measure; equally tight ones share a rank and keep their order.
+ *
+ * @param openings those that have a curve, in the order of the curves.
+ * @check tests/unit/app/gauge-tightness.test.ts
+ */
+export function tightRows(
+  openings: readonly Profile[],
+  curves: readonly ThicknessCurve[],
+  by: TightBy,
+  height: number,
+): TightRow[] {
+  const found = new Map(curves.map((curve) => [curve.openingId, curve]));
+  const ranked = rankTightness(curves, by === 'height' ? { by, height } : { by: 'mean' });
+  const rows = ranked.flatMap((tightness) => {
+    const opening = openings.find(({ id }) => id === tightness.openingId);
+    const curve = found.get(tightness.openingId);
+    return opening && curve
+      ? [{ ...tightness, opening, most: thicknessAt(curve, height), sight: sightOfOpening(opening) }]
+      : [];
+  });
+  return by === 'sight' ? rankedBySight(rows) : rows;
+}
+
+function rankedBySight(rows: readonly TightRow[]): TightRow[] {
+  const sorted = [...rows].sort((a, b) => a.sight.strip - b.sight.strip);
+  let rank = 0;
+  return sorted.map((row, i) => {
+    if (i === 0 || row.sight.strip - sorted[i - 1].sight.strip > SAME) rank = i + 1;
+    return { ...row, rank, measure: row.sight.strip };
+  });
+}
+
+/** What a measure means, for the reader. */
+export function tightWords(by: TightBy, heightText: string): string {
+  if (by === 'sight')
+    return 'By the line of sight: how wide an upright gap one can look straight through, past the tips of all wards. Below 0 the wards of both sides pass each other by so much.';
+  const measure = by === 'height' ? ({ by, height: 0 } as const) : ({ by: 'mean' } as const);
+  return measureWords(measure, () => heightText);
+}
+
+/** The line of sight in figures: "0.550 mm wide", "none: wards overlap by 0.120 mm". */
+export function sightText({ strip }: OutlineSight, units: Units): string {
+  return strip > 0 ? readingText(strip, units) : `none, wards pass by ${readingText(strip, units)}`;
+}
+
+/** How far the longest ward reaches past the centre line: "left +0.210 mm", "short of it". */
+export function reachText({ left, right, paracentric }: OutlineSight, units: Units): string {
+  if (!paracentric) return 'short of the centre line';
+  const side = left >= right ? 'left' : 'right';
+  return `${spareText(Math.max(left, right), units)} from the ${side}`;
+}
+
+/** The keyway in words, for its reading. */
+export function sightWords({ name }: Profile, sight: OutlineSight, units: Units): string {
+  const { left, right, strip, paracentric } = sight;
+  const see =
+    strip > 0
+      ? `One can look straight through ${name} along an upright gap ${readingText(strip, units)} wide`
+      : `One cannot look straight through ${name}: its wards pass each other by ${readingText(strip, units)}`;
+  if (!paracentric) return `${see}. It is not paracentric: no ward reaches past the upright centre line.`;
+  const sides = [
+    left > 0 ? `from the left by ${readingText(left, units)}` : '',
+    right > 0 ? `from the right by ${readingText(right, units)}` : '',
+  ].filter(Boolean);
+  return `${see}. It is paracentric: a ward reaches past the upright centre line ${sides.join(' and ')}.`;
+}
+
+/** Who is tightest and who is widest, in one line. */
+export function tightHeadline(rows: readonly TightRow[], by: TightBy, heightText: string): string {
+  const [first] = rows;
+  const last = rows.at(-1);
+  if (!first || !last) return 'No keyway is gauged yet';
+  const what = { height: ` for a strip ${heightText} tall`, mean: ' over all heights', sight: ' to look through' }[by];
+  if (rows.length === 1) return `${keywayName(first.opening)}${what}`;
+  if (last.rank === 1) return `All ${rows.length} keyways are equally tight${what}`;
+  return `The ${keywayName(first.opening)} is the tightest${what}, the ${keywayName(last.opening)} the widest`;
+}
