@@ -97,8 +97,9 @@ function touchesOf(strip: readonly Point[], outline: readonly Point[]): Touch[] 
   for (const [k, side] of SIDES.entries()) {
     const [a, b] = [strip[k], strip[(k + 1) % strip.length]];
     for (const [i, p] of outline.entries()) {
-      const found = meeting(a, b, p, outline[(i + 1) % outline.length]);
-      if (!found) continue;
+      const q = outline[(i + 1) % outline.length];
+      const found = meeting(a, b, p, q);
+      if (!found || (isCorner(found, a, b) && !runsAlong(a, b, p, q))) continue;
       const [from, to] = found;
       const known = touches.findIndex((t) => t.side === side && isSamePlace(t, from, to));
       if (known < 0) touches.push({ side, from, to });
@@ -115,11 +116,22 @@ function meeting(a: Point, b: Point, p: Point, q: Point): readonly [Point, Point
     ...[a, b].map((end) => [end, nearestOnSegment(end, p, q)] as const),
   ].filter(([x, y]) => Math.hypot(x.x - y.x, x.y - y.y) <= TOUCHING);
   if (places.length === 0) return null;
-  const on = places.map(([, near], i) => (i < 0 ? near : nearestOnSegment(near, a, b)));
+  const on = places.map(([, near]) => nearestOnSegment(near, a, b));
   const along = (m: Point) => (m.x - a.x) * (b.x - a.x) + (m.y - a.y) * (b.y - a.y);
   const first = on.reduce((x, y) => (along(y) < along(x) ? y : x));
   const last = on.reduce((x, y) => (along(y) > along(x) ? y : x));
   return [first, last];
+}
+
+/** Whether a touch is nothing but an end of the side a-b. */
+function isCorner([from, to]: readonly [Point, Point], a: Point, b: Point): boolean {
+  return [a, b].some((end) => spread(from, end) <= 2 * TOUCHING && spread(to, end) <= 2 * TOUCHING);
+}
+
+/** Whether p-q runs along a-b rather than across: at a corner of the strip it holds that side, and not the other one. */
+function runsAlong(a: Point, b: Point, p: Point, q: Point): boolean {
+  const [ux, uy, vx, vy] = [b.x - a.x, b.y - a.y, q.x - p.x, q.y - p.y];
+  return Math.abs(ux * vx + uy * vy) >= Math.abs(ux * vy - uy * vx);
 }
 
 /** Whether one of two touches lies within the other. */

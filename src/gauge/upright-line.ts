@@ -134,7 +134,7 @@ function tallestFirst(pairs: Float64Array, count: number): void {
 /** Whether the last of n corners stands above the line from the one before it to the next one. */
 function standsOut(chain: Float64Array, n: number, height: number, thickness: number): boolean {
   const [h0, w0, h1, w1] = [chain[2 * n - 4], chain[2 * n - 3], chain[2 * n - 2], chain[2 * n - 1]];
-  return (h1 - h0) * (thickness - w0) - (w1 - w0) * (height - h0) < 0;
+  return (h1 - h0) * (thickness - w0) - (w1 - w0) * (height - h0) > 0;
 }
 
 /** The part of a chain of n corners, tallest first, where the thickness is above 0, from there; rounded. */
