@@ -3,7 +3,7 @@ import type { SolidPart } from './display-set.ts';
 /**
  * Several parts as one surface, each where it lies on its bed; millimetres.
  *
- * @check tests/unit/app/block-files.test.ts
+ * @check tests/unit/app/block-pictures.test.ts
  */
 export function joinParts(parts: readonly SolidPart[]): Pick<SolidPart, 'positions' | 'triangles'> {
   const count = (pick: 'positions' | 'triangles') => parts.reduce((sum, part) => sum + part[pick].length, 0);
