@@ -11,7 +11,7 @@ import { type NamedPart, placeParts } from './place-parts.ts';
 import { type BlockTile, planBlock } from './plan-block.ts';
 import { type BoardPiece, planBoard } from './plan-board.ts';
 import { type CouponPlan, planCoupon } from './plan-coupon.ts';
-import { commonSize, type LetterSource } from './raise-letters.ts';
+import { commonSize } from './raise-letters.ts';
 
 /** How far a piece of work is. */
 export interface Done {
@@ -64,7 +64,7 @@ function chosen(profiles: readonly Profile[], ids: readonly string[]): Profile[]
  * Builds a set: first its solids, then what is to be known before they are printed.
  *
  * @param setup without faults, see `display-setup`.
- * @yields after each part and each blank or tool that is checked.
+ * @yields after each part that is built, each pair and each part's letters that are checked.
  * @check tests/unit/print3d/build-display-set.test.ts
  */
 export function* buildSet(family: Family, bench: Bench): Generator<Done, DisplaySet, void> {
@@ -72,12 +72,13 @@ export function* buildSet(family: Family, bench: Bench): Generator<Done, Display
   const plan = planDisplay(family, setup);
   const openings = plan.tiles.flatMap(({ cells }) => cells.map(({ opening }) => opening));
   const toBuild = plan.tiles.length + plan.coupons.length + plan.board.length;
-  const total = toBuild + openings.length + plan.coupons.length * (1 + openings.length);
+  const toCheck = openings.length + plan.coupons.length * (1 + openings.length);
+  const total = 2 * toBuild + toCheck;
   const { parts: made, ...frames } = yield* countedOn(buildParts(plan, bench), 0, total);
   const { checks: unsound, ...placed } = placeParts(made, setup);
   const checking = checkSections(plan, openings, setup);
   const sections = yield* countedOn(checking, toBuild, total);
-  const letters = bench.letters ? checkAllLetters(made, bench.letters, setup) : [];
+  const letters = yield* countedOn(checkAllLetters(made, bench), toBuild + toCheck, total);
   const checks = [...checkSetup(setup), ...unsound, ...checkBed(placed.parts, setup), ...sections, ...letters];
   return { ...placed, ...frames, checks: byWeight(checks), bed: setup.bed, scale: setup.scale };
 }
@@ -110,8 +111,14 @@ function* checkSections({ coupons }: DisplayPlan, openings: readonly Profile[], 
   return checks;
 }
 
-function checkAllLetters(parts: readonly NamedPart[], source: LetterSource, setup: DisplaySetup): PrintCheck[] {
-  return parts.flatMap((part) => checkLetters(part, source, setup));
+/** Names that come out too small, or with a box. */
+function* checkAllLetters(parts: readonly NamedPart[], { letters, setup }: Bench) {
+  const checks: PrintCheck[] = [];
+  for (const part of parts) {
+    if (letters) checks.push(...checkLetters(part, letters, setup));
+    yield;
+  }
+  return checks;
 }
 
 const WEIGHTS: readonly PrintCheck['weight'][] = ['fault', 'caution', 'note'];
