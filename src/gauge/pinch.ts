@@ -99,7 +99,7 @@ function touchesOf(strip: readonly Point[], outline: readonly Point[]): Touch[] 
     for (const [i, p] of outline.entries()) {
       const q = outline[(i + 1) % outline.length];
       const found = meeting(a, b, p, q);
-      if (!found || (isCorner(found, a, b) && !runsAlong(a, b, p, q))) continue;
+      if (!found || (isCorner(found, a, b) && !holds(side, a, b, p, q))) continue;
       const [from, to] = found;
       const known = touches.findIndex((t) => t.side === side && isSamePlace(t, from, to));
       if (known < 0) touches.push({ side, from, to });
@@ -128,10 +128,14 @@ function isCorner([from, to]: readonly [Point, Point], a: Point, b: Point): bool
   return [a, b].some((end) => spread(from, end) <= 2 * TOUCHING && spread(to, end) <= 2 * TOUCHING);
 }
 
-/** Whether p-q runs along a-b rather than across: at a corner of the strip it holds that side, and not the other one. */
-function runsAlong(a: Point, b: Point, p: Point, q: Point): boolean {
+/**
+ * Whether an edge p-q of the outline that touches a corner of the strip holds its side a-b: an end only where it runs along
+ * rather than across it, a long side unless it runs straight across.
+ */
+function holds(side: StripSide, a: Point, b: Point, p: Point, q: Point): boolean {
   const [ux, uy, vx, vy] = [b.x - a.x, b.y - a.y, q.x - p.x, q.y - p.y];
-  return Math.abs(ux * vx + uy * vy) >= Math.abs(ux * vy - uy * vx);
+  const [along, across] = [Math.abs(ux * vx + uy * vy), Math.abs(ux * vy - uy * vx)];
+  return side === 'left' || side === 'right' ? along > 1e-9 * across : along >= across;
 }
 
 /** Whether one of two touches lies within the other. */

@@ -20,9 +20,10 @@ export type VisitStance = (foot: Trapezoid, head: Trapezoid, left: number, right
  *
  * @param parts what {@link trapezoidsOf} gives.
  * @param tallest stances whose strips are all taller are left out.
+ * @param passed stances whose walls pass each other by less than this are visited as well, nanometres.
  */
-export function visitStances(parts: readonly Trapezoid[], visit: VisitStance, tallest = Infinity): void {
-  for (const foot of parts) climb(foot, foot, -Infinity, Infinity, visit, tallest);
+export function visitStances(parts: readonly Trapezoid[], visit: VisitStance, tallest = Infinity, passed = 0): void {
+  for (const foot of parts) climb(foot, foot, -Infinity, Infinity, visit, tallest, passed);
 }
 
 function climb(
@@ -32,6 +33,7 @@ function climb(
   right: number,
   visit: VisitStance,
   tallest: number,
+  passed: number,
 ): void {
   visit(foot, head, left, right);
   if (head.high - foot.high > tallest) return;
@@ -41,7 +43,7 @@ function climb(
   for (const next of head.above) {
     const nextLeft = Math.max(inLeft, next.left0);
     const nextRight = Math.min(inRight, next.right0);
-    if (nextRight > nextLeft) climb(foot, next, nextLeft, nextRight, visit, tallest);
+    if (nextRight > nextLeft - passed) climb(foot, next, nextLeft, nextRight, visit, tallest, passed);
   }
 }
 

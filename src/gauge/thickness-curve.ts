@@ -14,8 +14,8 @@ export interface ThicknessCurve {
    */
   readonly knots: readonly CurveKnot[];
   /**
-   * 0 upright: exact. With tilt, every strip of the curve goes in, and none goes in that is taller and thicker than the
-   * curve by more than this. Nanometres.
+   * 0 upright: exact. With tilt, every strip of the curve goes in, and none that is at least 0.05 mm tall goes in taller and
+   * thicker than the curve by more than this. Nanometres.
    */
   readonly accuracy: number;
 }

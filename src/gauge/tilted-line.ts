@@ -1,6 +1,6 @@
-import type { Point } from '../geom/point.ts';
-import { type FallingLine, higherOf, isPieceUnder, isUnder } from './falling-line.ts';
-import { visitStances } from './stances.ts';
+import { boxOf, type Point } from '../geom/point.ts';
+import { aboveNothing, type FallingLine, higherOf, isPieceUnder, isUnder } from './falling-line.ts';
+import { type VisitStance, visitStances } from './stances.ts';
 import { trapezoidsOf } from './trapezoids.ts';
 import { turnedAbout } from './turn-points.ts';
 import { bestOf, highest, thicknessBound, uprightLine } from './upright-line.ts';
@@ -10,6 +10,9 @@ export const TILTED_ACCURACY = 1_000;
 
 /** A little less, so that the rounding of corners keeps within it. */
 const SLACK = TILTED_ACCURACY - 2;
+
+/** Strips at least so tall are bounded, nanometres. */
+const LEAST_HEIGHT = 50_000;
 
 /** What would raise the line by less than this is left out, nanometres: else it would have thousands of corners. */
 const LEAST_GAIN = 300;
@@ -26,18 +29,19 @@ interface TiltRange {
 /**
  * The greatest thickness of a strip that may be tilted by up to `limit` either way, against its height.
  *
- * Branch and bound over the tilt. A strip of thickness w and height h that is turned by d covers an unturned one of
- * thickness w' and height h' with w = w' cos d + h' sin d and h = h' cos d + w' sin d, about the same middle. So what goes in
- * at a tilt of a range goes in, made smaller by that much, at the middle of the range: the strips of the middle, made
- * larger by as much as half the range turns, bound those of the whole range. A range is done with when that bound lies
- * nowhere above the line that is known by more than {@link TILTED_ACCURACY}; else it is halved. Most parts of the opening
- * are done with by one corner of theirs, without a look at their walls.
+ * Branch and bound over the tilt. Where a strip of thickness w and height h leans by d, the opening has both its long
+ * sides at all levels of v = h cos d - w sin d. So the walls leave W >= w / cos d - v tan d between them over v, W the
+ * greatest gap of any stretch so tall (below 0 where walls pass each other): the upright gaps of the middle of a range of
+ * tilts bound all strips of the range ({@link leaning}) that are taller than v = 0 asks for. A range is done with when that bound lies nowhere above the line
+ * that is known by more than {@link TILTED_ACCURACY}; else it is halved. Most parts of the opening are done with by one
+ * corner of theirs, without a look at their walls.
  *
  * @param outline a simple polygon, nanometres.
  * @param limit radians, above 0.
  * @yields how much of the tilts is done with.
  * @returns the line; marks are the tilts at which its strips go in, counter-clockwise.
- * @accuracy every strip of the line goes in; at no tilt one that is taller and thicker by more than {@link TILTED_ACCURACY}.
+ * @accuracy every strip of the line goes in; at no tilt one that is taller and thicker by more than {@link TILTED_ACCURACY},
+ *   of strips that are at least 0.05 mm tall.
  * @check tests/outside/gauge-tilt.test.ts, tests/laws/gauge.test.ts
  */
 export function* tiltedLine(
@@ -74,32 +78,61 @@ function lookAt(
   { middle, half }: TiltRange,
   known: FallingLine,
 ): { line: FallingLine; bounded: boolean } {
-  const [c, s] = [Math.cos(half), Math.sin(half)];
-  const higher: FallingLine[] = [];
-  visitStances(trapezoidsOf(turnedAbout(outline, -middle)), (foot, head, left, right) => {
+  const lean = leaning(half);
+  const upright = turnedAbout(outline, -middle);
+  const { minX, maxX, minY, maxY } = boxOf(upright);
+  // Walls that pass each other by more than anything in the opening can lean let nothing by.
+  const passed = (maxY - minY) * lean.tangent;
+  const near: FallingLine[] = [];
+  const look: VisitStance = (foot, head, left, right) => {
     const height = head.high - foot.low;
     const thickness = thicknessBound(foot, head, left, right);
-    if (thickness <= 0) return;
-    if (isUnder(known, SLACK, height * c + thickness * s, thickness * c + height * s)) return;
-    higher.push(bestOf(foot, head, left, right, middle));
-  });
-  const gains = higher.filter((one) => !isBoundedBy(known, LEAST_GAIN, one, 1, 0));
+    if (thickness <= -passed) return;
+    const most = lean.thickness(height, thickness);
+    if (most <= 0 || isUnder(known, SLACK, lean.height(height, most), most)) return;
+    near.push(bestOf(foot, head, left, right, middle, -passed));
+  };
+  visitStances(trapezoidsOf(upright), look, Infinity, passed);
+  const gains = near.map(aboveNothing).filter((one) => !isBoundedBy(known, LEAST_GAIN, one, leaning(0)));
   const line = gains.length === 0 ? known : higherOf(known, highest(gains));
-  return { line, bounded: higher.every((one) => isBoundedBy(line, SLACK, one, c, s)) };
+  const tallEnough = (maxX - minX) * lean.tangent <= LEAST_HEIGHT;
+  return { line, bounded: tallEnough && near.every((one) => isBoundedBy(line, SLACK, one, lean)) };
 }
 
-/** Whether a line whose strips are made larger by a turn (cosine and sine) lies under the known one, within a slack. */
-function isBoundedBy(
-  known: FallingLine,
-  slack: number,
-  { heights, thicknesses }: FallingLine,
-  c: number,
-  s: number,
-): boolean {
+/** How large a strip may be that leans by at most an angle, between walls that leave a gap over a height. */
+interface Leaning {
+  readonly tangent: number;
+  /** Its greatest thickness. */
+  thickness(height: number, gap: number): number;
+  /** Its greatest height, if it has that thickness. */
+  height(height: number, thickness: number): number;
+}
+
+/** By w <= W cos d + v sin d and h = (v + w sin d) / cos d, for all angles d up to the given one: the greatest of each term. */
+function leaning(angle: number): Leaning {
+  const [c, s] = [Math.cos(angle), Math.sin(angle)];
+  return {
+    tangent: s / c,
+    thickness: (height, gap) => (gap > 0 ? gap : gap * c) + height * s,
+    height: (height, thickness) => (height + thickness * s) / c,
+  };
+}
+
+/** Whether what may lean between walls of these gaps lies under a line, within a slack. */
+function isBoundedBy(known: FallingLine, slack: number, gaps: FallingLine, lean: Leaning): boolean {
+  const { heights, thicknesses } = gaps;
+  const isPieceBounded = (v0: number, g0: number, v1: number, g1: number) => {
+    const [w0, w1] = [lean.thickness(v0, g0), lean.thickness(v1, g1)];
+    return isPieceUnder(known, slack, lean.height(v0, w0), w0, lean.height(v1, w1), w1);
+  };
   for (let i = 0; i < heights.length; i++) {
     const k = Math.min(i + 1, heights.length - 1);
-    const [h0, w0, h1, w1] = [heights[i], thicknesses[i], heights[k], thicknesses[k]];
-    if (!isPieceUnder(known, slack, h0 * c + w0 * s, w0 * c + h0 * s, h1 * c + w1 * s, w1 * c + h1 * s)) return false;
+    const [v0, g0, v1, g1] = [heights[i], thicknesses[i], heights[k], thicknesses[k]];
+    if (g0 > 0 && g1 < 0) {
+      // Where the walls begin to pass each other, the bound has a corner.
+      const v = v0 + ((v1 - v0) * g0) / (g0 - g1);
+      if (!isPieceBounded(v0, g0, v, 0) || !isPieceBounded(v, 0, v1, g1)) return false;
+    } else if (!isPieceBounded(v0, g0, v1, g1)) return false;
   }
   return true;
 }

@@ -1,0 +1,80 @@
+import { readFileSync } from 'node:fs';
+import { expect, test } from 'vitest';
+import { runCommand } from '../../../src/cli/run-command.ts';
+import type { Shell } from '../../../src/cli/shell.ts';
+
+const DEMO = readFileSync('profiles-demo/polderwick.json', 'utf8');
+
+async function run(line: string, text = DEMO) {
+  const said = { out: '', err: '' };
+  const shell: Shell = {
+    readText: () => text,
+    writeText: () => {
+      throw new Error('nothing is written here');
+    },
+    isSameFile: (a, b) => a === b,
+    print: (words) => {
+      said.out += words;
+    },
+    warn: (words) => {
+      said.err += words;
+    },
+    width: 120,
+    jobs: { progress: () => {}, cancelled: () => false, pause: () => Promise.resolve(), now: () => 0 },
+  } as Shell;
+  const code = await runCommand(line.split(' '), shell);
+  return { code, ...said };
+}
+
+test('the answer as a sentence, then every keyway, the tightest first', async () => {
+  const { code, out } = await run('gauge f.json --height 6 --thickness 0.8');
+  expect(code).toBe(0);
+  expect(out).toMatch(
+    /^0\.75 mm is the thickest strip 6 mm tall that enters all 10; the Avocet keyway sets it at 3\.9–4\.1 mm; at 0\.8 mm it still enters 8\.\n/,
+  );
+  const rows = out.split('\n').filter((row) => / keyway /.test(row) && !row.includes('thickest strip'));
+  expect(rows.length).toBe(10);
+  expect(rows[0]).toMatch(/^Avocet keyway +0\.75 mm +x 0\.050 mm too thick/);
+});
+
+test('JSON has the same, with curves in millimetres', async () => {
+  const { out } = await run('gauge f.json --height 6mm --json');
+  const told = JSON.parse(out);
+  expect(told).toMatchObject({ thickestMm: 0.75, setBy: ['avocet-keyway'], asked: null, heightMm: 6, tiltLimitDeg: 0 });
+  expect(told.openings.length).toBe(10);
+  const avocet = told.openings.find(({ opening }: { opening: string }) => opening === 'avocet-keyway');
+  expect(avocet).toMatchObject({ rank: 1, thickestMm: 0.75, accuracyUm: 0, tiltDeg: 0, spareMm: null });
+  expect(avocet.curveMm[0][0]).toBe(0);
+});
+
+test('lengths in inches and thousandths; tilt', async () => {
+  const { out } = await run('gauge f.json --height 0.25in --thickness 22thou --tilt 0.5 --json');
+  const told = JSON.parse(out);
+  expect(told).toMatchObject({ heightMm: 6.35, tiltLimitDeg: 0.5, asked: { thicknessMm: 0.5588, stops: [] } });
+  expect(told.openings[0].accuracyUm).toBe(1);
+});
+
+test('what is wrong is said, and what to do', async () => {
+  expect((await run('gauge f.json')).err).toBe(
+    '"gauge" needs --height, the height of the strip. Use --help to see the commands.\n',
+  );
+  for (const [words, what] of [
+    ['--height 0', '--height is "0", must be a length above 0'],
+    ['--height six', '--height is "six"'],
+    ['--height 6 --thickness 2ft', '--thickness is "2ft"'],
+    ['--height 6 --tilt 16', '--tilt is "16", must be a number from 0 to 15'],
+    ['--height', '--height needs a length above 0'],
+    ['--height 6 --margins', '"gauge" takes no --margins'],
+  ]) {
+    const { code, err } = await run(`gauge f.json ${words}`);
+    expect(code).toBe(2);
+    expect(err).toContain(what);
+  }
+});
+
+test('a family without openings', async () => {
+  const empty = JSON.stringify({ ...JSON.parse(DEMO), profiles: [], names: [], claims: [], lesson: undefined });
+  const { code, err } = await run('gauge f.json --height 6', empty);
+  expect(code).toBe(2);
+  expect(err).toContain('has no openings');
+});

@@ -1,0 +1,61 @@
+import { expect, test } from 'vitest';
+import { gaugeAnswer } from '../../../src/gauge/gauge-answer.ts';
+import { type GaugeWords, gaugeSentence } from '../../../src/gauge/gauge-sentence.ts';
+import { uprightCurve } from '../../../src/gauge/thickness-curve.ts';
+import type { Ring } from '../../../src/geom/ring.ts';
+import { boxOfMm, wardedKeyway } from '../../kit/shapes.ts';
+
+const MM = 1e6;
+const words: GaugeWords = {
+  nameOf: (id) => `${id} keyway`,
+  thickness: (nm) => `${nm / MM} mm`,
+  height: (nm) => `${nm / MM} mm`,
+  at: (nm) => `${(nm / MM).toFixed(1)} mm`,
+  band: (from, to) => `${(from / MM).toFixed(1)}–${(to / MM).toFixed(1)} mm`,
+};
+
+function answer(outlines: Readonly<Record<string, Ring>>, height: number, thickness?: number) {
+  const curves = Object.entries(outlines).map(([id, ring]) => uprightCurve(id, ring));
+  return gaugeAnswer(curves, (id) => outlines[id], height * MM, thickness === undefined ? undefined : thickness * MM);
+}
+
+const MARSH = { Teal: boxOfMm(2, 8), Marsh: wardedKeyway(1.2), Rail: wardedKeyway(0.7) };
+
+test('who sets the limit, where, and what a thickness still enters', () => {
+  const facts = answer(MARSH, 6, 1.3);
+  expect(facts.thickest).toBeCloseTo(0.9 * MM, 3);
+  expect(facts.setters.map(({ openingId, heights }) => [openingId, heights])).toEqual([
+    ['Marsh', [3.5 * MM, 3.5 * MM]],
+  ]);
+  expect(facts.asked?.enters).toEqual(['Teal', 'Rail']);
+  expect(gaugeSentence(facts, words)).toBe(
+    '0.9 mm is the thickest strip 6 mm tall that enters all 3; the Marsh keyway sets it at 3.5 mm; at 1.3 mm it still enters 2.',
+  );
+});
+
+test('a thickness in contact enters', () => {
+  expect(gaugeSentence(answer(MARSH, 6, 0.9), words)).toMatch(/; at 0.9 mm it enters all\.$/);
+});
+
+test('what all of several set alike is said of all of them', () => {
+  const facts = answer({ Heron: boxOfMm(2, 8), Smew: boxOfMm(2, 9), Ruff: boxOfMm(3, 8) }, 6);
+  expect(gaugeSentence(facts, words)).toBe(
+    '2 mm is the thickest strip 6 mm tall that enters all 3; the Heron keyway and Smew keyway set it.',
+  );
+});
+
+test('too tall: who stops it, and how tall it may be', () => {
+  expect(gaugeSentence(answer(MARSH, 8.2), words)).toBe(
+    'No strip 8.2 mm tall enters all 3, however thin; the tallest that does is 8 mm; the Teal keyway stops it.',
+  );
+});
+
+test('one keyway', () => {
+  expect(gaugeSentence(answer({ Marsh: MARSH.Marsh }, 6, 1), words)).toBe(
+    '0.9 mm is the thickest strip 6 mm tall that enters the Marsh keyway; held at 3.5 mm; at 1 mm it does not.',
+  );
+});
+
+test('no keyway', () => {
+  expect(gaugeSentence(answer({}, 6, 1), words)).toBe('There is no keyway to gauge.');
+});
