@@ -2,27 +2,13 @@ import { type Family, openingsOf } from '../family/family.ts';
 import { bandText, heightText, type Units } from '../family/length-text.ts';
 import { type GaugeAnswer, gaugeAnswer } from '../gauge/gauge-answer.ts';
 import { type GaugeWords, gaugeSentence } from '../gauge/gauge-sentence.ts';
-import { type Pinch, pinchOnCurve } from '../gauge/pinch.ts';
-import { spareOf, type ThicknessCurve, tallestOf, thicknessAt } from '../gauge/thickness-curve.ts';
-import { rankTightness } from '../gauge/tightness.ts';
-import { boxOf } from '../geom/point.ts';
+import { type OpeningReport, openingReports } from '../gauge/opening-reports.ts';
+import { spareOf } from '../gauge/thickness-curve.ts';
 import { catalogue } from '../jobs/catalogue.ts';
-import type { Profile } from '../profile/profile.ts';
-import { type OutlineSight, sightOf } from '../profile/sight-line.ts';
 import { shown, shownNames } from './fit-table.ts';
 import type { GaugeCommand } from './parse-gauge.ts';
 import { mm, um } from './round-lengths.ts';
 import { EXIT, type Shell } from './shell.ts';
-
-/** One opening as it is told; lengths in nanometres. */
-interface OpeningReport {
-  readonly opening: Profile;
-  readonly curve: ThicknessCurve;
-  readonly thickest: number;
-  readonly rank: number;
-  readonly pinch: Pinch | null;
-  readonly sight: OutlineSight;
-}
 
 /**
  * Tells the thickest strip of a height that enters all openings of a family, who sets it, and the figures of each opening;
@@ -41,24 +27,10 @@ export async function runGauge(family: Family, command: GaugeCommand, shell: She
   shell.jobs.progress(1, 1);
   const outlines = new Map(openings.map(({ id, ring }) => [id, ring]));
   const answer = gaugeAnswer(curves, (id) => outlines.get(id) ?? [], command.height, command.thickness);
-  const reports = reportsOf(openings, curves, command.height);
+  const reports = openingReports(openings, curves, command.height);
   const sentence = gaugeSentence(answer, wordsOf(family));
   shell.print(command.json ? toJson(command, answer, reports, sentence) : toText(family, command, reports, sentence));
   return EXIT.done;
-}
-
-function reportsOf(openings: readonly Profile[], curves: readonly ThicknessCurve[], height: number): OpeningReport[] {
-  const ranks = new Map(
-    rankTightness(curves, { by: 'height', height }).map(({ openingId, rank }) => [openingId, rank]),
-  );
-  return curves.map((curve, i) => ({
-    opening: openings[i],
-    curve,
-    thickest: thicknessAt(curve, height),
-    rank: ranks.get(curve.openingId) ?? 0,
-    pinch: pinchOnCurve(curve, openings[i].ring, height),
-    sight: sightOf(openings[i].ring),
-  }));
 }
 
 function wordsOf(family: Family): GaugeWords {
@@ -92,16 +64,15 @@ function toText(
   const { units } = family;
   const width = Math.max('tightest first'.length, ...reports.map(({ opening }) => shown(opening.name).length));
   const head = ['thickest', ...(thickness === undefined ? [] : ['spare']), ...(tiltDeg > 0 ? ['tilt'] : []), 'held at'];
-  const rows = [...reports].sort((a, b) => a.rank - b.rank);
-  const lines = rows.map((report) => {
-    const { opening, curve, thickest, pinch } = report;
+  const lines = reports.map((report) => {
+    const { opening, curve, thickest, tallest, pinch } = report;
     const spare = thickness === undefined ? [] : [goesWord(spareOf(curve, { thickness, height }), units)];
     const tilt = tiltDeg > 0 ? [pinch ? `${((pinch.tilt * 180) / Math.PI).toFixed(2)}°` : ''] : [];
-    const held = pinch ? heldAt(pinch, opening, units) : '';
+    const held = report.heights?.map((nm) => heightText(nm, units)).join(', ') ?? '';
     const cells = [thickest > 0 ? thicknessText(thickest, units) : 'none', ...spare, ...tilt, held];
     return {
       name: shown(opening.name),
-      cells: [...cells, stripHeight(tallestOf(curve), units), sightText(report, units)],
+      cells: [...cells, stripHeight(tallest, units), sightText(report, units)],
     };
   });
   const table = [{ name: 'tightest first', cells: [...head, 'tallest', 'line of sight'] }, ...lines];
@@ -119,16 +90,6 @@ function goesWord(spare: number, units: Units): string {
   const nm = -spare;
   const text = units === 'in' ? `${(nm / 25_400).toFixed(1)} thou` : `${(nm / 1e6).toFixed(3)} mm`;
   return `x ${text} too thick`;
-}
-
-function heightsOf({ across }: Pinch, opening: Profile): readonly [number, number] {
-  const { minY } = boxOf(opening.ring);
-  return [across[0].y - minY, across[1].y - minY];
-}
-
-function heldAt(pinch: Pinch, opening: Profile, units: Units): string {
-  const [left, right] = heightsOf(pinch, opening);
-  return `${heightText(left, units)}, ${heightText(right, units)}`;
 }
 
 function sightText({ sight }: OpeningReport, units: Units): string {
@@ -157,7 +118,7 @@ function toJson(
 }
 
 function openingJson(
-  { opening, curve, thickest, rank, pinch, sight }: OpeningReport,
+  { opening, curve, thickest, tallest, rank, pinch, heights, sight }: OpeningReport,
   thickness: number | undefined,
   height: number,
 ) {
@@ -168,10 +129,10 @@ function openingJson(
     thickestMm: mm(thickest),
     accuracyUm: um(curve.accuracy),
     tiltDeg: pinch ? Number(((pinch.tilt * 180) / Math.PI).toFixed(4)) : null,
-    heldAtMm: pinch ? heightsOf(pinch, opening).map(mm) : null,
+    heldAtMm: heights?.map(mm) ?? null,
     stripMm: pinch ? pinch.strip.map(({ x, y }) => [mm(x), mm(y)]) : null,
     spareMm: thickness === undefined ? null : mm(spareOf(curve, { thickness, height })),
-    tallestMm: mm(tallestOf(curve)),
+    tallestMm: mm(tallest),
     sight: {
       lineOfSightMm: mm(sight.strip),
       leftReachMm: mm(sight.left),

@@ -73,7 +73,11 @@ function askedOf(curves: readonly ThicknessCurve[], height: number, thickness: n
 
 function setterOf(curve: ThicknessCurve, outline: readonly Point[], height: number): Setter {
   const pinch = pinchOnCurve(curve, outline, height);
+  return { openingId: curve.openingId, pinch, heights: pinch && heldHeights(pinch, outline) };
+}
+
+/** Heights of the two places that hold a strip, left and right, above the lowest point of its opening; nanometres. */
+export function heldHeights({ across }: Pinch, outline: readonly Point[]): readonly [number, number] {
   const floor = outline.reduce((least, p) => Math.min(least, p.y), Infinity);
-  const heights = pinch && ([pinch.across[0].y - floor, pinch.across[1].y - floor] as const);
-  return { openingId: curve.openingId, pinch, heights };
+  return [across[0].y - floor, across[1].y - floor];
 }

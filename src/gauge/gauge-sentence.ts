@@ -26,7 +26,7 @@ const MOST_SETTERS = 3;
  * The answer as a sentence: "0.55 mm is the thickest strip 6 mm tall that enters all 11; the Marsh keyway sets it at
  * 4.2 mm; at 0.71 mm it still enters 7."
  *
- * @check tests/unit/gauge/gauge-sentence.test.ts
+ * @check tests/unit/gauge/gauge-answer.test.ts
  */
 export function gaugeSentence(answer: GaugeAnswer, words: GaugeWords): string {
   const { openings, height, thickest } = answer;

@@ -36,7 +36,7 @@ export function uprightCurve(openingId: string, outline: readonly Point[]): Thic
  * @param tiltLimit greatest tilt either way, radians.
  * @yields how much of the work is done.
  * @accuracy {@link TILTED_ACCURACY} with tilt; never below the upright curve.
- * @check tests/outside/gauge-tilt.test.ts, tests/laws/gauge.test.ts
+ * @check tests/outside/gauge-closed-forms.test.ts, tests/laws/gauge.test.ts
  */
 export function* findingCurve(
   openingId: string,

@@ -42,7 +42,7 @@ interface TiltRange {
  * @returns the line; marks are the tilts at which its strips go in, counter-clockwise.
  * @accuracy every strip of the line goes in; at no tilt one that is taller and thicker by more than {@link TILTED_ACCURACY},
  *   of strips that are at least 0.05 mm tall.
- * @check tests/outside/gauge-tilt.test.ts, tests/laws/gauge.test.ts
+ * @check tests/outside/gauge-closed-forms.test.ts, tests/laws/gauge.test.ts
  */
 export function* tiltedLine(
   outline: readonly Point[],
