@@ -1,5 +1,5 @@
 import type { FacePart } from './face-file.ts';
-import type { Face, FaceCommand } from './read-face.ts';
+import type { Face, FaceStep } from './read-face.ts';
 import { MISSING_BOX, type SetLine } from './set-line.ts';
 
 /** A closed outline, its first corner not repeated: x right, y up from the base line. */
@@ -24,8 +24,8 @@ export function traceLetters(
 ): LetterContour[] {
   return line.runs.flatMap((run) => {
     if (run.kind === 'box') return boxContours(run.at, size);
-    const commands = faces.get(run.part)?.path(run.text) ?? [];
-    return flatten(commands, size, accuracy).map((contour) => contour.map(([x, y]) => [x + run.at * size, y] as const));
+    const steps = faces.get(run.part)?.path(run.text) ?? [];
+    return flatten(steps, size, accuracy).map((contour) => contour.map(([x, y]) => [x + run.at * size, y] as const));
   });
 }
 
@@ -44,7 +44,7 @@ function boxContours(at: number, size: number): LetterContour[] {
   return [corners(-line / 2), corners(line / 2).reverse()];
 }
 
-function flatten(commands: readonly FaceCommand[], size: number, accuracy: number): LetterContour[] {
+function flatten(steps: readonly FaceStep[], size: number, accuracy: number): LetterContour[] {
   const contours: [number, number][][] = [];
   let open: [number, number][] = [];
   const close = () => {
@@ -52,25 +52,15 @@ function flatten(commands: readonly FaceCommand[], size: number, accuracy: numbe
     if (contour.length > 2) contours.push(contour);
     open = [];
   };
-  for (const command of commands) {
-    if (command.type === 'Z' || command.type === 'M') close();
-    if (command.type === 'Z') continue;
-    const end: [number, number] = [command.x * size, (0 - command.y) * size];
+  for (const { kind, points } of steps) {
+    if (kind === 'close' || kind === 'move') close();
+    const places = points.map(([x, y]): [number, number] => [x * size, y * size]);
     const start = open.at(-1);
-    if (start && command.type === 'Q')
-      open.push(...pieces([start, [command.x1 * size, (0 - command.y1) * size], end], accuracy));
-    else if (start && command.type === 'C') open.push(...pieces([start, ...controls(command, size), end], accuracy));
-    else open.push(end);
+    if (start && kind === 'curve') open.push(...pieces([start, ...places], accuracy));
+    else open.push(...places.slice(-1));
   }
   close();
   return contours;
-}
-
-function controls(command: Extract<FaceCommand, { type: 'C' }>, size: number): [number, number][] {
-  return [
-    [command.x1 * size, (0 - command.y1) * size],
-    [command.x2 * size, (0 - command.y2) * size],
-  ];
 }
 
 /**

@@ -41,7 +41,7 @@ async function openSvg(palette: Palette): Promise<void> {
   const file = join(folder, `page-${palette}.svg`);
   writeFileSync(file, writePage(EVERY_MARK, palette, typeface, 'All there is'));
   await page.goto(pathToFileURL(file).href);
-  await page.evaluate(() => document.fonts.ready);
+  await page.evaluate(() => Promise.all([...document.fonts].map((font) => font.load())));
 }
 
 /** The code that draws on a canvas, as one text whose value has its functions. */
@@ -191,6 +191,24 @@ describe('the SVG file', () => {
       return { text, longer: Math.abs(length - measured) < 0.1 ? 0 : length - measured };
     });
     expect(longer).toEqual(seen.texts.map(({ text }) => ({ text, longer: 0 })));
+  });
+
+  test('sets every pair of letters as wide as it was measured', async () => {
+    const letters = 'AFKLOPRTVWYacdefgijkloqrstvwxyz0147.,-–“”‘’() /';
+    const pairs = [...letters].flatMap((first) => [...letters].map((second) => first + second));
+    const set = await page.evaluate((pairs) => {
+      const pen = new OffscreenCanvas(1, 1).getContext('2d');
+      if (!pen) throw new Error('There is no canvas.');
+      pen.textRendering = 'geometricPrecision';
+      return [400, 700].map((weight) => {
+        pen.font = `${weight} 1000px 'Atkinson Hyperlegible Next'`;
+        return pairs.map((pair) => pen.measureText(pair).width);
+      });
+    }, pairs);
+    for (const bold of [false, true]) {
+      const off = pairs.filter((pair, i) => Math.abs(typeface.width(pair, 1000, bold) - set[Number(bold)][i]) > 0.5);
+      expect(off).toEqual([]);
+    }
   });
 
   test('asks for nothing from elsewhere and complains of nothing', () => expect(problems).toEqual([]));
