@@ -10,6 +10,8 @@ import { drawn, filled, polyline, rectangle } from './strokes.ts';
 const SIZE = 5.2;
 const LINES = 9;
 const HIGHEST = 46;
+/** Between two names, millimetres. */
+const NAME_GAP = 3;
 
 interface Placed {
   readonly plate: TierPlate;
@@ -83,9 +85,13 @@ function plateBlock(
   measure: SlideGround['ground']['measure'],
 ): Block {
   const picture = sectionPicture(plate.profile, { scale, line: 0.3 });
-  const style = { width: wide - 1, size, bold: true, align: 'middle', most: lines } as const;
+  const style = { width: wide - NAME_GAP, size, bold: true, align: 'middle', most: lines } as const;
   const name = layOutParagraph(plate.name, style, measure);
-  const centred = { ...picture, width: wide - 1, marks: placeBlock(picture, (wide - 1 - picture.width) / 2, 0) };
+  const centred = {
+    ...picture,
+    width: wide - NAME_GAP,
+    marks: placeBlock(picture, (wide - NAME_GAP - picture.width) / 2, 0),
+  };
   return stackBlocks([centred, name], 0.6);
 }
 
@@ -138,12 +144,12 @@ function pictureRoom(
   measure: SlideGround['ground']['measure'],
 ): { readonly scale: number; readonly lines: number } {
   const sizes = placed.map(({ plate }) => sizeOfRing(plate.profile.ring));
-  const lines = placed.some(({ plate, wide }) => measure.width(plate.name, size, true) > wide - 1) ? 2 : 1;
+  const lines = placed.some(({ plate, wide }) => measure.width(plate.name, size, true) > wide - NAME_GAP) ? 2 : 1;
   const high = Math.max(2, rowHeight - LINES - lines * size * LEADING);
   const narrowest = Math.min(...placed.map(({ wide }) => wide));
   const scale = Math.min(
     high / Math.max(...sizes.map(({ height }) => height)),
-    (narrowest - 1) / Math.max(...sizes.map(({ width }) => width)),
+    (narrowest - NAME_GAP) / Math.max(...sizes.map(({ width }) => width)),
   );
   return { scale, lines };
 }
