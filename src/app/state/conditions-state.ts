@@ -33,7 +33,10 @@ export function makeConditionsStore(): Store<ConditionsState> {
 }
 
 /** The core's conditions for a family. */
-export function conditionsFor({ tiltLimit, wear }: ConditionsState, { runningClearance }: Family): Conditions {
+export function conditionsFor(
+  { tiltLimit, wear }: Pick<ConditionsState, 'tiltLimit' | 'wear'>,
+  { runningClearance }: Family,
+): Conditions {
   return { runningClearance, tiltLimit, wear };
 }
 

@@ -1,9 +1,10 @@
 import type { Family } from '../../family/family.ts';
 import { type FitCache, isMeasured } from '../../family/fit-cache.ts';
-import { dealPairs, missingPairs } from '../../family/known-fits.ts';
+import { dealPairs, type KnownFits, knownFits, missingPairs } from '../../family/known-fits.ts';
 import type { Conditions } from '../../fit/conditions.ts';
 import { boxOf } from '../../geom/point.ts';
 import type { PairsPart } from '../../jobs/judge-pairs.ts';
+import { AS_DRAWN, conditionsFor } from './conditions-state.ts';
 import type { Doors } from './doors.ts';
 import { FitTable, sameConditions } from './fit-table.ts';
 import { type Ending, type Flight, fly } from './flight.ts';
@@ -70,6 +71,11 @@ export class Judging {
     if (!same) this.begin();
     else if (found) this.show();
     if (same && before.entrantId !== order.entrantId && this.isRowWanting()) this.launch();
+  }
+
+  /** What is known of a family new and upright, whatever its pairs are judged under now. */
+  knownAsDrawn(family: Family): KnownFits {
+    return knownFits(family, this.cache, conditionsFor(AS_DRAWN, family));
   }
 
   /** Goes on with what a stop or a failure left open. */

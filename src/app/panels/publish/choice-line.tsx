@@ -59,8 +59,8 @@ export function LengthsChoice() {
       label="Lengths"
       value={chosen ?? ofWindow}
       choices={[
-        ['mm', 'Millimetres'],
-        ['in', 'Inches'],
+        ['mm', 'mm'],
+        ['in', 'inch'],
       ]}
       onChange={(units) => sheetChoice.setState({ units: units === ofWindow ? null : units })}
     />

@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { entrantsOf, openingsOf } from '../../../family/family.ts';
+import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
 import type { SheetOrder } from '../../../publish/sheet-order.ts';
 import { countWord } from '../../state/count-word.ts';
 import type { Fact } from '../../state/profile-facts.ts';
@@ -24,7 +24,7 @@ export function PageFacts({ shown: { found, current } }: { shown: ShownPages }) 
     { term: isSlides ? 'slides' : 'pages', value: String(pages.length) },
     { term: isSlides ? '16 to 9' : PAPER_LABELS[sheet.paper], value: pageSizeText(width, height, sheet.units) },
     { term: 'keyways', value: String(openingsOf(family).length) },
-    { term: 'blanks and tools', value: String(entrantsOf(family).length) },
+    entrantsFact(family, sheet),
   ];
   const missing = missingWords(missingLetters);
   return (
@@ -39,6 +39,12 @@ export function PageFacts({ shown: { found, current } }: { shown: ShownPages }) 
       )}
     </>
   );
+}
+
+function entrantsFact(family: Family, sheet: SheetOrder): Fact {
+  const entrants = entrantsOf(family);
+  if (!('blanksOnly' in sheet && sheet.blanksOnly)) return { term: 'blanks and tools', value: String(entrants.length) };
+  return { term: 'blanks', value: String(entrants.filter(({ kind }) => kind === 'blank').length) };
 }
 
 /** Sheets with a bar to check the printer by. */

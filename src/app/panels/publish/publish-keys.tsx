@@ -1,4 +1,3 @@
-import type { ReactNode } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { Page } from '../../../publish/page.ts';
 import type { SheetOrder } from '../../../publish/sheet-order.ts';
@@ -12,7 +11,7 @@ import { useSession } from '../use-store.ts';
 import { usePageNumber } from './page-desk.tsx';
 import { printPages } from './printed-pages.tsx';
 import styles from './publish-keys.module.css';
-import { type PagesToSave, saveCsv, savePdf, savePng, saveSvg, saveSvgs } from './save-pages.ts';
+import { type PagesToSave, saveCsv, saveHtml, savePdf, savePng, saveSvg, saveSvgs } from './save-pages.ts';
 
 interface PublishKeysProps {
   readonly family: Family;
@@ -21,12 +20,10 @@ interface PublishKeysProps {
   /** Null while they are laid out. */
   readonly pages: readonly Page[] | null;
   readonly word: string;
-  /** What stands between PDF and the rest, in the order of use. */
-  readonly children?: ReactNode;
 }
 
 /** What is done with the pages: saved in any form, printed. */
-export function PublishKeys({ family, order, look, pages, word, children }: PublishKeysProps) {
+export function PublishKeys({ family, order, look, pages, word }: PublishKeysProps) {
   const session = useSession();
   const number = usePageNumber(look, pages?.length ?? 1);
   const off = pages === null;
@@ -36,7 +33,17 @@ export function PublishKeys({ family, order, look, pages, word, children }: Publ
       <button type="button" className={`key ${styles.main}`} disabled={off} onClick={() => savePdf(save)}>
         Save PDF
       </button>
-      {children}
+      {order.sheet === 'slides' && (
+        <button
+          type="button"
+          className="key"
+          disabled={off}
+          title="All slides as one web page that runs in any browser, without a network"
+          onClick={() => saveHtml(save)}
+        >
+          Save HTML
+        </button>
+      )}
       <button
         type="button"
         className="key"

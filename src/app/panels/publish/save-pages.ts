@@ -1,4 +1,5 @@
 import type { Family } from '../../../family/family.ts';
+import type { Published, PublishInput } from '../../../jobs/publish-sheets.ts';
 import type { Page } from '../../../publish/page.ts';
 import type { SheetOrder } from '../../../publish/sheet-order.ts';
 import { pagePng } from '../../canvas/page/draw-page.ts';
@@ -18,47 +19,55 @@ export interface PagesToSave {
 }
 
 /** All pages as one PDF. */
-export function savePdf({ session, family, order }: PagesToSave): Promise<void> {
-  return makingFileOf(session).make({
-    what: 'PDF',
-    start: (tell) => session.doors.publish.publishSheets({ family, sheet: order, as: 'pdf' }, tell),
-    take: ({ pdf }) => handOver(ownBytes(pdf ?? new Uint8Array()), 'pdf', fileNameOf(family, order, 'pdf')),
-  });
+export function savePdf(save: PagesToSave): Promise<void> {
+  return make(save, 'pdf', ({ pdf = new Uint8Array() }) => handOver(ownBytes(pdf), 'pdf', nameOf(save, 'pdf')));
 }
 
 /** The page that is shown, as SVG. */
-export function saveSvg({ session, family, order, pages, number }: PagesToSave): Promise<void> {
-  return makingFileOf(session).make({
-    what: 'SVG',
-    start: (tell) => session.doors.publish.publishSheets({ family, sheet: order, as: 'svg' }, tell),
-    take: ({ svg = [] }) =>
-      handOver(svg[number] ?? '', 'svg', fileNameOf(family, order, 'svg', [number + 1, pages.length])),
-  });
+export function saveSvg(save: PagesToSave): Promise<void> {
+  return make(save, 'svg', ({ svg = [] }) => handOver(svg[save.number] ?? '', 'svg', pageNameOf(save, 'svg')));
 }
 
 /** Every page as an SVG of its own, in one archive. */
-export function saveSvgs({ session, family, order }: PagesToSave): Promise<void> {
-  const { publish } = session.doors;
-  return makingFileOf(session).make({
-    what: 'SVG',
-    start: (tell) => publish.publishSheets({ family, sheet: order, as: 'svg' }, tell),
-    take: ({ svg = [] }) => {
-      const files = svg.map((text, i) => [fileNameOf(family, order, 'svg', [i + 1, svg.length]), text]);
-      const archive = publish.zipTexts(Object.fromEntries(files));
-      return handOver(ownBytes(archive), 'zip', fileNameOf(family, order, 'zip'));
-    },
+export function saveSvgs(save: PagesToSave): Promise<void> {
+  const { session, family, order } = save;
+  return make(save, 'svg', ({ svg = [] }) => {
+    const files = svg.map((text, i) => [fileNameOf(family, order, 'svg', [i + 1, svg.length]), text]);
+    return handOver(ownBytes(session.doors.publish.zipTexts(Object.fromEntries(files))), 'zip', nameOf(save, 'zip'));
   });
 }
 
 /** The matrix as a table. */
-export function saveCsv({ session, family, order }: PagesToSave): Promise<void> {
-  const { publish } = session.doors;
+export function saveCsv(save: PagesToSave): Promise<void> {
+  return make(save, 'csv', ({ csv = '' }) => handOver(csv, 'csv', nameOf(save, 'csv')));
+}
+
+/** The slides as one web page that runs by itself. */
+export function saveHtml(save: PagesToSave): Promise<void> {
+  return make(save, 'html', ({ html = '' }) => handOver(html, 'html', nameOf(save, 'html')));
+}
+
+function make(
+  { session, family, order, pages }: PagesToSave,
+  as: Exclude<PublishInput['as'], 'pages'>,
+  take: (published: Published) => Promise<string>,
+): Promise<void> {
   return makingFileOf(session).make({
-    what: 'CSV',
-    start: (tell) => publish.fitFamily(family, tell),
-    take: (matrix) =>
-      handOver(publish.writeMatrix(family, matrix, { units: order.units }), 'csv', fileNameOf(family, order, 'csv')),
+    what: as.toUpperCase(),
+    start: (tell) => {
+      const known = session.judging.knownAsDrawn(family);
+      return session.doors.publish.publishSheets({ family, sheet: order, as, known, laidOut: pages }, tell);
+    },
+    take,
   });
+}
+
+function nameOf({ family, order }: PagesToSave, extension: string): string {
+  return fileNameOf(family, order, extension);
+}
+
+function pageNameOf({ family, order, number, pages }: PagesToSave, extension: string): string {
+  return fileNameOf(family, order, extension, [number + 1, pages.length]);
 }
 
 /** Picture points a millimetre: 300 dots an inch. */
@@ -77,7 +86,8 @@ export function pngDensity({ width, height }: Pick<Page, 'width' | 'height'>, is
 }
 
 /** The page that is shown, as a picture. */
-export function savePng({ session, family, order, pages, number }: PagesToSave): Promise<void> {
+export function savePng(save: PagesToSave): Promise<void> {
+  const { session, order, pages, number } = save;
   const page = pages[number];
   return makingFileOf(session).make({
     what: 'PNG',
@@ -87,7 +97,7 @@ export function savePng({ session, family, order, pages, number }: PagesToSave):
     }),
     take: async (picture) => {
       if (!picture) throw new Error('the browser has no room for a picture of this size; save it as PDF or SVG');
-      return handOver(picture, 'png', fileNameOf(family, order, 'png', [number + 1, pages.length]));
+      return handOver(picture, 'png', pageNameOf(save, 'png'));
     },
   });
 }

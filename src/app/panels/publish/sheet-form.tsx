@@ -71,6 +71,7 @@ function SheetOptions({ family, choice, choose }: ChoiceProps & { family: Family
         <div className={styles.group}>
           <ToolsTick choice={choice} choose={choose} />
           <TickField label="On one page" value={choice.onePage} onChange={(onePage) => choose({ onePage })} />
+          <InBetweenTicks family={family} />
         </div>
       );
     case 'matrix':
@@ -109,6 +110,26 @@ function SheetOptions({ family, choice, choose }: ChoiceProps & { family: Family
 function ToolsTick({ choice, choose }: ChoiceProps) {
   return (
     <TickField label="With the tools" value={!choice.blanksOnly} onChange={(tools) => choose({ blanksOnly: !tools })} />
+  );
+}
+
+/** Which sections were squeezed in between others later; the file does not know. */
+function InBetweenTicks({ family }: { family: Family }) {
+  const look = sheetsLookOf(useSession());
+  const inBetween = useStore(look, (s) => s.inBetween);
+  const openings = openingsOf(family);
+  const count = openings.filter(({ id }) => inBetween.includes(id)).length;
+  const tick = (id: string, on: boolean) =>
+    look.setState({ inBetween: on ? [...inBetween, id] : inBetween.filter((other) => other !== id) });
+  return (
+    <details className={styles.ticks}>
+      <summary title="They stand higher on the chart, between their neighbours">
+        In-between sections: {count === 0 ? 'none' : count}
+      </summary>
+      {openings.map(({ id, name }) => (
+        <TickField key={id} label={name} value={inBetween.includes(id)} onChange={(on) => tick(id, on)} />
+      ))}
+    </details>
   );
 }
 
@@ -169,7 +190,6 @@ function QuestionFields({ choice, choose }: ChoiceProps) {
     <>
       <WholeNumberField
         inline
-        atOnce
         label="Questions"
         value={choice.questions}
         least={QUESTIONS.least}
@@ -178,7 +198,6 @@ function QuestionFields({ choice, choose }: ChoiceProps) {
       />
       <WholeNumberField
         inline
-        atOnce
         label="Set"
         title="The same number draws the same questions again"
         value={choice.seed}

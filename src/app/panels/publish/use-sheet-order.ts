@@ -13,10 +13,11 @@ export function useSheetSubjects(): SheetSubjects {
   const { openingId, entrantId } = useStore(session.selection, (s) => s);
   const units = useStore(session.settings, (s) => s.units);
   const holderId = useStore(sheetsLookOf(session), (s) => s.holderId);
+  const inBetween = useStore(sheetsLookOf(session), (s) => s.inBetween);
   const today = useToday();
   return useMemo(
-    () => ({ openingId, entrantId, units, holderId, today }),
-    [openingId, entrantId, units, holderId, today],
+    () => ({ openingId, entrantId, units, holderId, inBetween, today }),
+    [openingId, entrantId, units, holderId, inBetween, today],
   );
 }
 

@@ -11,8 +11,11 @@ const publishings = new WeakMap<Session, Publishing>();
 export function publishingOf(session: Session): Publishing {
   const known = publishings.get(session);
   if (known) return known;
-  const { publish } = session.doors;
-  const made: Publishing = new AskedJob((input, tell) => publish.publishSheets(input, tell), isSameOrder);
+  const { doors, judging } = session;
+  const made: Publishing = new AskedJob(
+    (input, tell) => doors.publish.publishSheets({ ...input, known: judging.knownAsDrawn(input.family) }, tell),
+    isSameOrder,
+  );
   publishings.set(session, made);
   return made;
 }

@@ -102,6 +102,8 @@ export interface SheetSubjects {
   readonly entrantId: string | null;
   /** Id of the holder whose card is made; null: the picked blank's. */
   readonly holderId: string | null;
+  /** Ids of keyways whose sections were squeezed in later. */
+  readonly inBetween: readonly string[];
   readonly units: Units;
   /** As it is written; null where it is not. */
   readonly today: string | null;
@@ -125,7 +127,7 @@ export function orderOf(choice: SheetChoice, subjects: SheetSubjects, family: Fa
   };
   switch (sheet) {
     case 'chart':
-      return { sheet, ...any, blanksOnly, onePage };
+      return { sheet, ...any, blanksOnly, onePage, inBetween: knownOpenings(family, subjects.inBetween) };
     case 'matrix':
       return { sheet, ...any, blanksOnly };
     case 'scale': {
@@ -140,6 +142,11 @@ export function orderOf(choice: SheetChoice, subjects: SheetSubjects, family: Fa
     case 'answers':
       return { sheet, ...any, questions, seed };
   }
+}
+
+/** Those of the ids that are keyways of the family, in chart order. */
+function knownOpenings(family: Family, ids: readonly string[]): string[] {
+  return openingsOf(family).flatMap(({ id }) => (ids.includes(id) ? id : []));
 }
 
 /** The order of the slides: inks, unit and date as for paper. */

@@ -10,11 +10,13 @@ export interface SheetsLook {
   readonly zoom: PageZoom;
   /** Id of the holder whose card is made; null: the blank picked in the tray. */
   readonly holderId: string | null;
+  /** Ids of keyways whose sections were squeezed in later: the chart raises them. */
+  readonly inBetween: readonly string[];
   /** Whether the pages stand ready for the printer. */
   readonly printing: boolean;
 }
 
-const FIRST: SheetsLook = { page: 0, zoom: 'fit', holderId: null, printing: false };
+const FIRST: SheetsLook = { page: 0, zoom: 'fit', holderId: null, inBetween: [], printing: false };
 
 /** What is looked at on the sheets for paper. */
 export const sheetsLookOf = makeSheetLook<SheetsLook>(FIRST, { without: () => null });
