@@ -39,12 +39,20 @@ export interface ShownBlock {
   readonly seen: DisplaySet | null;
 }
 
+/** So long after the last change another set is begun, milliseconds. */
+const TYPING_MS = 350;
+
 /** Has the set of a family built as long as the component is there. */
 export function useAskedBlock(family: Family): ShownBlock {
   const building = blockBuildingOf(useSession());
   const setup = useBlockSetup(family);
   const order = useMemo(() => (setupFaults(family, setup).length === 0 ? { family, setup } : null), [family, setup]);
-  useEffect(() => building.ask(order), [building, order]);
+  useEffect(() => {
+    // While somebody types, a set is not begun with every digit.
+    const wait = building.store.getState().asked === null ? 0 : TYPING_MS;
+    const timer = setTimeout(() => building.ask(order), wait);
+    return () => clearTimeout(timer);
+  }, [building, order]);
   useEffect(() => () => building.ask(null), [building]);
   return useBlock();
 }
@@ -52,8 +60,9 @@ export function useAskedBlock(family: Family): ShownBlock {
 /** The same for a component beside the one that asks. */
 export function useBlock(): ShownBlock {
   const building = blockBuildingOf(useSession());
-  const { phase, found } = useStore(building.store, (s) => s);
-  const seen = found?.output ?? null;
+  const { phase, found, asked } = useStore(building.store, (s) => s);
+  // The set of another family is not shown as this one's.
+  const seen = found && found.input.family.name === asked?.family.name ? found.output : null;
   return { building, set: phase === 'found' ? seen : null, seen };
 }
 

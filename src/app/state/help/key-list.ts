@@ -88,4 +88,15 @@ export const KEYS: readonly KeyGroup[] = [
       ['D, Alt with ↑ ↓', 'steps: double, move'],
     ],
   },
+  {
+    place: 'Publish, display block',
+    view: 'publish',
+    keys: [
+      ['↑ ↓ ← →', 'turn it; with Shift move it'],
+      ['1, 2, 3', 'from a corner, the front, above'],
+      ['+ − Home', 'nearer, farther, all of it'],
+      ['N, P', 'the next part, the one before'],
+      ['Space; I, O', 'try it: slide the coupon; in, out by steps'],
+    ],
+  },
 ];

@@ -15,7 +15,7 @@ export interface BlockPair {
  * The picked pair as it is in a set. A blank that has no coupon is stood for by that of another with the same outline.
  *
  * @returns null where the family lacks one of the two.
- * @check tests/unit/app/block-pair.test.ts
+ * @check tests/unit/app/block-pictures.test.ts
  */
 export function blockPair(
   family: Family,
