@@ -98,8 +98,7 @@ export function checkLetters({ lines }: MadePart, source: LetterSource, { nozzle
 
 /** How much of the area of letters stays when they are drawn by the nozzle. */
 function sharePrinted(outlines: MadePart['lines'][number]['outlines'], nozzle: number): number {
-  const left = Math.min(...outlines.flat().map(([x]) => x));
-  const low = Math.min(...outlines.flat().map(([, y]) => y));
+  const [left, low] = outlines[0]?.[0] ?? [0, 0];
   const loops = outlines.map((loop) =>
     loop.map(([x, y]) => ({ x: (x - left) * CLIP_UNITS, y: (y - low) * CLIP_UNITS })),
   );

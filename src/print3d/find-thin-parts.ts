@@ -44,7 +44,7 @@ export function findThinParts(region: Region, width: number): ThinPart[] {
   });
 }
 
-/** Square nanometres. */
+/** The area of a region, its holes not counted, in square nanometres. */
 export function areaOf(region: Region): number {
   return boundariesOf(region).reduce((sum, boundary) => sum + signedArea(boundary), 0);
 }
