@@ -29,7 +29,7 @@ const REPLY_HIGH = 22;
  *
  * @returns the same questions for the same seed, as long as the outlines stay as they are; fewer where the family has
  *   fewer different pairs.
- * @check tests/unit/publish/answers-sheet.test.ts
+ * @check tests/unit/publish/class-sheets.test.ts
  */
 export function answersSheet(ground: SheetGround, order: AnswersOrder): Page[] {
   const replies = repliesOf(ground, order);

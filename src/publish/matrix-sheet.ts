@@ -21,7 +21,7 @@ const LARGEST = 4.6;
  * Every blank and tool in every keyway: mark, word and margin. As few pages as the paper allows, in the largest type that
  * takes no more of them, never smaller than 6 points; each page repeats the heads of its rows and columns and the legend.
  *
- * @check tests/unit/publish/matrix-sheet.test.ts
+ * @check tests/unit/publish/class-sheets.test.ts
  */
 export function matrixSheet(ground: SheetGround, order: MatrixOrder): Page[] {
   const { measure, family } = ground;

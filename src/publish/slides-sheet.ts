@@ -24,7 +24,7 @@ const UNDER_HEAD = 5;
  * takes two slides, the second with the answer; tiers take one for each row that comes to those below it.
  *
  * @returns at least one slide.
- * @check tests/unit/publish/slides-sheet.test.ts
+ * @check tests/unit/publish/class-sheets.test.ts
  */
 export function slidesSheet(ground: SheetGround, order: SlidesOrder): Page[] {
   const knowledge = taughtGround(ground, order.units);

@@ -25,7 +25,7 @@ const LEAST_SHARE = 0.2;
  * last row can read; only a text that is too long even so is set smaller, and at last shortened.
  *
  * @returns a block no larger than the room.
- * @check tests/unit/publish/slides-sheet.test.ts
+ * @check tests/unit/publish/class-sheets.test.ts
  */
 export function fitPieces(pieces: readonly SlidePiece[], room: Extent, measure: TextMeasure): Block {
   const told = pieces.filter((piece) => typeof piece === 'function' || piece.text.trim() !== '');

@@ -7,7 +7,7 @@ import type { SheetGround } from './sheet-ground.ts';
 /**
  * A ground as lessons and quizzes ask for it, reasons in the units of the order.
  *
- * @check tests/unit/publish/answers-sheet.test.ts
+ * @check tests/unit/publish/class-sheets.test.ts
  */
 export function taughtGround({ family, fits }: Pick<SheetGround, 'family' | 'fits'>, units: Units): TeachingKnowledge {
   const rows = new Map(fits.profiles.map((id, i) => [id, i]));
