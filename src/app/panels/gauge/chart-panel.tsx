@@ -48,13 +48,13 @@ function Legend() {
   return (
     <ul className={styles.legend}>
       <li data-line="limit">
-        <Line /> thickest that enters all
+        <Line /> enters all keyways
       </li>
       <li data-line="picked">
-        <Line /> the picked keyway
+        <Line /> the picked one
       </li>
       <li>
-        <Line /> each other keyway
+        <Line /> each other one
       </li>
     </ul>
   );

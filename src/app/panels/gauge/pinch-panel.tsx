@@ -1,8 +1,9 @@
 import { useMemo } from 'react';
+import { settersAt } from '../../../gauge/family-limit.ts';
 import { pinchOnCurve } from '../../../gauge/pinch.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { stripHeightText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
-import { pinchWords } from '../../state/gauge/gauge-words.ts';
+import { pinchWords, shortName } from '../../state/gauge/gauge-words.ts';
 import { useSize } from '../use-size.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './pinch-panel.module.css';
@@ -43,6 +44,25 @@ function Pinch({ gauge, opening }: { gauge: ShownGauge; opening: Profile }) {
           />
         )}
       </div>
+      <SetterKey gauge={gauge} opening={opening} />
     </section>
+  );
+}
+
+/** Leads to the keyway that sets the limit, where another one is picked. */
+function SetterKey({ gauge, opening }: { gauge: ShownGauge; opening: Profile }) {
+  const { selection } = useSession();
+  const { complete, curves, height, openings } = gauge;
+  const ids = complete && openings.length > 1 ? settersAt([...curves.values()], height) : [];
+  const setter = ids.includes(opening.id) ? undefined : openings.find(({ id }) => id === ids[0]);
+  if (!setter) return null;
+  return (
+    <button
+      type="button"
+      className={`key ${styles.setter}`}
+      onClick={() => selection.setState({ openingId: setter.id, part: 'opening' })}
+    >
+      Show {shortName(setter)}, which sets the limit
+    </button>
   );
 }

@@ -1,5 +1,6 @@
 import { type KeyboardEvent, type MouseEvent, memo, useEffect, useRef } from 'react';
 import { thicknessFigure } from '../../state/gauge/gauge-lengths.ts';
+import type { TightBy } from '../../state/gauge/gauge-state.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { reachText, sightText, type TightRow } from '../../state/gauge/tight-rows.ts';
 import { readingText, type Units } from '../../state/length-text.ts';
@@ -10,11 +11,12 @@ import { useSession, useStore } from '../use-store.ts';
 import styles from './tightness-table.module.css';
 
 /** Height of a row and of the head, pixels; the style sheet has them too. */
-const ROW = 66;
+const ROW = 56;
 const HEAD = 46;
 
 interface TightnessTableProps {
   readonly rows: readonly TightRow[];
+  readonly by: TightBy;
   readonly heightText: string;
   readonly measureHead: string;
   readonly reach: { readonly x: number; readonly y: number };
@@ -22,7 +24,7 @@ interface TightnessTableProps {
 }
 
 /** The keyways from tight to wide; arrows, Home and End walk. Only the rows in sight are on the page. */
-export function TightnessTable({ rows, heightText, measureHead, reach, pickedId }: TightnessTableProps) {
+export function TightnessTable({ rows, by, heightText, measureHead, reach, pickedId }: TightnessTableProps) {
   const { selection, settings } = useSession();
   const units = useStore(settings, (s) => s.units);
   const frame = useRef<HTMLDivElement>(null);
@@ -31,10 +33,13 @@ export function TightnessTable({ rows, heightText, measureHead, reach, pickedId 
   const { shown, total, reveal } = useWindowOfRows({
     ...{ count: rows.length, size: ROW, frame, kept: at, before: HEAD, after: 4 },
   });
+  const before = useRef(pickedId);
+  // The tightest stands in sight until another keyway is picked.
   // biome-ignore lint/correctness/useExhaustiveDependencies: the row is looked up once it is another one
   useEffect(() => {
-    if (at >= 0) reveal(at);
-  }, [at]);
+    if (at >= 0 && pickedId !== before.current) reveal(at);
+    before.current = pickedId;
+  }, [at, pickedId]);
   const pick = (openingId: string | null) => {
     if (openingId !== null) selection.setState({ openingId, part: 'opening' });
   };
@@ -60,6 +65,7 @@ export function TightnessTable({ rows, heightText, measureHead, reach, pickedId 
         aria-activedescendant={at < 0 ? undefined : rowId(ids[at])}
         tabIndex={0}
         className={styles.grid}
+        data-by={by}
         onKeyDown={onKeyDown}
         onClick={onClick}
       >
@@ -144,7 +150,7 @@ const Row = memo(function Row({ row, index, top, picked, units, end, reach }: Ro
     >
       <td className={styles.rank}>{rank}</td>
       <td className={styles.name} title={opening.name}>
-        <SectionThumb profile={opening} reachX={reach.x} reachY={reach.y} width={26} height={58} />
+        <SectionThumb profile={opening} reachX={reach.x} reachY={reach.y} width={24} height={50} />
         <span>{shortName(opening)}</span>
       </td>
       <td className={styles.bar}>

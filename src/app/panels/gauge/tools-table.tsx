@@ -78,46 +78,58 @@ export function ToolsTable({ rows, openings, ticked, order, onTick }: ToolsTable
     if (event.target instanceof Element && event.target.closest('[data-tick]')) onTick(openings[column - 1].id);
     else sort(column);
   };
-  const width = `calc(var(--names) + ${openings.length} * var(--cell))`;
+  const unit = units === 'in' ? 'thousandths of an inch' : 'mm';
+  const minWidth = `calc(var(--names) + ${openings.length} * var(--cell))`;
   return (
-    <div ref={frame} className={styles.frame}>
-      <table
-        // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: the keys go along its cells, as the grid pattern asks
-        role="grid"
-        aria-label="Tools in keyways"
-        aria-rowcount={rows.length + 1}
-        aria-colcount={openings.length + 1}
-        aria-activedescendant={cellId(place.row, place.column)}
-        aria-describedby="tools-table-keys"
-        tabIndex={0}
-        className={styles.grid}
-        style={{ width }}
-        onKeyDown={onKeyDown}
-        onClick={onClick}
-      >
-        <Head openings={openings} ticked={ticked} order={order} active={place.row < 0 ? place.column : -1} />
-        <tbody className={styles.rows} style={{ height: total - HEAD }}>
-          {shown.map(({ index, start }) => {
-            const row = rows[index];
-            return (
-              row && (
-                <Row
-                  key={row.tool.id}
-                  row={row}
-                  index={index}
-                  top={start - HEAD}
-                  units={units}
-                  active={index === place.row ? place.column : -1}
-                  openings={openings}
-                />
-              )
-            );
-          })}
-        </tbody>
-      </table>
-      <p id="tools-table-keys" className="unseen">
-        Arrow keys walk the cells. In the head, Space ticks a keyway to be covered and Enter sorts by it.
-      </p>
+    <div className={styles.whole}>
+      <ul className={styles.legend}>
+        {(['enters', 'tight', 'blocked'] as const).map((verdict) => (
+          <li key={verdict}>
+            <VerdictMark verdict={verdict} size={16} />
+            {VERDICT_WORDS[verdict]}
+          </li>
+        ))}
+        <li>figures: spare thickness of straight tools, {unit}</li>
+      </ul>
+      <div ref={frame} className={styles.frame}>
+        <table
+          // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: the keys go along its cells, as the grid pattern asks
+          role="grid"
+          aria-label="Tools in keyways"
+          aria-rowcount={rows.length + 1}
+          aria-colcount={openings.length + 1}
+          aria-activedescendant={cellId(place.row, place.column)}
+          aria-describedby="tools-table-keys"
+          tabIndex={0}
+          className={styles.grid}
+          style={{ minWidth }}
+          onKeyDown={onKeyDown}
+          onClick={onClick}
+        >
+          <Head openings={openings} ticked={ticked} order={order} active={place.row < 0 ? place.column : -1} />
+          <tbody className={styles.rows} style={{ height: total - HEAD }}>
+            {shown.map(({ index, start }) => {
+              const row = rows[index];
+              return (
+                row && (
+                  <Row
+                    key={row.tool.id}
+                    row={row}
+                    index={index}
+                    top={start - HEAD}
+                    units={units}
+                    active={index === place.row ? place.column : -1}
+                    openings={openings}
+                  />
+                )
+              );
+            })}
+          </tbody>
+        </table>
+        <p id="tools-table-keys" className="unseen">
+          Arrow keys walk the cells. In the head, Space ticks a keyway to be covered and Enter sorts by it.
+        </p>
+      </div>
     </div>
   );
 }
@@ -244,7 +256,8 @@ const Row = memo(function Row({ row, index, top, units, active, openings }: RowP
       >
         <span className={styles.text}>{tool.name}</span>
         <span className={styles.below}>
-          {straight ? thicknessText(size.thickness, units) : 'shaped'}, enters {enters} of {openings.length}
+          <span className={styles.size}>{straight ? thicknessText(size.thickness, units) : 'shaped'}, </span>
+          {cells.length > 0 ? `enters ${enters} of ${openings.length}` : 'not tried yet'}
         </span>
       </th>
       {openings.map((opening, i) => (

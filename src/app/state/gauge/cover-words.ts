@@ -48,8 +48,8 @@ export function coverNote(cover: ToolCover): string {
   const size = countWord(cover.tools.length, 'tool');
   if (!cover.proved) return `The search was cut short: fewer than ${size} may do.`;
   const fewer = cover.tools.length > 1 ? 'Fewer do not do. ' : '';
-  if (others === '') return `${fewer}No other set of ${size} does.`;
-  return `${fewer}Of the sets of ${size} this one has most room in its tightest keyway; ${others} as small.`;
+  if (others === '') return cover.tools.length === 1 ? 'No other tool alone does.' : `${fewer}No other ${size} do.`;
+  return `${fewer}This set has most room in its tightest keyway; ${others} as small.`;
 }
 
 function otherSets(count: number): string {

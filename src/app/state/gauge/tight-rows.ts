@@ -74,11 +74,11 @@ export function sightText({ strip }: OutlineSight, units: Units): string {
   return strip > 0 ? readingText(strip, units) : `none, wards pass by ${readingText(strip, units)}`;
 }
 
-/** How far the longest ward reaches past the centre line: "left +0.210 mm", "short of it". */
+/** How far the longest ward reaches past the centre line: "+0.210 mm from the left", "no, 0.110 mm short". */
 export function reachText({ left, right, paracentric }: OutlineSight, units: Units): string {
-  if (!paracentric) return 'short of the centre line';
-  const side = left >= right ? 'left' : 'right';
-  return `${spareText(Math.max(left, right), units)} from the ${side}`;
+  const most = Math.max(left, right);
+  if (!paracentric) return `no, ${readingText(most, units)} short`;
+  return `${spareText(most, units)} from the ${left >= right ? 'left' : 'right'}`;
 }
 
 /** The keyway in words, for its reading. */

@@ -60,6 +60,7 @@ function Tightness({ family }: { family: Family }) {
       <GaugeProgress family={family} />
       <TightnessTable
         rows={rows}
+        by={by}
         heightText={height}
         measureHead={HEADS[by]}
         reach={reach}
