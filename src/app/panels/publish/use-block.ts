@@ -87,7 +87,7 @@ export function useBlockPair(family: Family, set: DisplaySet | null): JudgedPair
   return useMemo(() => {
     const pair = set && blockPair(family, set, { entrantId, openingId });
     if (!pair) return null;
-    const conditions = conditionsFor({ ...AS_DRAWN, telling: 'margin' }, family);
+    const conditions = conditionsFor(AS_DRAWN, family);
     const { entrant, opening } = pair;
     const fit = doors.judgeNow(opening.ring, entrant.ring, conditions);
     const explanation = doors.explainPlacement(opening.ring, entrant.ring, fit.placement);

@@ -9,13 +9,20 @@ import {
 } from '../../../print3d/display-setup.ts';
 import { makeKeptStore, type Shelf } from '../kept-store.ts';
 import type { Store } from '../store.ts';
-import type { BlockLook } from './block-state.ts';
 
 /** Settings of the printer and of how a set is made: the same whatever the family. */
 export type PrinterSettings = Omit<DisplaySetup, 'openings' | 'blanks' | 'columns'>;
 
 /** What the user has set otherwise than usual; nothing at first. */
 export type BlockSettings = Partial<PrinterSettings>;
+
+/** What of a family is in the set; null: as usual. */
+export interface BlockChoices {
+  readonly openings: readonly string[] | null;
+  readonly blanks: readonly string[] | null;
+  /** Openings in a row. */
+  readonly columns: number | null;
+}
 
 /** The settings that take one number. */
 export type NumberSetting = Exclude<keyof typeof SETTING_RANGES, 'columns'>;
@@ -63,7 +70,7 @@ function isTip(value: unknown): value is TipShape {
 export function blockSetup(
   family: Family,
   settings: BlockSettings,
-  { openings, blanks, columns }: Pick<BlockLook, 'openings' | 'blanks' | 'columns'>,
+  { openings, blanks, columns }: BlockChoices,
 ): DisplaySetup {
   const usual = usualSetup(family);
   const known = (ids: readonly string[]) => ids.filter((id) => family.profiles.some((profile) => profile.id === id));

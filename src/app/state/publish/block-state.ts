@@ -1,16 +1,12 @@
 import { makeSheetLook } from '../sheet-look.ts';
+import type { BlockChoices } from './block-settings.ts';
 
 /** What the Display block sheet shows. */
 export type BlockPart = 'settings' | 'set' | 'try';
 
 /** What is chosen and looked at on the Display block sheet. */
-export interface BlockLook {
+export interface BlockLook extends BlockChoices {
   readonly part: BlockPart;
-  /** Ids of the openings of the block and of the coupons; null: as usual. */
-  readonly openings: readonly string[] | null;
-  readonly blanks: readonly string[] | null;
-  /** Openings in a row; null: as usual. */
-  readonly columns: number | null;
   /** Name of the part that is pointed out. */
   readonly picked: string | null;
   /** The bed that is looked at, from 0; null: all. */

@@ -1,24 +1,13 @@
-import { type RefObject, useEffect, useMemo } from 'react';
-import type { Family } from '../../../family/family.ts';
+import { useMemo } from 'react';
 import type { DisplaySet } from '../../../print3d/display-set.ts';
-import type { SolidScene } from '../../canvas/solid/solid-scene.ts';
 import { BlockParts } from '../../panels/publish/block-parts.tsx';
 import { setPicture } from '../../panels/publish/block-set-picture.ts';
 import { useBlockLook } from '../../panels/publish/use-block.ts';
 import { pickPart } from '../../state/publish/block-state.ts';
 import { FootKey } from '../foot-key.tsx';
 import styles from './block-sheet.module.css';
-import type { StillOf } from './block-sheet.tsx';
 import { NoSolids } from './block-sheet-no-solids.tsx';
-import { BlockStage, useTurnedView } from './block-sheet-stage.tsx';
-
-/** What a stage shows, and where it leaves what takes its picture. */
-export interface StageProps {
-  readonly family: Family;
-  readonly set: DisplaySet | null;
-  readonly scene: RefObject<SolidScene | null>;
-  readonly stillOf: RefObject<StillOf | null>;
-}
+import { BlockStage, type StageProps, useStill, useTurnedView } from './block-sheet-stage.tsx';
 
 /** All parts on their beds. */
 export function SetStage({ set, ...rest }: StageProps) {
@@ -34,9 +23,7 @@ function ShownSet({ set, scene, stillOf }: StageProps & { readonly set: DisplayS
   const only = bed !== null && bed < set.beds && set.beds > 1 ? bed : null;
   const picture = useMemo(() => setPicture(set, picked, only), [set, picked, only]);
   const [view, setView] = useTurnedView('set');
-  useEffect(() => {
-    stillOf.current = (from, width, height) => from.still(picture, view, width, height);
-  }, [stillOf, picture, view]);
+  useStill(stillOf, picture, view);
   const walk = (steps: number) => {
     const at = set.parts.findIndex(({ name }) => name === picked);
     const next = set.parts[(Math.max(at, steps > 0 ? -1 : 0) + steps + set.parts.length) % set.parts.length];

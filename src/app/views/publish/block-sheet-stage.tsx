@@ -1,4 +1,6 @@
 import { type ReactNode, type RefObject, useEffect, useRef, useState } from 'react';
+import type { Family } from '../../../family/family.ts';
+import type { DisplaySet } from '../../../print3d/display-set.ts';
 import type { SolidPicture } from '../../canvas/solid/solid-picture.ts';
 import type { SolidScene } from '../../canvas/solid/solid-scene.ts';
 import { SolidStage, type SolidTrouble } from '../../canvas/solid/solid-stage.tsx';
@@ -8,6 +10,17 @@ import styles from './block-sheet.module.css';
 import { useSolidColours } from './block-sheet-colours.ts';
 import { useSolidPointer } from './block-sheet-pointer.ts';
 import { ViewKeys } from './block-sheet-view-keys.tsx';
+
+/** What takes a still picture of what is shown. */
+export type StillOf = (scene: SolidScene, width: number, height: number) => Promise<Blob | null>;
+
+/** What a stage shows, and where it leaves what takes its picture. */
+export interface StageProps {
+  readonly family: Family;
+  readonly set: DisplaySet | null;
+  readonly scene: RefObject<SolidScene | null>;
+  readonly stillOf: RefObject<StillOf | null>;
+}
 
 interface BlockStageProps {
   readonly picture: SolidPicture;
@@ -79,11 +92,7 @@ export function BlockStage(props: BlockStageProps) {
             <span>{plate.words}</span>
           </p>
         )}
-        {trouble === 'lost' && (
-          <p className={styles.lost} role="alert">
-            The browser took the graphics away for a moment. The picture comes back by itself; saving works meanwhile.
-          </p>
-        )}
+        {trouble === 'lost' && <Lost />}
       </div>
       {caption && (
         <p className={styles.caption} aria-hidden="true">
@@ -96,6 +105,21 @@ export function BlockStage(props: BlockStageProps) {
       </div>
     </div>
   );
+}
+
+function Lost() {
+  return (
+    <p className={styles.lost} role="alert">
+      The browser took the graphics away for a moment. The picture comes back by itself; saving works meanwhile.
+    </p>
+  );
+}
+
+/** Leaves what takes the picture as it stands. */
+export function useStill(stillOf: RefObject<StillOf | null>, picture: SolidPicture, view: TurnedView): void {
+  useEffect(() => {
+    stillOf.current = (scene, width, height) => scene.still(picture, view, width, height);
+  }, [stillOf, picture, view]);
 }
 
 /** The keys of the frame, while it has the focus. */

@@ -6,14 +6,13 @@ import { COUPON, INWARD, tryPicture } from '../../panels/publish/block-try-pictu
 import { type JudgedPair, useBlockLook, useBlockPair } from '../../panels/publish/use-block.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { printedText } from '../../state/publish/block-length.ts';
-import { insertionRange } from '../../state/publish/block-pair.ts';
+import { type InsertionRange, insertionRange } from '../../state/publish/block-pair.ts';
 import { insertionWords, lackWords } from '../../state/publish/block-words.ts';
 import { FootKey } from '../foot-key.tsx';
 import styles from './block-sheet.module.css';
 import { NoSolids } from './block-sheet-no-solids.tsx';
-import type { StageProps } from './block-sheet-set.tsx';
 import { type Slide, useSlide } from './block-sheet-slide.ts';
-import { BlockStage, useTurnedView } from './block-sheet-stage.tsx';
+import { BlockStage, type StageProps, useStill, useTurnedView } from './block-sheet-stage.tsx';
 
 /** A coupon before an opening of the block: it slides in and stops where it must. */
 export function TryStage({ set, family, ...rest }: StageProps) {
@@ -45,9 +44,7 @@ function TriedPair({ family, set, pair, coupon, frame, scene, stillOf }: TriedPa
   const { inserted } = slide;
   const picture = useTriedPicture(set, { ...pair, coupon, frame }, inserted, range.waits, through);
   const [view, setView] = useTurnedView('try');
-  useEffect(() => {
-    stillOf.current = (from, width, height) => from.still(picture, view, width, height);
-  }, [stillOf, picture, view]);
+  useStill(stillOf, picture, view);
   const words = insertionWords(pair, range, inserted, frame.depth, units);
   const onKey = (key: string) => {
     if (key === ' ' || key === 'Enter') slide.play();
@@ -71,26 +68,11 @@ function TriedPair({ family, set, pair, coupon, frame, scene, stillOf }: TriedPa
         </NoSolids>
       }
     >
-      <label className={styles.slide}>
-        <input
-          type="range"
-          min={range.waits}
-          max={range.whole}
-          step="any"
-          value={inserted}
-          aria-label={`How far ${entrant.name} is in ${opening.name}`}
-          aria-valuetext={inserted < 0 ? 'before the block' : printedText(inserted, units)}
-          onChange={(event) => slide.to(event.target.valueAsNumber)}
-          onKeyDown={(event) => {
-            const steps = { ArrowRight: 1, ArrowUp: 1, PageUp: 4, ArrowLeft: -1, ArrowDown: -1, PageDown: -4 }[
-              event.key
-            ];
-            if (steps === undefined) return;
-            event.preventDefault();
-            slide.by(steps * STEP_MM);
-          }}
-        />
-      </label>
+      <SlideBar
+        {...{ slide, range }}
+        name={`How far ${entrant.name} is in ${opening.name}`}
+        words={inserted < 0 ? 'before the block' : printedText(inserted, units)}
+      />
       <FootKey title="Slide it in, or out again (Space)" press={slide.play}>
         {inserted >= range.stops ? 'Take it out' : 'Slide it in'}
       </FootKey>
@@ -101,7 +83,45 @@ function TriedPair({ family, set, pair, coupon, frame, scene, stillOf }: TriedPa
   );
 }
 
+/** A key moves the coupon so far, millimetres as printed. */
 const STEP_MM = 2;
+
+const SLIDER_STEPS: Readonly<Record<string, number>> = {
+  ...{ ArrowRight: 1, ArrowUp: 1, PageUp: 4 },
+  ...{ ArrowLeft: -1, ArrowDown: -1, PageDown: -4 },
+};
+
+interface SlideBarProps {
+  readonly slide: Slide;
+  readonly range: InsertionRange;
+  readonly name: string;
+  /** Where it is, in words. */
+  readonly words: string;
+}
+
+/** The way of the coupon as a slider: it may be pushed on to the shoulder, but follows no further than the coupon goes. */
+function SlideBar({ slide, range, name, words }: SlideBarProps) {
+  return (
+    <span className={styles.slide}>
+      <input
+        type="range"
+        min={range.waits}
+        max={range.whole}
+        step="any"
+        value={slide.inserted}
+        aria-label={name}
+        aria-valuetext={words}
+        onChange={(event) => slide.to(event.target.valueAsNumber)}
+        onKeyDown={(event) => {
+          const steps = SLIDER_STEPS[event.key];
+          if (steps === undefined) return;
+          event.preventDefault();
+          slide.by(steps * STEP_MM);
+        }}
+      />
+    </span>
+  );
+}
 
 function useTriedPicture(
   set: DisplaySet,

@@ -11,15 +11,13 @@ import { useStore } from '../../panels/use-store.ts';
 import { setWords } from '../../state/publish/block-words.ts';
 import styles from './block-sheet.module.css';
 import { SetStage } from './block-sheet-set.tsx';
+import type { StillOf } from './block-sheet-stage.tsx';
 import { TryStage } from './block-sheet-try.tsx';
 
 /** From so many pixels on the settings stand beside the picture. */
 const WIDE = 820;
 /** What a still picture is saved in. */
 const STILL = [1920, 1200] as const;
-
-/** What takes a still picture of what is shown; null where nothing is. */
-export type StillOf = (scene: SolidScene, width: number, height: number) => Promise<Blob | null>;
 
 /** Openings and blanks as solids to print: settings, the set on its bed, a coupon tried in the block, and the files. */
 export function BlockSheet({ family }: { family: Family }) {
