@@ -80,10 +80,11 @@ export function checkLetters({ lines }: MadePart, source: LetterSource, { nozzle
     const subjects = subject === null ? [] : [subject];
     const missing = source.missing(text);
     const checks: PrintCheck[] = [];
-    if (sharePrinted(outlines, nozzle) < LEGIBLE)
+    const shown = outlines.length > 0 || text.trim() === '';
+    if (!shown || sharePrinted(outlines, nozzle) < LEGIBLE)
       checks.push({
         ...{ kind: 'letters', weight: 'caution', subjects, where: null, size, limit: null },
-        what: `the letters of "${text}" come out too small for the nozzle to make them legible`,
+        what: `the letters of "${text}" ${shown ? 'come out too small for the nozzle to make them legible' : 'come out so small that they are left out'}`,
         cure: 'set larger letters or thicker walls, give a shorter name, or print at a larger scale',
       });
     if (missing.length > 0)

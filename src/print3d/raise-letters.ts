@@ -16,11 +16,15 @@ const MIDDLE = 0.335;
 /** Greatest distance of a curve from its chords, millimetres. */
 const CURVE = 0.02;
 
+/** Letters smaller than this are not raised at all: no printer shows them. */
+const LEAST_SIZE = 1;
+
 /** One line of letters on a flat face; millimetres. */
 export interface LetterLine {
   readonly text: string;
   /** Height of the em as it came out. */
   readonly size: number;
+  /** None where the letters came out too small to be raised. */
   readonly outlines: readonly Loop[];
 }
 
@@ -62,6 +66,7 @@ export function fitLetters(
   [x, y]: readonly [number, number],
 ): LetterLine {
   const size = sizeWithin(source, text, room.width, room.size);
+  if (size < LEAST_SIZE) return { text, size, outlines: [] };
   const left = x - source.width(text, size, true) / 2;
   const base = y - MIDDLE * size;
   const outlines = source

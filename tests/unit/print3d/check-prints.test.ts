@@ -54,5 +54,8 @@ test('letters that a nozzle cannot draw are named, with those that the typeface 
     { kind: 'letters', subjects: ['it'], size: 2 },
   ]);
   expect(kinds(checkLetters(lettered('Bittern', 2), face, { ...setup, nozzle: 0.15 }))).toEqual([]);
+  const [leftOut] = checkLetters(lettered('x'.repeat(900), 7), face, setup);
+  expect(leftOut.what).toMatch(/left out$/);
+  expect(checkLetters(lettered(' ', 7), face, setup)).toEqual([]);
   expect(kinds(checkLetters(lettered('鷺', 7), face, setup))).toEqual(['missing-letters']);
 });

@@ -39,3 +39,9 @@ test('several lines have one size, which a single long one does not make tiny', 
   );
   expect(commonSize(face, [], 8)).toBe(8);
 });
+
+test('letters that no printer shows are left out', () => {
+  const line = fitLetters(face, 'x'.repeat(300), { width: 30, size: 10 }, [0, 0]);
+  expect(line.size).toBeLessThan(1);
+  expect(line.outlines).toEqual([]);
+});
