@@ -17,6 +17,7 @@ import {
   pageSizeText,
   subjectName,
 } from '../../../src/app/state/publish/sheet-words.ts';
+import { stepOfSlide } from '../../../src/app/state/publish/slide-step.ts';
 import type { Family } from '../../../src/family/family.ts';
 import { orderFault } from '../../../src/publish/order-fault.ts';
 import { demoFamily } from '../../kit/demo-family.ts';
@@ -244,4 +245,12 @@ describe('keys', () => {
     expect(pageKey('F', at(0), 1)).toEqual({ zoom: 'fit' });
     expect(pageKey('ArrowDown', at(0), 3)).toBeNull();
   });
+});
+
+test('a slide belongs to the step whose title it has, also where a step has several and titles come twice', () => {
+  const step = (title: string) => ({ show: 'words' as const, title });
+  const steps = [step('A'), step('Tiers'), step('Question'), step('A')];
+  const titles = ['A', 'Tiers', 'Tiers', 'Tiers', 'Question', 'Question', 'A'];
+  expect(titles.map((_, i) => stepOfSlide(steps, titles, i))).toEqual([0, 1, 1, 1, 2, 2, 3]);
+  expect(stepOfSlide(steps, ['elsewhere'], 0)).toBe(0);
 });

@@ -21,18 +21,18 @@ function OfSlides({ family }: { family: Family }) {
       </section>
       <section className={readings.part}>
         <h3>Show it</h3>
-        <ol className={styles.steps}>
+        <ul className={styles.points}>
           <li>
             The <b>web page</b> is one file that any browser opens, without this app and without a network. Arrow keys,
             a press or a swipe turn its slides; its own print makes handouts.
           </li>
           <li>
-            The <b>PDF</b> is for projectors and for sending; most readers show it full screen with Ctrl L or F11.
+            The <b>PDF</b> is for projectors and for sending: most readers show it over the whole screen.
           </li>
           <li>
             A <b>PNG</b> is one slide as a picture, 1920 points wide, for slides made elsewhere.
           </li>
-        </ol>
+        </ul>
         <p className={readings.note}>
           Words, order and steps are those of the lesson in Teach. An edit there, or of a section, renews the slides.
         </p>

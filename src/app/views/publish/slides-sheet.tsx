@@ -1,4 +1,5 @@
 import type { Family } from '../../../family/family.ts';
+import type { Lesson } from '../../../family/lesson.ts';
 import { EmptyNotice } from '../../panels/empty-notice.tsx';
 import { PageDesk } from '../../panels/publish/page-desk.tsx';
 import { PrintedPages } from '../../panels/publish/printed-pages.tsx';
@@ -10,30 +11,32 @@ import { useAskedPages, useSlidesOrder } from '../../panels/publish/use-sheet-or
 import { useSession } from '../../panels/use-store.ts';
 import { lackFor } from '../../state/publish/sheet-words.ts';
 import { slidesLookOf } from '../../state/publish/sheets-look.ts';
+import { stepOfSlide } from '../../state/publish/slide-step.ts';
 import styles from './slides-sheet.module.css';
 import { usePageKeys } from './use-page-keys.ts';
 
 /** The lesson as pages and as a file. */
 export function SlidesSheet({ family }: { family: Family }) {
   if (!family.lesson?.steps.length) return <NoLesson family={family} />;
-  return <Slides family={family} title={family.lesson.title} />;
+  return <Slides family={family} lesson={family.lesson} />;
 }
 
-function Slides({ family, title }: { family: Family; title: string }) {
+function Slides({ family, lesson }: { family: Family; lesson: Lesson }) {
   const look = slidesLookOf(useSession());
   const order = useSlidesOrder();
   const shown = useAskedPages(family, order);
   const pages = shown.found?.output.pages ?? null;
   const ready = shown.current ? pages : null;
   usePageKeys(look, pages?.length ?? 0);
+  const stepNow = () => stepOfSlide(lesson.steps, pages?.map(({ title }) => title) ?? [], look.getState().page);
   return (
     <div className={styles.sheet} data-publish={shown.current ? 'slides' : ''}>
       <header className={styles.head}>
-        <h1>{title}</h1>
+        <h1>{lesson.title}</h1>
         <PublishKeys family={family} order={order} look={look} pages={ready} word="slide" />
         <PublishTold />
       </header>
-      <SlidesOptions />
+      <SlidesOptions stepNow={stepNow} />
       <PublishProgress shown={shown} word="slide" />
       {pages && pages.length > 0 && (
         <PageDesk look={look} pages={pages} palette={order.palette} current={shown.current} word="slide" />
@@ -53,7 +56,7 @@ function NoLesson({ family }: { family: Family }) {
       <p>
         Slides are the steps of the lesson, a page each. Make a lesson in Teach: one press makes it from this family.
       </p>
-      <TeachKey label="Make a lesson in Teach" />
+      <TeachKey label="Make a lesson in Teach" stepNow={() => 0} />
     </section>
   );
 }
