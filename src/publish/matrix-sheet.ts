@@ -101,6 +101,7 @@ function legendBlock({ ground, units, entrants, openings }: MatrixShown, width: 
   );
   items.push(
     line(`Figures in ${marginUnit(units)}: + free all round, − too deep`, size, measure),
+    line('judged as new parts, held upright', size, measure),
     ...(entrants.some(({ section }) => section !== undefined && sections.has(section))
       ? [rowOfBlocks([ownSample(size), line('blank and keyway of one section', size, measure)], size * 0.4)]
       : []),
