@@ -1,3 +1,4 @@
+import { VERDICT_WORDS } from '../family/margin-text.ts';
 import type { Verdict } from '../fit/fit.ts';
 import type { TextMeasure } from '../lettering/text-measure.ts';
 import { type Block, rowOfBlocks } from './block.ts';
@@ -7,13 +8,6 @@ import { circle, drawn, filled, polyline, rectangle } from './strokes.ts';
 
 /** Size of a mark beside its word, in heights of the type. */
 const MARK_SHARE = 1.35;
-
-/** The word that goes with each mark. */
-export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
-  enters: 'enters',
-  tight: 'tight',
-  blocked: 'blocked',
-};
 
 /**
  * The mark of a verdict as the screen has it: an open ring with a tick, a diamond half filled, a full square with a bar.
