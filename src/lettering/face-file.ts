@@ -10,5 +10,11 @@ export interface FaceFile {
   readonly address: string;
 }
 
+/** A file that has been read. */
+export interface ReadFaceFile extends FaceFile {
+  /** As the writer of PDF files takes it. */
+  readonly font: object;
+}
+
 /** Name of the typeface, as style sheets know it. */
 export const FACE_NAME = 'Atkinson Hyperlegible Next';

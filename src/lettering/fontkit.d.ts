@@ -5,13 +5,13 @@ declare module 'fontkit' {
     readonly args: readonly number[];
   }
 
-  interface GlyphRun {
+  export interface GlyphRun {
     readonly advanceWidth: number;
     readonly glyphs: readonly { readonly path: { readonly commands: readonly PathCommand[] } }[];
     readonly positions: readonly { readonly xAdvance: number; readonly xOffset: number; readonly yOffset: number }[];
   }
 
-  interface Font {
+  export interface Font {
     readonly unitsPerEm: number;
     hasGlyphForCodePoint(codePoint: number): boolean;
     layout(text: string): GlyphRun;

@@ -1,4 +1,4 @@
-import { create } from 'fontkit';
+import { create, type Font, type GlyphRun } from 'fontkit';
 import type { FaceLetters } from './set-line.ts';
 
 /** A part of an outline, in em, y up from the base line: to where it goes, and the points that bend it on its way. */
@@ -12,10 +12,12 @@ export interface FaceStep {
 export interface Face extends FaceLetters {
   /** The outlines of a text that starts at the origin. */
   path(text: string): FaceStep[];
+  /** The font as the writer of PDF files takes it, so that it sets letters as they were measured, and only once. */
+  readonly font: object;
 }
 
-/** Most widths that are remembered; a long table says the same words again and again. */
-const MOST_WIDTHS = 20_000;
+/** Most lines that are remembered; a long table says the same words again and again. */
+const MOST_LINES = 20_000;
 
 const KINDS = {
   moveTo: 'move',
@@ -33,18 +35,10 @@ const KINDS = {
  * @check tests/unit/lettering/typeface.test.ts, tests/browser/page-drawing.test.ts
  */
 export function readFace(bytes: Uint8Array): Face {
-  const font = create(bytes);
+  const font = remembering(create(bytes));
   const em = font.unitsPerEm;
-  const widths = new Map<string, number>();
   const has = (letter: string) => font.hasGlyphForCodePoint(letter.codePointAt(0) ?? 0);
-  const width = (text: string) => {
-    const known = widths.get(text);
-    if (known !== undefined) return known;
-    if (widths.size >= MOST_WIDTHS) widths.clear();
-    const found = font.layout(text).advanceWidth / em;
-    widths.set(text, found);
-    return found;
-  };
+  const width = (text: string) => font.layout(text).advanceWidth / em;
   const path = (text: string) => {
     const { glyphs, positions } = font.layout(text);
     let at = 0;
@@ -55,7 +49,21 @@ export function readFace(bytes: Uint8Array): Face {
       return commands.map(({ command, args }) => ({ kind: KINDS[command], points: pairs(args, x, y, em) }));
     });
   };
-  return { has, width, path };
+  return { has, width, path, font };
+}
+
+/** The font with the lines remembered that it has set. */
+function remembering(font: Font): Font {
+  const runs = new Map<string, GlyphRun>();
+  const layout = (text: string): GlyphRun => {
+    const run = runs.get(text) ?? font.layout(text);
+    if (runs.size >= MOST_LINES) runs.clear();
+    runs.set(text, run);
+    // The writer of PDF files changes the positions that it is given.
+    const positions = run.positions.map((position) => ({ ...position }));
+    return { glyphs: run.glyphs, advanceWidth: run.advanceWidth, positions };
+  };
+  return Object.assign(Object.create(font) as Font, { layout });
 }
 
 /** Numbers x, y, x, y, ... as places in em. */

@@ -67,8 +67,9 @@ interface Piece {
 
 function splitByPart(line: string, parts: ReadonlyMap<FacePart, FaceLetters>): Piece[] {
   const pieces: Piece[] = [];
+  const asked = [...parts];
   for (const letter of line) {
-    const part = [...parts].find(([, face]) => face.has(letter))?.[0] ?? null;
+    const part = asked.find(([, face]) => face.has(letter))?.[0] ?? null;
     const last = pieces.at(-1);
     if (last && part !== null && last.part === part) last.text += letter;
     else pieces.push({ part, text: letter });

@@ -1,4 +1,4 @@
-import type { FaceFile, FacePart } from './face-file.ts';
+import type { FaceFile, FacePart, ReadFaceFile } from './face-file.ts';
 import type { Face } from './read-face.ts';
 import { type SetLine, setLine } from './set-line.ts';
 import type { TextMeasure } from './text-measure.ts';
@@ -13,7 +13,7 @@ export interface Typeface extends TextMeasure {
    * `accuracy` (a hundredth of the em where not given). Filled by the non-zero rule.
    */
   letterOutlines(text: string, size: number, bold?: boolean, accuracy?: number): LetterContour[];
-  readonly files: readonly FaceFile[];
+  readonly files: readonly ReadFaceFile[];
 }
 
 /** Parts in the order in which they are asked for a letter. */
@@ -38,19 +38,23 @@ export function loadTypeface(): Promise<Typeface> {
 
 async function readTypeface(): Promise<Typeface> {
   const [{ readFace }, files] = await Promise.all([import('./read-face.ts'), loadFiles()]);
-  const faces = (bold: boolean) => {
-    const ofWeight = files.filter((file) => file.bold === bold);
-    return new Map(ofWeight.map((file): [FacePart, Face] => [file.part, readFace(file.bytes)]));
-  };
-  return typefaceOf(files, faces(false), faces(true));
+  const read = files.map((file) => ({ file, face: readFace(file.bytes) }));
+  const faces = (bold: boolean) =>
+    new Map(read.flatMap(({ file, face }) => (file.bold === bold ? [[file.part, face] as const] : [])));
+  return typefaceOf(
+    read.map(({ file, face }) => ({ ...file, font: face.font })),
+    faces(false),
+    faces(true),
+  );
 }
 
 function typefaceOf(
-  files: readonly FaceFile[],
+  files: readonly ReadFaceFile[],
   regular: ReadonlyMap<FacePart, Face>,
   heavy: ReadonlyMap<FacePart, Face>,
 ): Typeface {
-  const set = (text: string, bold = false) => setLine(text, bold ? heavy : regular);
+  const [setRegular, setHeavy] = [regular, heavy].map(remembering);
+  const set = (text: string, bold = false) => (bold ? setHeavy(text) : setRegular(text));
   return {
     files,
     setLine: set,
@@ -58,6 +62,20 @@ function typefaceOf(
     missing: (text) => [...new Set(set(text).runs.flatMap((run) => (run.kind === 'box' ? [run.letter] : [])))],
     letterOutlines: (text, size, bold = false, accuracy = size / 100) =>
       traceLetters(set(text, bold), bold ? heavy : regular, size, accuracy),
+  };
+}
+
+/** Most lines that are remembered in one weight. */
+const MOST_LINES = 20_000;
+
+/** Sets lines in some faces, the same line once. */
+function remembering(faces: ReadonlyMap<FacePart, Face>): (text: string) => SetLine {
+  const known = new Map<string, SetLine>();
+  return (text) => {
+    const line = known.get(text) ?? setLine(text, faces);
+    if (known.size >= MOST_LINES) known.clear();
+    known.set(text, line);
+    return line;
   };
 }
 

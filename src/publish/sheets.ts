@@ -18,7 +18,6 @@ export type LayOutSheet<Order extends SheetOrder = SheetOrder> = (ground: SheetG
  * @check tests/unit/publish/sheets.test.ts
  */
 export function layOutSheet(ground: SheetGround, order: SheetOrder): Page[] {
-  // One case a sheet, `case 'chart': return chartSheet(ground, order);`, so that each gets the order of its own kind.
   switch (order.sheet) {
     case 'card':
       return cardSheet(ground, order);
@@ -32,7 +31,5 @@ export function layOutSheet(ground: SheetGround, order: SheetOrder): Page[] {
       return answersSheet(ground, order);
     case 'slides':
       return slidesSheet(ground, order);
-    default:
-      return [];
   }
 }

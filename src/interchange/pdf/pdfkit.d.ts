@@ -17,7 +17,8 @@ declare module 'pdfkit' {
     });
     readonly info: { CreationDate?: Date };
     addPage(options?: { size: [number, number]; margin: number }): this;
-    registerFont(name: string, bytes: ArrayBuffer): this;
+    /** A font that was read by fontkit. */
+    registerFont(name: string, font: object): this;
     transform(a: number, b: number, c: number, d: number, e: number, f: number): this;
     rotate(degrees: number, options: { origin: [number, number] }): this;
     lineJoin(join: 'round'): this;

@@ -65,7 +65,7 @@ export async function startPdf(telling: PdfTelling, typeface: Typeface, palette:
     },
   });
   if (!telling.date) delete pdf.info.CreationDate;
-  for (const { part, bold, bytes } of typeface.files) pdf.registerFont(fontName(part, bold), copyOf(bytes));
+  for (const { part, bold, font } of typeface.files) pdf.registerFont(fontName(part, bold), font);
   const written = collect(pdf);
   const pen: Pen = { pdf, typeface, palette };
   let count = 0;
@@ -84,11 +84,6 @@ export async function startPdf(telling: PdfTelling, typeface: Typeface, palette:
 
 function fontName(part: FacePart, bold: boolean): string {
   return `${part} ${bold ? 'bold' : 'regular'}`;
-}
-
-/** The library takes an array buffer, and all of it. */
-function copyOf(bytes: Uint8Array): ArrayBuffer {
-  return new Uint8Array(bytes).buffer;
 }
 
 function collect(pdf: Drawing): Promise<Uint8Array> {
