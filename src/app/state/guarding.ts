@@ -61,7 +61,7 @@ export class Guarding {
   private launch(): void {
     const { family, flight } = this;
     if (!family || flight || this.store.getState().phase === 'failed') return;
-    const known = knownFits(family, this.cache, conditionsFor({ ...AS_DRAWN, telling: 'margin' }, family));
+    const known = knownFits(family, this.cache, conditionsFor(AS_DRAWN, family));
     if (!isWhole(known)) return;
     this.store.setState({ phase: 'measuring' });
     const land = (margins: GuardMargins) => {
