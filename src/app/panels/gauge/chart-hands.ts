@@ -44,11 +44,11 @@ export function useChartHands(asked: ChartHandsAsked) {
   return {
     onPointerDown: (event: PointerEvent<HTMLElement>) => {
       if (event.button !== 0) return;
-      const tool = event.target instanceof Element ? event.target.closest<SVGElement>('[data-tool]') : null;
-      if (tool?.dataset.tool) {
-        asked.onPickTool(tool.dataset.tool);
-        return;
-      }
+      const thing =
+        event.target instanceof Element ? event.target.closest<SVGElement>('[data-tool], [data-sets]') : null;
+      if (thing?.dataset.tool) asked.onPickTool(thing.dataset.tool);
+      if (thing?.dataset.sets) asked.onPickOpening(thing.dataset.sets);
+      if (thing) return;
       event.currentTarget.setPointerCapture(event.pointerId);
       const { x } = at(event);
       const hair = placeOf(asked.plot, asked.height, 0).x;

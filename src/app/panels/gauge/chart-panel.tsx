@@ -19,7 +19,7 @@ import { useShownTools } from './use-tools.ts';
 /** Room for numbers and names round the plot, pixels. */
 const LEFT = 52;
 const TOP = 40;
-const RIGHT = 18;
+const RIGHT = 24;
 const BOTTOM = COURSE + 54;
 
 /** From this width on a dot also tells how many keyways it enters, pixels. */

@@ -1,6 +1,6 @@
-import { boxOf } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { OutlineSight } from '../../../profile/sight-line.ts';
+import { boxAround } from '../../state/gauge/strip-in-hand.ts';
 import { outlinePath } from '../draw/outline-path.ts';
 import styles from './sight-picture.module.css';
 
@@ -16,7 +16,7 @@ interface SightPictureProps {
 
 /** A keyway with its centre line, the gap that one can look through, and the tips of its longest wards. */
 export function SightPicture({ opening, sight, height, label }: SightPictureProps) {
-  const box = boxOf(opening.ring);
+  const box = boxAround(opening);
   const scale = (height - 2 * EDGE) / (box.maxY - box.minY);
   const width = (box.maxX - box.minX) * scale + 120;
   const x = (nm: number) => width / 2 + (nm - (box.minX + box.maxX) / 2) * scale;

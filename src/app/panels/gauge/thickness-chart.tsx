@@ -51,6 +51,9 @@ interface ThicknessChartProps {
   readonly underText: string;
 }
 
+/** Of more dots than this only the picked one has its name beside it. */
+const MOST_NAMED = 12;
+
 /** Height of the strip that tells who sets the limit, pixels. */
 export const COURSE = 26;
 
@@ -244,7 +247,8 @@ function Dots({ plot, dots, taken }: { plot: Plot; dots: readonly DrawnDot[]; ta
   const { frame } = plot;
   const shown = dots.filter((d) => d.height <= plot.heights.end && d.thickness <= plot.thicknesses.end);
   const places = shown.map((dot) => ({ dot, ...placeOf(plot, dot.height, dot.thickness) }));
-  const first = [...places].sort((a, b) => Number(b.dot.picked) - Number(a.dot.picked));
+  const named = places.length > MOST_NAMED ? places.filter(({ dot }) => dot.picked) : places;
+  const first = [...named].sort((a, b) => Number(b.dot.picked) - Number(a.dot.picked));
   const labels = dotLabels(
     first.map(({ dot, x, y }) => ({ id: dot.id, x, y, lines: dot.lines })),
     { left: frame.left, top: frame.top, right: frame.left + frame.width, bottom: frame.top + frame.height },

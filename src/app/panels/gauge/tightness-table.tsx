@@ -25,7 +25,7 @@ interface TightnessTableProps {
 
 /** The keyways from tight to wide; arrows, Home and End walk. Only the rows in sight are on the page. */
 export function TightnessTable({ rows, by, heightText, measureHead, reach, pickedId }: TightnessTableProps) {
-  const { selection, settings } = useSession();
+  const { settings } = useSession();
   const units = useStore(settings, (s) => s.units);
   const frame = useRef<HTMLDivElement>(null);
   const ids = rows.map(({ opening }) => opening.id);
@@ -40,20 +40,7 @@ export function TightnessTable({ rows, by, heightText, measureHead, reach, picke
     if (at >= 0 && pickedId !== before.current) reveal(at);
     before.current = pickedId;
   }, [at, pickedId]);
-  const pick = (openingId: string | null) => {
-    if (openingId !== null) selection.setState({ openingId, part: 'opening' });
-  };
-  const onKeyDown = (event: KeyboardEvent) => {
-    const to = idAfter(event.key, ids, ids[at] ?? null);
-    if (to === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
-    event.preventDefault();
-    event.stopPropagation();
-    pick(to);
-  };
-  const onClick = (event: MouseEvent) => {
-    const row = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-tight-row]') : null;
-    pick(row?.dataset.tightRow ?? null);
-  };
+  const hands = useTableHands(ids, ids[at] ?? null);
   const end = Math.max(1, ...rows.map(({ measure }) => Math.abs(measure)));
   return (
     <div ref={frame} className={styles.frame}>
@@ -66,31 +53,9 @@ export function TightnessTable({ rows, by, heightText, measureHead, reach, picke
         tabIndex={0}
         className={styles.grid}
         data-by={by}
-        onKeyDown={onKeyDown}
-        onClick={onClick}
+        {...hands}
       >
-        <thead>
-          <tr aria-rowindex={1} className={`${styles.row} ${styles.head}`}>
-            <th scope="col" className={styles.rank}>
-              <span className="unseen">Rank</span>
-            </th>
-            <th scope="col" className={styles.name}>
-              Keyway
-            </th>
-            <th scope="col" className={styles.bar}>
-              {measureHead}
-            </th>
-            <th scope="col" className={styles.most}>
-              Strip {heightText} tall
-            </th>
-            <th scope="col" className={styles.sight}>
-              Line of sight
-            </th>
-            <th scope="col" className={styles.reach}>
-              Past the centre line
-            </th>
-          </tr>
-        </thead>
+        <Head heightText={heightText} measureHead={measureHead} />
         <tbody className={styles.rows} style={{ height: total - HEAD }}>
           {shown.map(({ index, start }) => {
             const row = rows[index];
@@ -112,6 +77,53 @@ export function TightnessTable({ rows, by, heightText, measureHead, reach, picke
         </tbody>
       </table>
     </div>
+  );
+}
+
+/** What keys and the pointer do to the table: they pick a keyway. */
+function useTableHands(ids: readonly string[], picked: string | null) {
+  const { selection } = useSession();
+  const pick = (openingId: string | null) => {
+    if (openingId !== null) selection.setState({ openingId, part: 'opening' });
+  };
+  const onKeyDown = (event: KeyboardEvent) => {
+    const to = idAfter(event.key, ids, picked);
+    if (to === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+    event.preventDefault();
+    event.stopPropagation();
+    pick(to);
+  };
+  const onClick = (event: MouseEvent) => {
+    const row = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-tight-row]') : null;
+    pick(row?.dataset.tightRow ?? null);
+  };
+  return { onKeyDown, onClick };
+}
+
+function Head({ heightText, measureHead }: { heightText: string; measureHead: string }) {
+  return (
+    <thead>
+      <tr aria-rowindex={1} className={`${styles.row} ${styles.head}`}>
+        <th scope="col" className={styles.rank}>
+          <span className="unseen">Rank</span>
+        </th>
+        <th scope="col" className={styles.name}>
+          Keyway
+        </th>
+        <th scope="col" className={styles.bar}>
+          {measureHead}
+        </th>
+        <th scope="col" className={styles.most}>
+          Strip {heightText} tall
+        </th>
+        <th scope="col" className={styles.sight}>
+          Line of sight
+        </th>
+        <th scope="col" className={styles.reach}>
+          Past the centre line
+        </th>
+      </tr>
+    </thead>
   );
 }
 

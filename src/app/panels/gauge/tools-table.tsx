@@ -30,7 +30,7 @@ interface ToolsTableProps {
  * by it. Only the rows in sight are on the page.
  */
 export function ToolsTable({ rows, openings, ticked, order, onTick }: ToolsTableProps) {
-  const { selection, settings, gauge } = useSession();
+  const { settings } = useSession();
   const units = useStore(settings, (s) => s.units);
   const frame = useRef<HTMLDivElement>(null);
   const place = usePlace(rows, openings);
@@ -42,6 +42,58 @@ export function ToolsTable({ rows, openings, ticked, order, onTick }: ToolsTable
     if (place.row >= 0) reveal(place.row);
     frame.current?.querySelector('[data-active]')?.scrollIntoView({ block: 'nearest', inline: 'nearest' });
   }, [place.row, place.column]);
+  const hands = useTableHands({ rows, openings, order, place, onTick });
+  const minWidth = `calc(var(--names) + ${openings.length} * var(--cell))`;
+  return (
+    <div className={styles.whole}>
+      <Legend units={units} />
+      <div ref={frame} className={styles.frame}>
+        <table
+          // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: the keys go along its cells, as the grid pattern asks
+          role="grid"
+          aria-label="Tools in keyways"
+          aria-rowcount={rows.length + 1}
+          aria-colcount={openings.length + 1}
+          aria-activedescendant={cellId(place.row, place.column)}
+          aria-describedby="tools-table-keys"
+          tabIndex={0}
+          className={styles.grid}
+          style={{ minWidth }}
+          {...hands}
+        >
+          <Head openings={openings} ticked={ticked} order={order} active={place.row < 0 ? place.column : -1} />
+          <tbody className={styles.rows} style={{ height: total - HEAD }}>
+            {shown.map(({ index, start }) => {
+              const row = rows[index];
+              return (
+                row && (
+                  <Row
+                    key={row.tool.id}
+                    row={row}
+                    index={index}
+                    top={start - HEAD}
+                    units={units}
+                    active={index === place.row ? place.column : -1}
+                    openings={openings}
+                  />
+                )
+              );
+            })}
+          </tbody>
+        </table>
+        <KeysNote />
+      </div>
+    </div>
+  );
+}
+
+interface TableHandsAsked extends Pick<ToolsTableProps, 'rows' | 'openings' | 'order' | 'onTick'> {
+  readonly place: TablePlace & { set(to: TablePlace): void };
+}
+
+/** What keys and the pointer do to the table. */
+function useTableHands({ rows, openings, order, place, onTick }: TableHandsAsked) {
+  const { selection, gauge } = useSession();
   const sort = (column: number) => {
     const openingId = openings[column - 1]?.id;
     const wanted: ToolOrder =
@@ -78,59 +130,29 @@ export function ToolsTable({ rows, openings, ticked, order, onTick }: ToolsTable
     if (event.target instanceof Element && event.target.closest('[data-tick]')) onTick(openings[column - 1].id);
     else sort(column);
   };
-  const unit = units === 'in' ? 'thousandths of an inch' : 'mm';
-  const minWidth = `calc(var(--names) + ${openings.length} * var(--cell))`;
+  return { onKeyDown, onClick };
+}
+
+function KeysNote() {
   return (
-    <div className={styles.whole}>
-      <ul className={styles.legend}>
-        {(['enters', 'tight', 'blocked'] as const).map((verdict) => (
-          <li key={verdict}>
-            <VerdictMark verdict={verdict} size={16} />
-            {VERDICT_WORDS[verdict]}
-          </li>
-        ))}
-        <li>figures: spare thickness of straight tools, {unit}</li>
-      </ul>
-      <div ref={frame} className={styles.frame}>
-        <table
-          // biome-ignore lint/a11y/noNoninteractiveElementToInteractiveRole: the keys go along its cells, as the grid pattern asks
-          role="grid"
-          aria-label="Tools in keyways"
-          aria-rowcount={rows.length + 1}
-          aria-colcount={openings.length + 1}
-          aria-activedescendant={cellId(place.row, place.column)}
-          aria-describedby="tools-table-keys"
-          tabIndex={0}
-          className={styles.grid}
-          style={{ minWidth }}
-          onKeyDown={onKeyDown}
-          onClick={onClick}
-        >
-          <Head openings={openings} ticked={ticked} order={order} active={place.row < 0 ? place.column : -1} />
-          <tbody className={styles.rows} style={{ height: total - HEAD }}>
-            {shown.map(({ index, start }) => {
-              const row = rows[index];
-              return (
-                row && (
-                  <Row
-                    key={row.tool.id}
-                    row={row}
-                    index={index}
-                    top={start - HEAD}
-                    units={units}
-                    active={index === place.row ? place.column : -1}
-                    openings={openings}
-                  />
-                )
-              );
-            })}
-          </tbody>
-        </table>
-        <p id="tools-table-keys" className="unseen">
-          Arrow keys walk the cells. In the head, Space ticks a keyway to be covered and Enter sorts by it.
-        </p>
-      </div>
-    </div>
+    <p id="tools-table-keys" className="unseen">
+      Arrow keys walk the cells. In the head, Space ticks a keyway to be covered and Enter sorts by it.
+    </p>
+  );
+}
+
+/** The marks with their words, and what the figures are. */
+function Legend({ units }: { units: Units }) {
+  return (
+    <ul className={styles.legend}>
+      {(['enters', 'tight', 'blocked'] as const).map((verdict) => (
+        <li key={verdict}>
+          <VerdictMark verdict={verdict} size={16} />
+          {VERDICT_WORDS[verdict]}
+        </li>
+      ))}
+      <li>figures: spare thickness of straight tools, {units === 'in' ? 'thousandths of an inch' : 'mm'}</li>
+    </ul>
   );
 }
 

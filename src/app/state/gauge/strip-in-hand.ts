@@ -1,6 +1,6 @@
 import { type Family, openingsOf } from '../../../family/family.ts';
 import { straightTool } from '../../../gauge/straight-tool.ts';
-import { boxOf, NM_PER_MM } from '../../../geom/point.ts';
+import { type Box, boxOf, NM_PER_MM } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { Session } from '../session.ts';
 
@@ -18,6 +18,11 @@ export function usualTilt({ tiltLimit }: Family): number {
 /** The tools of a family, in chart order. */
 export function toolsOf(family: Family): Profile[] {
   return family.profiles.filter(({ kind }) => kind === 'tool');
+}
+
+/** The upright box of a profile, nanometres. */
+export function boxAround({ ring }: Profile): Box {
+  return boxOf(ring);
 }
 
 /** Upright size of a profile over all, nanometres. */
