@@ -17,7 +17,7 @@ export interface FlowItem {
  * Blocks one under the other, over as many pages as they need. What is kept with the next one moves with it.
  *
  * @returns the marks of each page, at least one page. A block higher than a page stands alone, from its top.
- * @check tests/unit/publish/flow-blocks.test.ts
+ * @check tests/unit/publish/page-parts.test.ts
  */
 export function flowBlocks(items: readonly FlowItem[], room: PageRoom): Mark[][] {
   const pages: Mark[][] = [[]];

@@ -61,7 +61,7 @@ const APART = 3;
 /**
  * The room that the frame leaves on each page: the same for all pages.
  *
- * @check tests/unit/publish/page-frame.test.ts
+ * @check tests/unit/publish/page-parts.test.ts
  */
 export function roomIn(frame: PageFrame, measure: TextMeasure): PageRoom {
   const { margin, zoom, width, height } = frame;

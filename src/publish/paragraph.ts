@@ -29,7 +29,7 @@ export const ASCENT = 0.98;
  * A text in lines as wide as there is room.
  *
  * @returns a block of the style's width, as high as its lines.
- * @check tests/unit/publish/wrap-text.test.ts
+ * @check tests/unit/publish/page-parts.test.ts
  */
 export function layOutParagraph(text: string, style: ParagraphStyle, measure: TextMeasure): Block {
   const { width, size, bold, ink, align = 'start', most } = style;

@@ -30,7 +30,7 @@ export interface PlugStyle {
  * hatched.
  *
  * @returns a block as large as the plug face at its scale.
- * @check tests/unit/publish/pictures.test.ts
+ * @check tests/unit/publish/page-parts.test.ts
  */
 export function plugPicture(
   opening: Profile,
@@ -80,14 +80,25 @@ function triedMarks(opening: Profile, { profile, fit }: TriedBlank, view: PartVi
   const placed = placeBlank(profile.ring, fit.placement);
   const blade = filled([outlineStroke(placed, view)], 'blade', { ink: 'ink', width: line });
   if (fit.verdict !== 'blocked') return [blade];
-  const overlap = overlapOf(opening, placed);
+  const overlap = overlapOf(opening, placed, fit);
   if (overlap.length === 0) return [blade];
   const strokes = overlap.map((loop) => outlineStroke(loop, view));
   return [blade, ...hatchedArea(strokes, line)];
 }
 
+/** What was found of a fit already: a sheet is laid out several times before its size is settled. */
+const knownOverlaps = new WeakMap<Fit, (readonly Point[])[]>();
+
 /** What of a placed blank lies outside the keyway, boundaries in nanometres. */
-function overlapOf(opening: Profile, placed: Ring): (readonly Point[])[] {
+function overlapOf(opening: Profile, placed: Ring, fit: Fit): (readonly Point[])[] {
+  const known = knownOverlaps.get(fit);
+  if (known) return known;
+  const found = findOverlap(opening, placed);
+  knownOverlaps.set(fit, found);
+  return found;
+}
+
+function findOverlap(opening: Profile, placed: Ring): (readonly Point[])[] {
   const whole = asTrustedRing(placed.map((p) => ({ x: Math.round(p.x), y: Math.round(p.y) })));
   return boundariesOf(difference(regionOf(whole), regionOf(opening.ring)));
 }

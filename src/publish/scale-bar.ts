@@ -14,7 +14,7 @@ const TALL = 2.4;
  * @param length millimetres on paper.
  * @param parts into how many it is parted.
  * @returns a block as wide as the bar or as its words.
- * @check tests/unit/publish/scale-bar.test.ts, tests/outside/pdf-pages.test.ts
+ * @check tests/unit/publish/page-parts.test.ts, tests/outside/pdf-pages.test.ts
  */
 export function layOutScaleBar(
   length: number,

@@ -48,7 +48,7 @@ export interface SectionStyle {
  * The picture of one section: a blank or tool as an area, a keyway as an opening in metal.
  *
  * @returns a block as large as the section at its scale, and the metal round it.
- * @check tests/unit/publish/pictures.test.ts
+ * @check tests/unit/publish/page-parts.test.ts
  */
 export function sectionPicture(profile: Profile, { scale, line = 0.18, metal = 0 }: SectionStyle): Block {
   const size = sizeOfRing(profile.ring);

@@ -4,6 +4,7 @@ import type { Family } from '../family/family.ts';
 import { type Tiers, tiersOf } from '../family/tiers.ts';
 import type { TextMeasure } from '../lettering/text-measure.ts';
 import type { Passage } from '../passage/passage.ts';
+import { rememberedWidths } from './remembered-widths.ts';
 
 /** What sheets are laid out from: a family that is judged, and how wide words are. */
 export interface SheetGround {
@@ -21,5 +22,5 @@ export interface SheetGround {
 /** The ground of all sheets of a family. */
 export function sheetGround(family: Family, fits: EntryMatrix, measure: TextMeasure): SheetGround {
   const table = entryTable(fits);
-  return { family, fits, table, tiers: tiersOf(table), measure };
+  return { family, fits, table, tiers: tiersOf(table), measure: rememberedWidths(measure) };
 }

@@ -34,7 +34,7 @@ export interface LaidOutTable {
  *
  * @param rows cells in the order of the columns.
  * @returns rows as wide as the columns together; cells are wrapped, never cut.
- * @check tests/unit/publish/table.test.ts
+ * @check tests/unit/publish/page-parts.test.ts
  */
 export function layOutTable(
   columns: readonly TableColumn[],

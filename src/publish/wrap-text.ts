@@ -13,7 +13,7 @@ export interface LineRoom {
  * letters.
  *
  * @returns at least one line; a letter wider than the room stands alone on its line.
- * @check tests/unit/publish/wrap-text.test.ts
+ * @check tests/unit/publish/page-parts.test.ts
  */
 export function wrapText(text: string, room: LineRoom, measure: TextMeasure): string[] {
   const fits = (line: string) => measure.width(line, room.size, room.bold) <= room.width + 1e-9;
