@@ -59,15 +59,11 @@ function shownPair({ knowledge, parts: { blank, opening } }: SlideGround): Shown
 }
 
 /** Picture at the left, text at the right; the verdict under the words where the pair is told. */
-function beside(
-  { step, words, order, ground: { measure }, knowledge }: SlideGround,
-  picture: Block,
-  pieces: readonly SlidePiece[],
-  pair: ShownPair | null,
-): SlideBody {
-  const verdict: SlidePiece[] = pair ? [(share) => verdictLine(pair.fit, share)] : [];
+function beside(slide: SlideGround, picture: Block, pieces: readonly SlidePiece[], pair: ShownPair | null): SlideBody {
+  const { step, words, knowledge, ground } = slide;
+  const verdict: SlidePiece[] = pair ? [(share) => verdictLine(pair.fit, share, slide)] : [];
   const [head, ...rest] = pieces;
-  const text = fitPieces([head, ...rest.slice(0, 1), ...verdict, ...rest.slice(1)], COLUMN, measure);
+  const text = fitPieces([head, ...rest.slice(0, 1), ...verdict, ...rest.slice(1)], COLUMN, ground.measure);
   const { x, y, height } = SLIDE_ROOM;
   const sentence = pair ? [knowledge.sentence(pair.entrant.id, pair.opening.id)] : [];
   return {
@@ -78,18 +74,18 @@ function beside(
       ...placeBlock(text, x + PICTURE.width + BETWEEN, y + (height - text.height) / 2),
     ],
   };
+}
 
-  /** The answer for a room: mark and word, the margin under them. */
-  function verdictLine(fit: Fit, share: number): Block {
-    const size = TYPE.verdict * Math.max(0.4, share);
-    const width = COLUMN.width - 1.4 * size;
-    const word = layOutParagraph(VERDICT_WORDS[fit.verdict], { width, size, bold: true, ink: fit.verdict }, measure);
-    const margin = marginText(fit, order.units, 'not measured');
-    return stackBlocks([
-      rowOfBlocks([verdictMark(fit.verdict, size * 0.95), word], size * 0.35),
-      layOutParagraph(margin, { width: COLUMN.width, size: size * 0.75, bold: true }, measure),
-    ]);
-  }
+/** The answer for a room: mark and word, the margin under them. */
+function verdictLine(fit: Fit, share: number, { ground: { measure }, order }: SlideGround): Block {
+  const size = TYPE.verdict * Math.max(0.4, share);
+  const width = COLUMN.width - 1.4 * size;
+  const word = layOutParagraph(VERDICT_WORDS[fit.verdict], { width, size, bold: true, ink: fit.verdict }, measure);
+  const margin = marginText(fit, order.units, 'not measured');
+  return stackBlocks([
+    rowOfBlocks([verdictMark(fit.verdict, size * 0.95), word], size * 0.35),
+    layOutParagraph(margin, { width: COLUMN.width, size: size * 0.75, bold: true }, measure),
+  ]);
 }
 
 /** The blank in the keyway, what bites or pinches marked. */
