@@ -6,14 +6,16 @@ interface ChoiceProps<T extends string> {
   readonly label: string;
   readonly value: T;
   readonly choices: readonly (readonly [NoInfer<T>, string])[];
+  /** Whether it chooses among names, which may be long. */
+  readonly names?: boolean;
   onChange(value: NoInfer<T>): void;
 }
 
 /** One of a few, beside its label. */
-export function Choice<T extends string>({ label, value, choices, onChange }: ChoiceProps<T>) {
+export function Choice<T extends string>({ label, value, choices, names = false, onChange }: ChoiceProps<T>) {
   const id = useId();
   return (
-    <div className={styles.line}>
+    <div className={styles.line} data-names={names || undefined}>
       <label htmlFor={id}>{label}</label>
       <select
         id={id}

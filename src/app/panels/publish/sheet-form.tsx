@@ -141,12 +141,14 @@ function PairChoice({ family }: { family: Family }) {
   return (
     <>
       <Choice
+        names
         label="Keyway"
         value={openingId ?? ''}
         choices={named(openingsOf(family))}
         onChange={(id) => pickProfile(selection, { id, kind: 'opening' })}
       />
       <Choice
+        names
         label="Blank"
         value={entrantId ?? ''}
         choices={named(entrantsOf(family))}
@@ -175,7 +177,7 @@ function CardChoice({ family }: { family: Family }) {
       </option>
     ));
   return (
-    <div className={lines.line}>
+    <div className={lines.line} data-names="">
       <label htmlFor={id}>For</label>
       <select id={id} value={cardSubject(family, subjects) ?? ''} onChange={(event) => choose(event.target.value)}>
         {holders.length > 0 && <optgroup label="Holders of the plan">{options(holders)}</optgroup>}

@@ -89,6 +89,15 @@ export const KEYS: readonly KeyGroup[] = [
     ],
   },
   {
+    place: 'Publish, sheets and slides',
+    view: 'publish',
+    keys: [
+      ['Page Up, Page Down', 'the next page or slide'],
+      ['F, 1', 'the whole page, its true size'],
+      ['↑ ↓, Home, End', 'on the small pictures: along the pages'],
+    ],
+  },
+  {
     place: 'Publish, display block',
     view: 'publish',
     keys: [
