@@ -184,7 +184,13 @@ describe('the SVG file', () => {
     expect(seen.fonts).toEqual(['400 loaded', '400 loaded', '700 loaded']);
     expect([seen.title, seen.about, seen.styled]).toEqual([EVERY_MARK.title, 'All there is', 0]);
     // Lines take the width that they were measured with, in the browser's own setting.
-    const sizes = { [LINES.plain]: 4, [LINES.kerned]: 6, [LINES.more]: 4, [LINES.signs]: 5, [LINES.turned]: 4 };
+    const sizes: Record<string, number> = {
+      [LINES.plain]: 4,
+      [LINES.kerned]: 6,
+      [LINES.more]: 4,
+      [LINES.signs]: 5,
+      [LINES.turned]: 4,
+    };
     expect(seen.texts.map(({ text }) => text)).toEqual(Object.keys(sizes));
     const longer = seen.texts.map(({ text, length }) => {
       const measured = typeface.width(text, sizes[text], text === LINES.kerned);
