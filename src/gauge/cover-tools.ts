@@ -29,8 +29,8 @@ export interface ToolUse {
 /** Most sets of tools that are told. */
 export const MOST_SETS = 12;
 
-/** Looks after which a search is cut short: a second or so. */
-const MOST_LOOKS = 400_000;
+/** Looks after which a search is cut short: a few seconds with a hundred tools. */
+const MOST_LOOKS = 120_000;
 
 /** For each opening to be covered its tools, and the clearance of each of them there. */
 interface Column {
@@ -152,8 +152,16 @@ class CoverSearch {
   }
 }
 
+/**
+ * The tools of each opening that have so much clearance there. An opening is left out where whatever enters another one
+ * enters it as well.
+ */
 function choicesOf(columns: readonly Column[], least: number): Choices {
-  return columns.map(({ clearances }) => [...clearances].filter(([, c]) => c >= least).map(([tool]) => tool));
+  const all = columns.map(({ clearances }) => [...clearances].filter(([, c]) => c >= least).map(([tool]) => tool));
+  const kept: number[][] = [];
+  for (const tools of all.sort((a, b) => a.length - b.length))
+    if (!kept.some((fewer) => fewer.every((tool) => tools.includes(tool)))) kept.push(tools);
+  return kept;
 }
 
 /** How many openings can be picked of which no two share a tool: as many tools are needed at least. */

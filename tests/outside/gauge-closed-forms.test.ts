@@ -128,4 +128,16 @@ describe('tilted', () => {
       expect(thicknessAt(curve, height * MM - 1_000)).toBeGreaterThan(best - 1_000);
     }
   });
+
+  test('wards that pass each other: only leaning strips go by, between the two tips', () => {
+    // Tips at (1.2, 3) on the left and (0.8, 5) on the right pass each other by 0.4 over 2 in height. A strip that leans by d
+    // has the left tip on its left side and the right tip on its right side: w = 2 sin d - 0.4 cos d, growing with d.
+    const keyway = ringOfMm([[0, 0], [2, 0], [2, 5], [0.8, 5], [0.8, 5.5], [2, 5.5], [2, 8], [0, 8], [0, 3], [1.2, 3], [1.2, 2], [0, 2]]); // biome-ignore format: one outline
+    const limit = 0.25;
+    const exact = (2 * Math.sin(limit) - 0.4 * Math.cos(limit)) * MM;
+    expect(thicknessAt(uprightCurve('k', keyway), 7 * MM)).toBe(0);
+    const curve = tilted(keyway, limit);
+    expect(thicknessAt(curve, 7 * MM)).toBeLessThanOrEqual(exact + 0.01);
+    expect(thicknessAt(curve, 7 * MM)).toBeGreaterThan(exact - 1_000);
+  });
 });
