@@ -118,8 +118,17 @@ function greatestScale(
     (gutter * 0.14) / widest,
   );
   const least = Math.min(most, (leastPicture * unit) / tallest);
-  for (let scale = most; scale >= least * 0.999; scale *= 0.95) if (holds({ ...widths, scale })) return scale;
-  return holds({ ...widths, scale: least }) ? least : null;
+  const fits = (scale: number) => holds({ ...widths, scale });
+  if (fits(most)) return most;
+  if (!fits(least)) return null;
+  let [low, high] = [least, most];
+  // What is drawn smaller takes no more room: halving finds the limit, to within a hundredth of it.
+  while (high - low > 0.01 * high) {
+    const middle = (low + high) / 2;
+    if (fits(middle)) low = middle;
+    else high = middle;
+  }
+  return low;
 }
 
 /** Most of a page's height that keyways and what enters one alone may take where lines run over several pages. */

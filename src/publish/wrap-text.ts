@@ -52,9 +52,14 @@ export function shortenText(text: string, room: LineRoom, measure: TextMeasure):
   const fits = (line: string) => measure.width(line, room.size, room.bold) <= room.width + 1e-9;
   if (fits(text)) return text;
   const letters = [...text];
-  let kept = letters.length - 1;
-  while (kept > 0 && !fits(`${letters.slice(0, kept).join('').trimEnd()}…`)) kept--;
-  return kept > 0 ? `${letters.slice(0, kept).join('').trimEnd()}…` : '';
+  const start = (count: number) => `${letters.slice(0, count).join('').trimEnd()}…`;
+  let [kept, tooMany] = [0, letters.length];
+  while (tooMany - kept > 1) {
+    const count = (kept + tooMany) >> 1;
+    if (fits(start(count))) kept = count;
+    else tooMany = count;
+  }
+  return kept > 0 ? start(kept) : '';
 }
 
 /** The lines of a text, the last of so many shortened where it would run on. */
