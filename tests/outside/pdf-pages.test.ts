@@ -2,13 +2,16 @@
 // Paper sizes: ISO 216 (A4 210 mm x 297 mm, A3, A1) and ANSI/ASME Y14.1 (Letter 8.5 in x 11 in), from memory.
 
 import { describe, expect, test } from 'vitest';
+import type { Family } from '../../src/family/family.ts';
 import { startPdf } from '../../src/interchange/pdf/write.ts';
+import { publishSheets } from '../../src/jobs/publish-sheets.ts';
 import { loadTypeface } from '../../src/lettering/typeface.ts';
 import { boxMissing } from '../../src/publish/box-missing.ts';
-import type { Page } from '../../src/publish/page.ts';
+import type { Mark, Page } from '../../src/publish/page.ts';
 import { paperSize } from '../../src/publish/paper.ts';
 import { BAR, EVERY_MARK, LINES } from '../cases/every-mark.ts';
 import { drawPdf, pdfFonts, pdfInfo, pdfText } from '../kit/ask-poppler.ts';
+import { demoFamily, demoProfile } from '../kit/demo-family.ts';
 
 const typeface = await loadTypeface();
 
@@ -62,6 +65,58 @@ describe('scale', () => {
     expect(Math.abs(down.from - 3)).toBeLessThan(0.1);
   });
 });
+
+describe('the sheet at true size', () => {
+  test.each(['mm', 'in'] as const)('has a bar of 50 mm that measures 50 mm where it is drawn, in %s', async (units) => {
+    const context = { progress: () => {}, cancelled: () => false, pause: () => Promise.resolve(), now: () => 0 };
+    const { opening, family } = onePair();
+    const sheet = {
+      sheet: 'scale',
+      paper: 'Letter',
+      turned: 'portrait',
+      palette: 'colour',
+      units,
+      enlarge: 6,
+    } as const;
+    const { pages = [] } = await publishSheets({ family, sheet: { ...sheet, opening }, as: 'pages' }, context);
+    const { pdf = new Uint8Array() } = await publishSheets(
+      { family, sheet: { ...sheet, opening }, as: 'pdf' },
+      context,
+    );
+    const bar = barOf(pages[0].marks);
+    if (!bar) throw new Error('There is no bar.');
+    const perMm = 40;
+    const part = { left: bar.left - 5, top: bar.top + 0.05, width: 60, height: 0.1 };
+    const { across } = darkBounds(drawPdf(pdf, 1, perMm, part), perMm);
+    expect(Math.abs(across.to - across.from - 50)).toBeLessThan(0.1);
+    expect(pdfText(pdf)).toContain('50 mm');
+  });
+});
+
+/** A keyway and its blank alone, so that there is little to judge. */
+function onePair(): { family: Family; opening: string } {
+  const family = demoFamily();
+  const opening = demoProfile('heron-keyway');
+  const blank = family.profiles.find(({ kind, section }) => kind === 'blank' && section === opening.section);
+  return {
+    opening: opening.id,
+    family: { ...family, plan: undefined, profiles: blank ? [opening, blank] : [opening] },
+  };
+}
+
+/** Where the group of the bar has its upper left corner, after its words. */
+function barOf(marks: readonly Mark[]): { left: number; top: number } | null {
+  for (const mark of marks) {
+    if (mark.kind !== 'group') continue;
+    const first = mark.marks[0];
+    const spots = first?.kind === 'path' ? first.strokes[0].spots : [];
+    const [xs, ys] = [spots.map(([x]) => x), spots.map(([, y]) => y)];
+    if (mark.label?.includes('50 mm') && spots.length === 4) return { left: Math.min(...xs), top: Math.min(...ys) };
+    const inner = barOf(mark.marks);
+    if (inner) return inner;
+  }
+  return null;
+}
 
 describe('text', () => {
   test('every line is found by the extractor, those with letters of both files and with signs too', () => {
