@@ -1,10 +1,10 @@
 import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
 import type { Palette } from '../../../publish/inks.ts';
 import type { Page } from '../../../publish/page.ts';
+import { drawPage } from '../../canvas/page/draw-page.ts';
 import type { SheetsLook } from '../../state/publish/sheets-look.ts';
 import type { Store } from '../../state/store.ts';
 import styles from './page-desk.module.css';
-import { PagePicture } from './page-picture.tsx';
 
 interface PageThumbsProps {
   readonly look: Store<SheetsLook>;
@@ -59,10 +59,34 @@ export function PageThumbs({ look, pages, palette, number, word }: PageThumbsPro
   );
 }
 
+/** Picture points a CSS pixel: sharp on fine screens too. */
+const POINTS = 2;
+
+/** Width and height of the room for a small picture, CSS pixels. */
+const ROOM = { width: 72, height: 100 };
+
 const Thumb = memo(function Thumb({ page, palette }: { page: Page; palette: Palette }) {
+  const canvas = useRef<HTMLCanvasElement>(null);
+  const scale = Math.min(ROOM.width / page.width, ROOM.height / page.height);
+  useEffect(() => {
+    let live = true;
+    // Drawn with the letters of the page, which may be on their way.
+    document.fonts.ready.then(() => {
+      const pen = live && canvas.current?.getContext('2d');
+      if (pen) drawPage(page, palette, pen, scale * POINTS);
+    });
+    return () => {
+      live = false;
+    };
+  }, [page, palette, scale]);
+  const [width, height] = [page.width * scale, page.height * scale];
   return (
-    <span className={styles.small} aria-hidden="true" inert>
-      <PagePicture page={page} palette={palette} />
-    </span>
+    <canvas
+      ref={canvas}
+      className={styles.small}
+      width={Math.round(width * POINTS)}
+      height={Math.round(height * POINTS)}
+      style={{ width, height }}
+    />
   );
 });
