@@ -67,6 +67,9 @@ function cutBlock(tiles: readonly SolidPart[], bed: readonly [number, number]): 
 /** Of the area of thick enough letters at least so much stays when their corners are rounded by the nozzle. */
 const LEGIBLE = 0.85;
 
+/** Most letters of a name that are told. */
+const MOST_QUOTED = 40;
+
 /** Tenths of a micrometre in a millimetre: letters of any length stay within what is clipped exactly. */
 const CLIP_UNITS = 1e4;
 
@@ -79,18 +82,19 @@ export function checkLetters({ lines }: MadePart, source: LetterSource, { nozzle
   return lines.flatMap(({ text, size, outlines, subject }) => {
     const subjects = subject === null ? [] : [subject];
     const missing = source.missing(text);
+    const quoted = `"${text.length > MOST_QUOTED ? `${[...text].slice(0, MOST_QUOTED).join('')}...` : text}"`;
     const checks: PrintCheck[] = [];
     const shown = outlines.length > 0 || text.trim() === '';
     if (!shown || sharePrinted(outlines, nozzle) < LEGIBLE)
       checks.push({
         ...{ kind: 'letters', weight: 'caution', subjects, where: null, size, limit: null },
-        what: `the letters of "${text}" ${shown ? 'come out too small for the nozzle to make them legible' : 'come out so small that they are left out'}`,
+        what: `the letters of ${quoted} ${shown ? 'come out too small for the nozzle to make them legible' : 'come out so small that they are left out'}`,
         cure: 'set larger letters or thicker walls, give a shorter name, or print at a larger scale',
       });
     if (missing.length > 0)
       checks.push({
         ...{ kind: 'missing-letters', weight: 'caution', subjects, where: null, size: null, limit: null },
-        what: `the typeface has no ${missing.join(' ')}, so "${text}" shows a box there`,
+        what: `the typeface has no ${missing.join(' ')}, so ${quoted} shows a box there`,
         cure: 'give the section a name in Latin letters',
       });
     return checks;
