@@ -3,7 +3,7 @@ import { bandText, heightText, type Units } from '../family/length-text.ts';
 import { type GaugeAnswer, gaugeAnswer } from '../gauge/gauge-answer.ts';
 import { type GaugeWords, gaugeSentence } from '../gauge/gauge-sentence.ts';
 import { type OpeningReport, openingReports } from '../gauge/opening-reports.ts';
-import { spareOf } from '../gauge/thickness-curve.ts';
+import { heightAt, spareOf } from '../gauge/thickness-curve.ts';
 import { catalogue } from '../jobs/catalogue.ts';
 import { shown, shownNames } from './fit-table.ts';
 import type { GaugeCommand } from './parse-gauge.ts';
@@ -39,6 +39,7 @@ function wordsOf(family: Family): GaugeWords {
   return {
     nameOf: (id) => names.get(id) ?? id,
     thickness: (nm) => thicknessText(nm, units),
+    asked: (nm) => (units === 'in' ? `${Number((nm / 25_400).toFixed(2))} thou` : `${nm / 1e6} mm`),
     height: (nm) => stripHeight(nm, units),
     at: (nm) => heightText(nm, units),
     band: (from, to) => bandText(from, to, units),
@@ -132,6 +133,7 @@ function openingJson(
     heldAtMm: heights?.map(mm) ?? null,
     stripMm: pinch ? pinch.strip.map(({ x, y }) => [mm(x), mm(y)]) : null,
     spareMm: thickness === undefined ? null : mm(spareOf(curve, { thickness, height })),
+    tallestSoThickMm: thickness === undefined ? null : millimetres(heightAt(curve, thickness)),
     tallestMm: mm(tallest),
     sight: {
       lineOfSightMm: mm(sight.strip),
@@ -141,4 +143,8 @@ function openingJson(
     },
     curveMm: curve.knots.map((knot) => [mm(knot.height), mm(knot.thickness)]),
   };
+}
+
+function millimetres(nm: number | null): number | null {
+  return nm === null ? null : mm(nm);
 }

@@ -1,5 +1,5 @@
 import { type FallingLine, lowerOf } from './falling-line.ts';
-import { type CurveKnot, knotFrom, lineOfKnots } from './knots.ts';
+import { type CurveKnot, lineOfKnots } from './knots.ts';
 import { type ThicknessCurve, thicknessAt } from './thickness-curve.ts';
 
 /** A corner of the family's limit, with the opening that sets the piece which ends here. */
@@ -64,9 +64,4 @@ const SAME = 0.5;
 export function settersAt(curves: readonly ThicknessCurve[], height: number): string[] {
   const least = Math.min(...curves.map((curve) => thicknessAt(curve, height)));
   return curves.filter((curve) => thicknessAt(curve, height) <= least + SAME).map(({ openingId }) => openingId);
-}
-
-/** The opening of the piece of the limit at a height; null above its end. */
-export function setterAt({ knots }: FamilyLimit, height: number): string | null {
-  return knots[knotFrom(knots, height)]?.openingId ?? null;
 }

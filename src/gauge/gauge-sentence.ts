@@ -8,6 +8,8 @@ export interface GaugeWords {
   nameOf(openingId: string): string;
   /** A thickness, unit included; one that is the most that goes in is never to be rounded up. */
   readonly thickness: FormatLength;
+  /** A thickness as it was asked for; as any other where not given. */
+  readonly asked?: FormatLength;
   /** The height of a strip, unit included. */
   readonly height: FormatLength;
   /** A height in the keyway above its lowest point, unit included. */
@@ -64,7 +66,7 @@ function countedNames(names: readonly string[]): string {
 function askedWords({ asked, openings, thickest }: GaugeAnswer, words: GaugeWords): string {
   if (!asked) return '';
   const [count, of] = [asked.enters.length, openings.length];
-  const thick = words.thickness(asked.thickness);
+  const thick = (words.asked ?? words.thickness)(asked.thickness);
   if (of === 1) return `at ${thick} it ${count === 1 ? 'enters' : 'does not'}`;
   if (count === of) return `at ${thick} it enters all`;
   if (count === 0) return `at ${thick} it enters none`;

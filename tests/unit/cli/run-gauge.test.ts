@@ -52,6 +52,11 @@ test('lengths in inches and thousandths; tilt', async () => {
   const told = JSON.parse(out);
   expect(told).toMatchObject({ heightMm: 6.35, tiltLimitDeg: 0.5, asked: { thicknessMm: 0.5588, stops: [] } });
   expect(told.openings[0].accuracyUm).toBe(1);
+  expect(told.sentence).toContain('at 0.5588 mm it enters all');
+  for (const { tallestSoThickMm, tallestMm } of told.openings) {
+    expect(tallestSoThickMm).toBeGreaterThanOrEqual(6.35);
+    expect(tallestSoThickMm).toBeLessThanOrEqual(tallestMm);
+  }
 });
 
 test('what is wrong is said, and what to do', async () => {
