@@ -35,7 +35,7 @@ const ROW_WORDS = 2.4;
 const COLUMN_NAME = 2.7;
 const BASE_NAME = 2.2;
 /** Most height of an upright name, and most lines of one across. */
-const UPRIGHT = 30;
+const UPRIGHT = 34;
 const MOST_LINES = 4;
 
 /** Most pictures beside one line. */
