@@ -70,7 +70,7 @@ function sideBySide(once: Block, enlarged: Block, { enlarge, size, measure }: Ce
   };
 }
 
-/** "4", "2.5". */
+/** A scale as a number with two decimals at most: "4", "2.5". */
 export function scaleText(scale: number): string {
   return String(Number(scale.toFixed(2)));
 }
