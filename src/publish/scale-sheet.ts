@@ -83,7 +83,8 @@ function shownSections({ family, fits }: SheetGround, order: ScaleOrder): ShownS
     (nm) => gapText(nm, order.units),
     (from, to) => bandText(from, to, order.units),
   );
-  return { sections, pair: { opening, tried: { profile, fit } }, sentence: words };
+  const hatched = fit.verdict === 'blocked' ? ' Hatched: where both would need the same room.' : '';
+  return { sections, pair: { opening, tried: { profile, fit } }, sentence: words + hatched };
 }
 
 /** The bar, and how the print is checked by it. */
