@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { coverHeadline, coverNote } from '../../../src/app/state/gauge/cover-words.ts';
-import { keywayName, pinchWords, tiltWords } from '../../../src/app/state/gauge/gauge-words.ts';
+import { keywayName, pinchWords, shortName, tiltWords } from '../../../src/app/state/gauge/gauge-words.ts';
 import type { ToolCover } from '../../../src/gauge/cover-tools.ts';
 import { pinchAtTilt } from '../../../src/gauge/pinch.ts';
 import { demoProfile } from '../../kit/demo-family.ts';
@@ -22,6 +22,8 @@ test('a tilt is told by the side that the top leans to', () => {
   expect(tiltWords((-0.5 * Math.PI) / 180)).toBe('tilted 0.50° to the right');
   expect(keywayName({ section: 'Marsh', name: 'Marsh opening 3' })).toBe('Marsh keyway');
   expect(keywayName({ name: 'The old one' })).toBe('The old one');
+  expect(shortName({ name: 'Marsh 7 keyway' })).toBe('Marsh 7');
+  expect(shortName({ name: 'Keyway' })).toBe('Keyway');
 });
 
 const NAMES = { toolName: (id: string) => `Tool ${id}`, openingName: (id: string) => `K${id}` };

@@ -37,7 +37,7 @@ export function ToolsReadings({ family }: { family: Family }) {
 /** The least set: each tool with the keyways to take it for. */
 function Fewest({ cover, names }: { cover: ToolCover; names: CoverNames }) {
   const units = useStore(useSession().settings, (s) => s.units);
-  const { tools, uses, uncovered } = cover;
+  const { tools, uncovered } = cover;
   if (tools.length === 0 && uncovered.length === 0) return null;
   return (
     <section className={readings.part} aria-labelledby="reading-fewest" data-fewest={tools.length}>
@@ -48,13 +48,7 @@ function Fewest({ cover, names }: { cover: ToolCover; names: CoverNames }) {
         {tools.map((toolId) => (
           <li key={toolId}>
             <b>{names.toolName(toolId)}</b>
-            <span>
-              for{' '}
-              {uses
-                .filter((use) => use.toolId === toolId)
-                .map((use) => names.openingName(use.openingId))
-                .join(', ')}
-            </span>
+            <span>for {takenForWords(cover, toolId, names)}</span>
           </li>
         ))}
         {uncovered.length > 0 && (
@@ -71,6 +65,15 @@ function Fewest({ cover, names }: { cover: ToolCover; names: CoverNames }) {
       )}
     </section>
   );
+}
+
+/** The keyways that a tool of the set is taken for. */
+function takenForWords({ tools, uses, uncovered }: ToolCover, toolId: string, names: CoverNames): string {
+  if (tools.length === 1 && uncovered.length === 0 && uses.length > 1) return `all ${uses.length} of them`;
+  return uses
+    .filter((use) => use.toolId === toolId)
+    .map((use) => names.openingName(use.openingId))
+    .join(', ');
 }
 
 interface StripThatDoesProps {

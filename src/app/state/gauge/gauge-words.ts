@@ -4,9 +4,9 @@ import type { Profile } from '../../../profile/profile.ts';
 import { bandText, heightText, type Units } from '../length-text.ts';
 import { stripHeightText, thicknessText } from './gauge-lengths.ts';
 
-/** What a keyway is called where room is short: its section, else its name. */
+/** What a keyway is called where room is short: its section, else its name without the word. */
 export function shortName({ section, name }: Pick<Profile, 'section' | 'name'>): string {
-  return section ?? name;
+  return section ?? (name.replace(/ keyway$/i, '') || name);
 }
 
 /** A tilt: "1.4° to the left"; "upright" where there is none. The top leans that way. */
