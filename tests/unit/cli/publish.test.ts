@@ -5,7 +5,8 @@ import type { Shell } from '../../../src/cli/shell.ts';
 
 const LESSON = readFileSync('profiles-demo/first-lesson.json', 'utf8');
 
-const EMPTY = '{ "format": "sectionary-family", "version": 1, "name": "None", "units": "mm", "runningClearance": 0.04, "profiles": [] }';
+const EMPTY =
+  '{ "format": "sectionary-family", "version": 1, "name": "None", "units": "mm", "runningClearance": 0.04, "profiles": [] }';
 
 /** Runs a command in a shell whose only file is `family.json`; a file in the folder `full` cannot be written. */
 async function run(line: string, text = LESSON) {
