@@ -164,11 +164,12 @@ test('an edit and its undo renew the preview; what a family lacks is told', asyn
     { id: 'slot', kind: 'opening', name: 'Slot keyway', outline: rectangle(2.1, 6.6) },
     { id: 'bar', kind: 'blank', name: 'Bar blank', outline: rectangle(2, 6) },
   ];
-  await openFamily(page, { name: 'Blanks only', profiles: profiles.slice(1) });
+  const plain = { name: 'Plain', runningClearance: 0.03, tolerance: 0.01 };
+  await openFamily(page, { ...plain, profiles: profiles.slice(1) });
   await key('Publish').click();
   await page.getByRole('heading', { name: 'This family has no keyways' }).waitFor();
   // (2.1 - 2) / 2 = 0.050 mm all round; with its upper right corner 0.01 mm further out, 0.045 mm.
-  await openFamily(page, { name: 'Plain', runningClearance: 0.03, tolerance: 0.01, profiles });
+  await openFamily(page, { ...plain, profiles });
   await key('Sheets').click();
   await page.getByRole('radio', { name: /^Verdict matrix/ }).check();
   await laidOut('matrix');
