@@ -2,6 +2,9 @@
 
 import { spawnSync } from 'node:child_process';
 
+/** Whether the list of packages was fetched; once a run is enough. */
+let listed = false;
+
 /** @param {string[]} args */
 function aptGet(args) {
   const env = { ...process.env, DEBIAN_FRONTEND: 'noninteractive' };
@@ -15,6 +18,7 @@ function aptGet(args) {
 export function installDebianPackages(names) {
   if (process.platform !== 'linux' || process.getuid?.() !== 0) return;
   process.stderr.write(`Installing from Debian: ${names.join(', ')} ...\n`);
-  aptGet(['update', '-q']);
+  if (!listed) aptGet(['update', '-q']);
+  listed = true;
   aptGet(['install', '-y', '-q', '--no-install-recommends', ...names]);
 }

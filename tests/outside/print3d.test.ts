@@ -1,6 +1,10 @@
-// Display sets, written as 3MF and STL, opened by trimesh 4 or later (M. Dawson-Haggerty and others, MIT licence), a mesh
-// library in Python that shares no code with this project; areas of cuts by shapely (GEOS). What a 3MF file has to hold: 3MF
-// Core Specification 1.4.0, 3MF Consortium, chapters 3 and 4.
+// Display sets, written as 3MF and STL, opened by programs that share no code with this project, all from Debian 12:
+// - Assimp 5.2.5 (assimp-utils; Open Asset Import Library, BSD licence) reads corners, triangles, places and colours of both;
+// - ADMesh 0.98.4 (admesh; A. Martin and others, GPL) says of every STL file whether it is closed and turned outwards;
+// - GEOS 3.11.1 (geos-bin; LGPL) puts cuts together and lays them over each other;
+// - zipfile and xml of Python 3.11 read names, colours and the unit of the 3MF.
+// What a 3MF file has to hold: 3MF Core Specification 1.4.0, 3MF Consortium, chapters 3 and 4. Volumes: single precision is all
+// that ADMesh sums in, so they are summed again in double precision over what Assimp read (divergence theorem).
 
 import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -13,12 +17,16 @@ import { makeRing } from '../../src/geom/ring.ts';
 import { write3mf } from '../../src/interchange/print3d/write-3mf.ts';
 import { writeStl } from '../../src/interchange/print3d/write-stl.ts';
 import { buildDisplaySet } from '../../src/jobs/build-display-set.ts';
-import type { DisplaySet } from '../../src/print3d/display-set.ts';
+import type { DisplaySet, SolidPart } from '../../src/print3d/display-set.ts';
 import { type DisplaySetup, usualSetup } from '../../src/print3d/display-setup.ts';
 import { poseCoupon } from '../../src/print3d/pose-coupon.ts';
 import type { Profile, ProfileKind } from '../../src/profile/profile.ts';
+import { checkWithAdmesh } from '../kit/check-with-admesh.ts';
+import { areaOf, cutAt, sharedArea } from '../kit/cut-with-geos.ts';
 import { demoFamily } from '../kit/demo-family.ts';
-import { type ModelXml, readWithTrimesh, sharedWithTrimesh, type TrimeshSolid } from '../kit/read-with-trimesh.ts';
+import { joinCorners, measureSolid, type SolidFacts } from '../kit/measure-solid.ts';
+import { type ModelXml, read3mfModel } from '../kit/read-3mf-model.ts';
+import { type ReadSolid, readWithAssimp } from '../kit/read-with-assimp.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'print3d-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -35,17 +43,45 @@ function save(name: string, bytes: Uint8Array): string {
   return file;
 }
 
-/** Every part as STL, then all of them as 3MF, read back. */
+/** A solid as read, what was measured on it, and the areas of its cuts. */
+interface Found extends ReadSolid, SolidFacts {
+  readonly areas: readonly number[];
+}
+
+function measure(solid: ReadSolid, heights: readonly number[]): Found {
+  return { ...solid, ...measureSolid(solid), areas: heights.map((height) => areaOf(cutAt(solid, height))) };
+}
+
+/** Every part as STL, then all of them as 3MF, read back; ADMesh has nothing to mend in any of them. */
 function readBack(set: DisplaySet, title: string, heights: readonly number[] = []) {
-  const files = set.parts.map((part, i) => save(`${i}.stl`, writeStl(part)));
-  const read = readWithTrimesh([...files, save('all.3mf', write3mf(set.parts, title))], heights);
-  const whole = read[read.length - 1];
-  if (!whole.xml) throw new Error('no model');
-  return { stl: read.slice(0, -1).map(({ meshes }) => meshes[0]), whole, xml: whole.xml };
+  const stl = set.parts.map((part, i) => {
+    const file = save(`${i}.stl`, writeStl(part));
+    const found = measure(joinCorners(readWithAssimp(file)[0]), heights);
+    expectNothingToMend(file, found, 1);
+    return found;
+  });
+  const file = save('all.3mf', write3mf(set.parts, title));
+  const whole = readWithAssimp(file).map((solid) => measure(solid, heights));
+  return { stl, whole, xml: read3mfModel(file) };
+}
+
+/** ADMesh finds the same sizes and volume, every edge shared, nothing turned the wrong way. */
+function expectNothingToMend(file: string, { count, bounds, volume }: SolidFacts, parts: number) {
+  const { faults, ...said } = checkWithAdmesh(file);
+  expect(Object.entries(faults).filter(([, count]) => count !== 0)).toEqual([]);
+  expect(said).toMatchObject({ facets: count, parts });
+  expect(Math.abs(said.volume / volume - 1)).toBeLessThan(1e-5);
+  for (const end of [0, 1])
+    for (const axis of [0, 1, 2]) expect(said.bounds[end][axis]).toBeCloseTo(bounds[end][axis], 5);
 }
 
 /** Closed, counter-clockwise seen from outside, each edge of exactly two triangles, in one piece. */
-const SOUND = { watertight: true, oriented: true, edgeUses: [2, 2], bodies: 1, degenerate: 0 };
+const SOUND = { oriented: true, edgeUses: [2, 2], bodies: 1, degenerate: 0 };
+
+function expectSound(solid: SolidFacts) {
+  expect(solid).toMatchObject(SOUND);
+  expect(solid.volume).toBeGreaterThan(0);
+}
 
 function profileOf(id: string, kind: ProfileKind, points: readonly (readonly [number, number])[]): Profile {
   const made = makeRing(points.map(([x, y]) => ({ x: x * 1e6, y: y * 1e6 })));
@@ -85,7 +121,7 @@ function plainFamily(name: string, blanks: readonly string[]): Family {
 /** What the corners of a plate lack, rounded with 2 mm in eight chords each: four squares less a polygon of 32 corners. */
 const ROUNDED = 4 * 2 ** 2 - 0.5 * 32 * 2 ** 2 * Math.sin(Math.PI / 16);
 
-function plateArea({ bounds: [low, high] }: TrimeshSolid): number {
+function plateArea({ bounds: [low, high] }: SolidFacts): number {
   return (high[0] - low[0]) * (high[1] - low[1]) - ROUNDED;
 }
 
@@ -107,8 +143,8 @@ describe('a set without letters', () => {
     const set = await build(family, setup);
     const [{ gripLength, bladeLength }] = set.couponFrames;
     const { stl, whole } = readBack(set, 'Plain', [7.5, gripLength + 7.5]);
-    for (const part of [...stl, ...whole.meshes]) expect(part).toMatchObject(SOUND);
-    for (const parts of [stl, whole.meshes]) {
+    for (const part of [...stl, ...whole]) expectSound(part);
+    for (const parts of [stl, whole]) {
       const [block, first, second, board] = parts;
       expectClose(block.volume, (plateArea(block) - 256 - 320) * depth);
       expectClose(first.volume, plateArea(first) * gripLength + rectangle * bladeLength);
@@ -133,16 +169,18 @@ describe('the demo family', () => {
   test('is sound in both formats, with names, colours and millimetres', async () => {
     const set = await built;
     const { stl, whole, xml } = readBack(set, family.name);
-    for (const part of [...stl, ...whole.meshes]) expect(part).toMatchObject(SOUND);
-    expect(whole.units).toMatch(/^millimeters?$/);
-    expect(whole.meshes.map(({ name }) => name)).toEqual(set.parts.map(({ name }) => name));
+    for (const part of [...stl, ...whole]) expectSound(part);
+    expect(xml.unit).toBe('millimeter');
+    expect(xml.objects.map(({ name }) => name)).toEqual(set.parts.map(({ name }) => name));
+    expect(whole.map(({ colour }) => colour)).toEqual(set.parts.map(({ colour }) => colour.toUpperCase()));
     set.parts.forEach((part, i) => {
-      for (const found of [stl[i], whole.meshes[i]]) {
+      for (const found of [stl[i], whole[i]]) {
         expectClose(found.volume, part.volume);
-        expect(found.triangles).toBe(part.triangles.length / 3);
+        expect(found.count).toBe(part.triangles.length / 3);
         expect(found.bounds[0]).toEqual([0, 0, 0]);
         for (const axis of [0, 1, 2]) expect(found.bounds[1][axis]).toBeCloseTo(part.size[axis], 4);
       }
+      for (const axis of [0, 1, 2]) expect(whole[i].place[axis]).toBeCloseTo(part.place[axis], 4);
     });
     expectModel(xml, set);
     expect(set.checks.filter(({ weight }) => weight !== 'note')).toEqual([]);
@@ -167,7 +205,8 @@ describe('the demo family', () => {
 
   test('has coupons that go in where the blank enters and collide where it is blocked, seen the right way round', async () => {
     const set = await built;
-    const block = save('block.stl', writeStl(set.parts[0]));
+    const read = (part: SolidPart) => joinCorners(readWithAssimp(save('posed.stl', writeStl(part)))[0]);
+    const block = read(set.parts[0]);
     const wanted = [
       ...['heron', 'bittern', 'curlew', 'dunlin'].map((name) => [
         name === 'heron' ? 'heron-blank-5' : `${name}-blank`,
@@ -184,19 +223,28 @@ describe('the demo family', () => {
       if (!blank || !opening || !coupon || !frame) throw new Error(`no ${blankId} or ${openingId}`);
       const plain = plainConditions(0);
       const fit = judgePair(openingUnder(opening.ring, plain), [blank.ring], plain);
-      const file = save(`${blankId}.stl`, writeStl(set.parts[coupon.part]));
       const pose = poseCoupon(coupon, frame, fit.placement, set.scale, coupon.bladeLength);
-      return { verdict: fit.verdict, coupon: file, pose, height: frame.depth / 2 };
+      const posed = moveBy(pose, read(set.parts[coupon.part]));
+      const [plug, blade] = [block, posed].map((solid) => cutAt(solid, frame.depth / 2));
+      return { verdict: fit.verdict, blade: areaOf(blade), shared: sharedArea(plug, blade) };
     });
-    const shared = sharedWithTrimesh(block, pairs);
-    pairs.forEach(({ verdict }, i) => {
-      expect(shared[i].blade).toBeGreaterThan(100);
-      if (verdict === 'blocked') expect(shared[i].shared, wanted[i].join()).toBeGreaterThan(0.05);
-      else expect(shared[i].shared, wanted[i].join()).toBeLessThan(1e-9);
+    pairs.forEach(({ verdict, blade, shared }, i) => {
+      expect(blade).toBeGreaterThan(100);
+      if (verdict === 'blocked') expect(shared, wanted[i].join()).toBeGreaterThan(0.05);
+      else expect(shared, wanted[i].join()).toBeLessThan(1e-9);
     });
     expect(pairs.map(({ verdict }) => verdict === 'blocked')).toEqual([false, false, false, false, false, true, true]);
   });
 });
+
+/** A solid moved by a matrix whose columns stand one after the other. */
+function moveBy(m: readonly number[], solid: ReadSolid): ReadSolid {
+  const corners = solid.corners.map(([x, y, z]) => {
+    const moved = [0, 1, 2].map((row) => m[row] * x + m[4 + row] * y + m[8 + row] * z + m[12 + row]);
+    return [moved[0], moved[1], moved[2]] as const;
+  });
+  return { ...solid, corners };
+}
 
 /** Rules of the core specification, and that the colours are those of the parts. */
 function expectModel(xml: ModelXml, { parts }: DisplaySet) {
@@ -232,7 +280,7 @@ test('a small bed cuts the block between openings, and every part is sound', asy
   );
   expect(new Set(set.openingFrames.map(({ opening }) => opening)).size).toBe(10);
   stl.forEach((part, i) => {
-    expect(part).toMatchObject(SOUND);
+    expectSound(part);
     expect(part.euler).toBe(set.parts[i].kind === 'block' ? 2 - 2 * set.parts[i].subjects.length : 2);
     expect(set.parts[i].size[0]).toBeLessThanOrEqual(70);
     expect(set.parts[i].size[1]).toBeLessThanOrEqual(130);
@@ -244,9 +292,8 @@ test('names that are hard to write as XML come back as they were', async () => {
   const blanks = ['<b name="x">&amp; \u0007"\'', 'Rietgöt 鷺 🐦'] as const;
   const family = plainFamily('A < B & "C"', blanks);
   const set = await build(family, { letters: false, board: false });
-  const { xml, whole } = readBack(set, family.name);
+  const { xml } = readBack(set, family.name);
   const clean = [blanks[0].replace('\u0007', ''), blanks[1]];
   expect(xml.objects.slice(1).map(({ name }) => name)).toEqual(clean);
-  expect(whole.meshes.slice(1).map(({ name }) => name)).toEqual(clean);
   expect(xml.titles).toEqual(['A < B & "C"']);
 });
