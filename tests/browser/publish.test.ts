@@ -23,9 +23,6 @@ afterAll(async () => {
 
 const key = (name: string | RegExp) => page.getByRole('button', { name, exact: typeof name === 'string' });
 
-/** What the page complains of; a thread that is ended, as its pages are not wanted any more, gives up what it fetches. */
-const problems = () => app.problems.filter((problem) => !/\/assets\/\S+ net::ERR_ABORTED$/.test(problem));
-
 /** Waits until a sheet is laid out as it is wanted now. */
 const laidOut = (sheet: string) => page.locator(`[data-publish="${sheet}"]`).waitFor();
 
@@ -93,7 +90,7 @@ test('a sheet is chosen by the pointer, looked at page by page, and saved in eve
   const archive = await saved(() => key(/^All 2 pages/).click());
   expect(archive.name).toBe('Polderwick College - verdict matrix.zip');
   for (const name of ['verdict matrix 1.svg', 'verdict matrix 2.svg']) expect(archive.bytes.includes(name)).toBe(true);
-  expect(problems()).toEqual([]);
+  expect(app.problems).toEqual([]);
 });
 
 test('by keyboard alone: sheet, pages, size; the printer gets pages of their own size, and the choice is kept', async () => {
@@ -127,7 +124,7 @@ test('by keyboard alone: sheet, pages, size; the printer gets pages of their own
   await laidOut('answers');
   expect(await page.getByRole('combobox', { name: 'Paper' }).inputValue()).toBe('Letter');
   expect(await page.getByRole('radio', { name: /^Answer sheet/ }).isChecked()).toBe(true);
-  expect(problems()).toEqual([]);
+  expect(app.problems).toEqual([]);
 });
 
 test('slides are saved as a web page and a PDF and lead to the lesson; both sheets are clean for everyone', async () => {
@@ -156,7 +153,7 @@ test('slides are saved as a web page and a PDF and lead to the lesson; both shee
   await laidOut('slides');
   await key('Edit the lesson').click();
   await key('Present ▶').waitFor();
-  expect(problems()).toEqual([]);
+  expect(app.problems).toEqual([]);
 });
 
 test('an edit and its undo renew the preview; what a family lacks is told', async () => {
@@ -188,5 +185,5 @@ test('an edit and its undo renew the preview; what a family lacks is told', asyn
   await paper().getByText('+0.050').waitFor();
   await key('Slides').click();
   await page.getByRole('heading', { name: 'No lesson yet' }).waitFor();
-  expect(problems()).toEqual([]);
+  expect(app.problems).toEqual([]);
 });

@@ -96,7 +96,11 @@ function watch(page: Page, origin: string, problems: string[]): void {
   page.on('request', (request) => {
     if (leavesOrigin(request.url(), origin)) problems.push(`left the origin: ${request.url()}`);
   });
-  page.on('requestfailed', (request) => problems.push(`failed: ${request.url()} ${request.failure()?.errorText}`));
+  page.on('requestfailed', (request) => {
+    const why = request.failure()?.errorText;
+    // Given up by the page itself: it was left, or a thread was ended before all of its program was there.
+    if (why !== 'net::ERR_ABORTED') problems.push(`failed: ${request.url()} ${why}`);
+  });
   page.on('response', (response) => {
     if (response.status() >= 400) problems.push(`${response.status()}: ${response.url()}`);
   });
