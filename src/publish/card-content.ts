@@ -6,6 +6,7 @@ import { areaTree, FREE, leafTicks, MUST, type Tick } from '../plan/area-tree.ts
 import type { PlannedBlank } from '../plan/planned-access.ts';
 import type { Profile } from '../profile/profile.ts';
 import type { SheetGround } from './sheet-ground.ts';
+import type { CardOrder } from './sheet-order.ts';
 
 /** A door on a card: where it is, and whether the blank goes into its keyway. */
 export interface CardDoor {
@@ -33,19 +34,18 @@ export interface CardContent {
 }
 
 /**
- * The cards of a family: of one blank or one holder of the plan; where none is named, of every holder, or of every blank
- * where there is no plan. What a blank enters is as judged, not as planned; where the two differ, the card says so.
+ * The cards of a family: of one blank or one holder of the plan; where none is named, of every holder or every blank. What
+ * a blank enters is as judged, not as planned; where the two differ, the card says so.
  *
- * @param of id of a blank, tool or holder.
  * @check tests/unit/publish/card.test.ts
  */
-export function cardContents(ground: SheetGround, of?: string): CardContent[] {
+export function cardContents(ground: SheetGround, { of, every }: Pick<CardOrder, 'of' | 'every'> = {}): CardContent[] {
   const { family } = ground;
   const holders = family.plan?.holders ?? [];
   const entrants = entrantsOf(family);
   const one = entrants.find(({ id }) => id === of);
   if (one) return [blankCard(one, ground)];
-  if (family.plan && holders.length > 0) {
+  if (family.plan && holders.length > 0 && every !== 'blanks') {
     const plan = family.plan;
     const wanted = holders.some(({ id }) => id === of) ? holders.filter(({ id }) => id === of) : holders;
     return wanted.map((holder) => holderCard(holder, plan, ground));

@@ -27,7 +27,7 @@ const MOST = 130;
  */
 export function cardSheet(ground: SheetGround, order: CardOrder): Page[] {
   const { family, measure } = ground;
-  const contents = cardContents(ground, order.of);
+  const contents = cardContents(ground, order);
   const frame = frameFor(order, contents.length === 1 ? 'Door-side card' : 'Door-side cards', family.name);
   const whole = roomIn(frame, measure);
   const room = { x: whole.x + EDGE, y: whole.y + EDGE, width: whole.width - 2 * EDGE, height: whole.height - 2 * EDGE };

@@ -46,8 +46,10 @@ export interface ScaleOrder extends OrderOfAny {
 /** What one holder's blank enters, to hang beside a door. */
 export interface CardOrder extends OrderOfAny {
   readonly sheet: 'card';
-  /** Id of a blank, tool or holder of the plan; where not given, a card for every holder, or every blank without a plan. */
+  /** Id of a blank, tool or holder of the plan; where not given, a card for each of `every`. */
   readonly of?: string;
+  /** Whose cards are made; those of the holders, or of the blanks where there is no plan, where not given. */
+  readonly every?: 'holders' | 'blanks';
 }
 
 /** Questions for a class, and the answers on pages of their own. */

@@ -30,7 +30,9 @@ const blanks = family.profiles.filter(({ kind }) => kind === 'blank');
 const SUBJECTS: SheetSubjects = {
   openingId: null,
   entrantId: null,
+  wholeFamily: false,
   holderId: null,
+  everyCard: null,
   inBetween: [],
   units: 'mm',
   today: '1 March 2026',
@@ -151,6 +153,23 @@ describe('orders', () => {
     expect(cardSubject(family, { ...SUBJECTS, holderId: 'porter' })).toBe(blanks[0].id);
   });
 
+  test('of all there is: the family at true size, the cards of all holders or all blanks', () => {
+    const whole = { ...SUBJECTS, wholeFamily: true, openingId: opening?.id ?? '' };
+    const scale = orderOf({ ...USUAL_SHEET, sheet: 'scale' }, whole, family);
+    expect(scale).toMatchObject({ all: true });
+    expect(scale).not.toHaveProperty('opening');
+    expect(subjectName(family, scale)).toBe('the whole family');
+    const cards = (everyCard: 'holders' | 'blanks', of: Family) =>
+      orderOf({ ...USUAL_SHEET, sheet: 'card' }, { ...SUBJECTS, everyCard, holderId: 'porter' }, of);
+    expect(cards('holders', planned)).toMatchObject({ every: 'holders' });
+    expect(cards('holders', planned)).not.toHaveProperty('of');
+    expect(fileNameOf(planned, cards('blanks', planned), 'pdf')).toBe(
+      'Polderwick College - all blanks - door-side card.pdf',
+    );
+    // A family that lost its plan has no holders: a card for a blank is made.
+    expect(cards('holders', { ...family, plan: undefined })).toMatchObject({ of: blanks[0].id });
+  });
+
   test('keyways squeezed in later are told in chart order, those that are gone are not', () => {
     const ids = family.profiles.filter(({ kind }) => kind === 'opening').map(({ id }) => id);
     const order = orderOf(USUAL_SHEET, { ...SUBJECTS, inBetween: [ids[3], 'gone', ids[1]] }, family);
@@ -227,7 +246,15 @@ describe('words', () => {
 });
 
 describe('keys', () => {
-  const at = (page: number) => ({ page, zoom: 'fit' as const, holderId: null, inBetween: [], printing: false });
+  const at = (page: number) => ({
+    page,
+    zoom: 'fit' as const,
+    wholeFamily: false,
+    holderId: null,
+    everyCard: null,
+    inBetween: [],
+    printing: false,
+  });
 
   test('turn pages and stop at the ends; with one page they are the browser’s', () => {
     expect(pageKey('PageDown', at(0), 3)).toEqual({ page: 1 });

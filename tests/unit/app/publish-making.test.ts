@@ -103,7 +103,9 @@ test('pages are laid out once for an order, and anew for another family or anoth
   const subjects = {
     openingId: null,
     entrantId: null,
+    wholeFamily: false,
     holderId: null,
+    everyCard: null,
     inBetween: [],
     units: 'mm',
     today: null,

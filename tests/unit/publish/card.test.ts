@@ -34,7 +34,7 @@ const ground = (groups = GROUPS) =>
   );
 
 test('a holder’s card names the doors, and finds the blank by what it enters', () => {
-  const [card] = cardContents(ground(), 'caretaker');
+  const [card] = cardContents(ground(), { of: 'caretaker' });
   expect(card).toMatchObject({ title: 'Caretaker of Reed court', carries: 'carries the Reed group blank', notes: [] });
   expect(card.enters.map(({ name, aside }) => [name, aside])).toEqual([
     ['Gatehouse and offices', 'Heron'],
@@ -45,17 +45,19 @@ test('a holder’s card names the doors, and finds the blank by what it enters',
 });
 
 test('a holder whose blank is not drawn is told by the plan, and the card says so', () => {
-  const [card] = cardContents(ground({}), 'caretaker');
+  const [card] = cardContents(ground({}), { of: 'caretaker' });
   expect(card.blank).toBeNull();
   expect(card.enters.map(({ name }) => name)).toEqual(['Gatehouse and offices', 'Post room', 'Library']);
   expect(card.notes).toEqual(['As planned: the blank is not drawn yet.']);
 });
 
 test('a blank’s card tells every keyway; with nothing named there is a card for every holder', () => {
-  const [card] = cardContents(ground(), 'dyke-group-blank');
+  const [card] = cardContents(ground(), { of: 'dyke-group-blank' });
   expect(card.title).toBe('Dyke group blank');
   expect(card.enters.map(({ aside }) => aside)).toEqual(['Plover keyway', 'Knot keyway', 'Curlew keyway']);
   expect(cardContents(ground()).map(({ title }) => title)).toEqual(family.plan?.holders.map(({ name }) => name));
+  const blanks = family.profiles.filter(({ kind }) => kind === 'blank').map(({ name }) => name);
+  expect(cardContents(ground(), { every: 'blanks' }).map(({ title }) => title)).toEqual(blanks);
 });
 
 test('cards stand on pages with their words', () => {

@@ -4,6 +4,7 @@ import { PAPER_NAMES } from '../../../publish/paper.ts';
 import {
   cardSubject,
   ENLARGEMENTS,
+  everyCardOf,
   PAPER_SHEETS,
   QUESTIONS,
   type SheetChoice,
@@ -133,39 +134,54 @@ function InBetweenTicks({ family }: { family: Family }) {
   );
 }
 
-/** Keyway and blank are those picked in the tray; choosing one here picks it there. */
+/** What stands for all of them in a list of ids. */
+const WHOLE = '*';
+
+/** The whole family, or the keyway and the blank that are picked in the tray; choosing one here picks it there. */
 function PairChoice({ family }: { family: Family }) {
-  const { selection } = useSession();
+  const session = useSession();
+  const { selection } = session;
   const { openingId, entrantId } = useStore(selection, (s) => s);
+  const look = sheetsLookOf(session);
+  const wholeFamily = useStore(look, (s) => s.wholeFamily);
   const named = (profiles: Family['profiles']) => profiles.map(({ id, name }) => [id, name] as const);
   return (
     <>
       <Choice
         names
         label="Keyway"
-        value={openingId ?? ''}
-        choices={named(openingsOf(family))}
-        onChange={(id) => pickProfile(selection, { id, kind: 'opening' })}
+        value={wholeFamily ? WHOLE : (openingId ?? '')}
+        choices={[[WHOLE, 'The whole family'], ...named(openingsOf(family))]}
+        onChange={(id) => {
+          look.setState({ wholeFamily: id === WHOLE, page: 0 });
+          if (id !== WHOLE) pickProfile(selection, { id, kind: 'opening' });
+        }}
       />
-      <Choice
-        names
-        label="Blank"
-        value={entrantId ?? ''}
-        choices={named(entrantsOf(family))}
-        onChange={(id) => pickProfile(selection, { id, kind: 'blank' })}
-      />
+      {!wholeFamily && (
+        <Choice
+          names
+          label="Blank"
+          value={entrantId ?? ''}
+          choices={named(entrantsOf(family))}
+          onChange={(id) => pickProfile(selection, { id, kind: 'blank' })}
+        />
+      )}
     </>
   );
 }
 
-/** Whose card: a holder of the plan, or the blank picked in the tray. */
+/** Whose cards: of all holders or all blanks, of one holder of the plan, or of the blank picked in the tray. */
 function CardChoice({ family }: { family: Family }) {
   const session = useSession();
   const subjects = useSheetSubjects();
   const holders = family.plan?.holders ?? [];
   const blanks = family.profiles.filter(({ kind }) => kind === 'blank');
   const id = useId();
+  const every = everyCardOf(family, subjects);
   const choose = (of: string) => {
+    const all = CARDS_OF_ALL.find(([kind]) => of === `${WHOLE}${kind}`);
+    sheetsLookOf(session).setState({ everyCard: all?.[0] ?? null, page: 0 });
+    if (all) return;
     const isHolder = holders.some((holder) => holder.id === of);
     sheetsLookOf(session).setState({ holderId: isHolder ? of : null });
     if (!isHolder) pickProfile(session.selection, { id: of, kind: 'blank' });
@@ -179,13 +195,27 @@ function CardChoice({ family }: { family: Family }) {
   return (
     <div className={lines.line} data-names="">
       <label htmlFor={id}>For</label>
-      <select id={id} value={cardSubject(family, subjects) ?? ''} onChange={(event) => choose(event.target.value)}>
+      <select
+        id={id}
+        value={every === null ? (cardSubject(family, subjects) ?? '') : `${WHOLE}${every}`}
+        onChange={(event) => choose(event.target.value)}
+      >
+        {CARDS_OF_ALL.filter(([kind]) => everyCardOf(family, { everyCard: kind }) !== null).map(([kind, words]) => (
+          <option key={kind} value={`${WHOLE}${kind}`}>
+            {words}
+          </option>
+        ))}
         {holders.length > 0 && <optgroup label="Holders of the plan">{options(holders)}</optgroup>}
         {holders.length > 0 ? <optgroup label="Blanks">{options(blanks)}</optgroup> : options(blanks)}
       </select>
     </div>
   );
 }
+
+const CARDS_OF_ALL = [
+  ['holders', 'All holders'],
+  ['blanks', 'All blanks'],
+] as const;
 
 function QuestionFields({ choice, choose }: ChoiceProps) {
   return (

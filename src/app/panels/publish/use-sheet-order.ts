@@ -12,12 +12,15 @@ export function useSheetSubjects(): SheetSubjects {
   const session = useSession();
   const { openingId, entrantId } = useStore(session.selection, (s) => s);
   const units = useStore(session.settings, (s) => s.units);
-  const holderId = useStore(sheetsLookOf(session), (s) => s.holderId);
-  const inBetween = useStore(sheetsLookOf(session), (s) => s.inBetween);
+  const look = sheetsLookOf(session);
+  const wholeFamily = useStore(look, (s) => s.wholeFamily);
+  const holderId = useStore(look, (s) => s.holderId);
+  const everyCard = useStore(look, (s) => s.everyCard);
+  const inBetween = useStore(look, (s) => s.inBetween);
   const today = useToday();
   return useMemo(
-    () => ({ openingId, entrantId, units, holderId, inBetween, today }),
-    [openingId, entrantId, units, holderId, inBetween, today],
+    () => ({ openingId, entrantId, units, wholeFamily, holderId, everyCard, inBetween, today }),
+    [openingId, entrantId, units, wholeFamily, holderId, everyCard, inBetween, today],
   );
 }
 

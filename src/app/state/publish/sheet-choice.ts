@@ -5,6 +5,7 @@ import { SHEET_NAMES, type SheetName, type SheetOrder } from '../../../publish/s
 import { makeKeptStore, type Shelf } from '../kept-store.ts';
 import type { Units } from '../length-text.ts';
 import type { Store } from '../store.ts';
+import type { EveryCard } from './sheets-look.ts';
 
 /** The sheets for paper; the lesson's pages have a sheet of the view to themselves. */
 export type PaperSheet = Exclude<SheetName, 'slides'>;
@@ -100,8 +101,12 @@ export interface SheetSubjects {
   /** Ids of what is picked in the tray. */
   readonly openingId: string | null;
   readonly entrantId: string | null;
+  /** Whether the true-size sheet is of every section, instead of the picked pair. */
+  readonly wholeFamily: boolean;
   /** Id of the holder whose card is made; null: the picked blank's. */
   readonly holderId: string | null;
+  /** Whose cards are made all at once; null: one card. */
+  readonly everyCard: EveryCard | null;
   /** Ids of keyways whose sections were squeezed in later. */
   readonly inBetween: readonly string[];
   readonly units: Units;
@@ -131,11 +136,14 @@ export function orderOf(choice: SheetChoice, subjects: SheetSubjects, family: Fa
     case 'matrix':
       return { sheet, ...any, blanksOnly };
     case 'scale': {
+      if (subjects.wholeFamily) return { sheet, ...any, enlarge, all: true };
       const opening = openingsOf(family).find(({ id }) => id === subjects.openingId);
       const blank = entrantsOf(family).find(({ id }) => id === subjects.entrantId);
       return { sheet, ...any, enlarge, ...(opening && { opening: opening.id }), ...(blank && { blank: blank.id }) };
     }
     case 'card': {
+      const every = everyCardOf(family, subjects);
+      if (every !== null) return { sheet, ...any, every };
       const of = cardSubject(family, subjects);
       return { sheet, ...any, ...(of !== null && { of }) };
     }
@@ -154,6 +162,15 @@ export function slidesOrder({ palette, units, dated }: SheetChoice, ofWindow: Un
   // Their size is their own; a paper is part of any order.
   const paper = { paper: 'A4', turned: 'landscape' } as const;
   return { sheet: 'slides', ...paper, palette, units: units ?? ofWindow, ...(dated && { date: today }) };
+}
+
+/** Whose cards are made all at once; null where one is wanted, or where the family has none of them. */
+export function everyCardOf(family: Family, { everyCard }: Pick<SheetSubjects, 'everyCard'>): EveryCard | null {
+  const has = {
+    holders: Boolean(family.plan?.holders.length),
+    blanks: family.profiles.some(({ kind }) => kind === 'blank'),
+  };
+  return everyCard !== null && has[everyCard] ? everyCard : null;
 }
 
 /** Id of the holder or blank that a card is for; null where the family has neither. */

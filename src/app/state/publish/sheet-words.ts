@@ -3,6 +3,7 @@ import { type PaperName, type PaperTurn, paperSize } from '../../../publish/pape
 import type { SheetName, SheetOrder } from '../../../publish/sheet-order.ts';
 import { countWord } from '../count-word.ts';
 import type { Units } from '../length-text.ts';
+import type { EveryCard } from './sheets-look.ts';
 
 /** How a sheet is spoken of. */
 export interface SheetWords {
@@ -33,13 +34,13 @@ export const SHEET_WORDS: Readonly<Record<SheetName, SheetWords>> = {
   scale: {
     label: 'Opening and blank',
     brief: 'true size, and enlarged',
-    what: 'One keyway and one blank at true size and enlarged, with a bar to check the printer by. Lay a blank on it, or look at the ward that stops it.',
+    what: 'One keyway and one blank, or every section of the family, at true size and enlarged, with a bar to check the printer by. Lay a blank on it, or look at the ward that stops it.',
     caution: 'Measure the bar before you compare anything with the page: many printers shrink a page to fit.',
   },
   card: {
     label: 'Door-side card',
     brief: 'what one blank enters',
-    what: 'One card for one blank or one holder of the plan: which keyways it enters, and which not. For the folder at the counter or the inside of a key cabinet.',
+    what: 'A card for one blank or one holder of the plan, or for all of them: which keyways it enters, and which not. For the folder at the counter or the inside of a key cabinet.',
     caution: 'A card tells which doors a blank may reach. Keep it where the key-control rules of the site allow.',
   },
   answers: {
@@ -149,12 +150,16 @@ export function fileNameOf(
   return `${parts.join(' - ')}${counted}.${extension}`;
 }
 
+/** Whose cards are made all at once, in words. */
+const EVERY_CARD: Readonly<Record<EveryCard, string>> = { holders: 'all holders', blanks: 'all blanks' };
+
 /** What a sheet is of, besides the family: the pair at true size, whose card; empty where it is of the whole family. */
 export function subjectName(family: Family, order: SheetOrder): string {
   const nameOf = (id: string | undefined) =>
     family.profiles.find((profile) => profile.id === id)?.name ??
     family.plan?.holders.find((holder) => holder.id === id)?.name;
-  if (order.sheet === 'card') return nameOf(order.of) ?? '';
+  if (order.sheet === 'card') return nameOf(order.of) ?? (order.every ? EVERY_CARD[order.every] : '');
   if (order.sheet !== 'scale') return '';
+  if (order.all) return 'the whole family';
   return [nameOf(order.blank), nameOf(order.opening)].filter(Boolean).join(' in ');
 }
