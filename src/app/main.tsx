@@ -90,7 +90,7 @@ const doors: Doors = {
   block: blockDoors({
     buildDisplaySet: (order, onProgress) => startJob('buildDisplaySet', order, { onProgress, alone: true }),
   }),
-  publish: publishDoors((input, onProgress) => startJob('publishSheets', input, { onProgress, alone: true })),
+  publish: publishDoors((input, onProgress) => startJob('publishSheets', input, { onProgress, keptAs: 'publish' })),
   judgeNow,
   toleranceNow,
   innerFitNow,

@@ -7,7 +7,6 @@ import { writeSlides } from '../interchange/html/write-slides.ts';
 import { startPdf } from '../interchange/pdf/write.ts';
 import { writePage } from '../interchange/svg/write-page.ts';
 import { loadTypeface, type Typeface } from '../lettering/typeface.ts';
-import { commonPassage } from '../passage/find-passage.ts';
 import type { Passage } from '../passage/passage.ts';
 import { boxMissing } from '../publish/box-missing.ts';
 import { orderFault } from '../publish/order-fault.ts';
@@ -20,6 +19,7 @@ import { passageKey } from '../publish/slides-passage.ts';
 import { passagesShown } from '../publish/slides-sheet.ts';
 import { type Job, JobCancelled, type JobContext, JobRefused, runInSlices } from './job.ts';
 import { judgeKept } from './judge-kept.ts';
+import { keptPassage } from './keep-passages.ts';
 
 /** What is published, and in which form: values for a preview, a file a page, or one file. */
 export interface PublishInput {
@@ -127,7 +127,7 @@ async function findPassages(
   const found = new Map<string, Passage>();
   for (const chosen of passagesShown(ground, order)) {
     const input = { openings, chosen, runningClearance: family.runningClearance };
-    found.set(passageKey(chosen), await runInSlices(commonPassage(input), context));
+    found.set(passageKey(chosen), await runInSlices(keptPassage(input), context));
   }
   return found;
 }

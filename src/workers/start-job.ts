@@ -7,6 +7,8 @@ export interface RunningJob<Output> {
   /** Rejects with {@link JobCancelled} after `cancel`, with an Error where the job failed. */
   readonly result: Promise<Output>;
   cancel(): void;
+  /** As `cancel`, for an answer that another question took the place of: a thread that is kept stays, and gets round to it. */
+  giveWay(): void;
 }
 
 /** What the page wants to hear while a job runs. */
@@ -16,12 +18,16 @@ export interface JobListener {
   onPart?(value: unknown): void;
   /** A thread for this job only, which ends with it: for input that may keep a thread busy until it is ended. */
   readonly alone?: boolean;
+  /** Name of a thread that stays for all jobs called by it, with what they keep and have loaded. */
+  readonly keptAs?: string;
 }
 
 /** A worker that does not stop by itself within this time after a cancel is ended, milliseconds. */
 const PATIENCE_MS = 150;
 
 interface Waiting {
+  readonly name: JobName;
+  readonly input: unknown;
   resolve(output: unknown): void;
   reject(error: Error): void;
   listener: JobListener;
@@ -30,6 +36,7 @@ interface Waiting {
 /** One thread with the jobs that it has in hand. */
 class JobThread {
   readonly jobs = new Map<number, Waiting>();
+  isEnded = false;
   private readonly worker = new Worker(new URL('./job-worker.ts', import.meta.url), { type: 'module' });
 
   constructor() {
@@ -37,14 +44,19 @@ class JobThread {
     this.worker.onerror = (event) => this.end(new Error(event.message || 'the worker could not be started'));
   }
 
-  run(id: number, name: JobName, input: unknown, waiting: Waiting): void {
+  run(id: number, waiting: Waiting): void {
     this.jobs.set(id, waiting);
-    this.post({ kind: 'run', id, name, input });
+    this.post({ kind: 'run', id, name: waiting.name, input: waiting.input });
+  }
+
+  /** Asks the job to stop when it next listens. */
+  ask(id: number): void {
+    this.post({ kind: 'cancel', id });
   }
 
   /** Asks the job to stop; ends the thread, and whatever else runs on it, where it does not listen. */
   cancel(id: number): void {
-    this.post({ kind: 'cancel', id });
+    this.ask(id);
     setTimeout(() => {
       if (this.jobs.has(id)) this.end(new JobCancelled());
     }, PATIENCE_MS);
@@ -52,6 +64,7 @@ class JobThread {
 
   /** Ends the thread once nothing is asked of it any more. */
   leave(): void {
+    this.isEnded = true;
     this.worker.terminate();
   }
 
@@ -72,12 +85,54 @@ class JobThread {
   }
 
   private end(error: Error): void {
-    this.worker.terminate();
+    this.leave();
     const place = threads.indexOf(this);
     if (place >= 0) threads.splice(place, 1);
     for (const waiting of this.jobs.values()) waiting.reject(error);
     this.jobs.clear();
   }
+}
+
+/** A thread that stays. It is ended only by a cancel that is not listened to; then the next one goes on with its other jobs. */
+class KeptThread {
+  private thread: JobThread | null = null;
+  private readonly givenWay = new Set<number>();
+
+  run(id: number, waiting: Waiting): void {
+    if (!this.thread || this.thread.isEnded) this.thread = new JobThread();
+    this.thread.run(id, waiting);
+  }
+
+  giveWay(id: number): void {
+    const { thread } = this;
+    if (!thread?.jobs.has(id)) return;
+    this.givenWay.add(id);
+    thread.ask(id);
+  }
+
+  cancel(id: number): void {
+    this.giveWay(id);
+    setTimeout(() => {
+      if (this.thread?.jobs.has(id)) this.replace(this.thread);
+    }, PATIENCE_MS);
+  }
+
+  private replace(thread: JobThread): void {
+    thread.leave();
+    for (const [id, waiting] of thread.jobs) {
+      if (this.givenWay.has(id)) waiting.reject(new JobCancelled());
+      else this.run(id, waiting);
+    }
+    this.givenWay.clear();
+  }
+}
+
+const keptThreads = new Map<string, KeptThread>();
+
+function keptThread(name: string): KeptThread {
+  const thread = keptThreads.get(name) ?? new KeptThread();
+  keptThreads.set(name, thread);
+  return thread;
 }
 
 const threads: JobThread[] = [];
@@ -98,12 +153,18 @@ export function startJob<N extends JobName>(
   listener: JobListener = {},
 ): RunningJob<JobOutput<N>> {
   const id = ++lastId;
-  const thread = listener.alone ? new JobThread() : freeThread();
+  const kept = listener.keptAs === undefined ? null : keptThread(listener.keptAs);
+  const thread = kept ?? threadFor(listener);
   const result = new Promise<JobOutput<N>>((resolve, reject) =>
-    thread.run(id, name, input, { resolve: (output) => resolve(output as JobOutput<N>), reject, listener }),
+    thread.run(id, { name, input, resolve: (output) => resolve(output as JobOutput<N>), reject, listener }),
   );
-  if (listener.alone) result.catch(() => {}).finally(() => thread.leave());
-  return { result, cancel: () => thread.cancel(id) };
+  if (thread instanceof JobThread && listener.alone) result.catch(() => {}).finally(() => thread.leave());
+  const cancel = () => thread.cancel(id);
+  return { result, cancel, giveWay: kept ? () => kept.giveWay(id) : cancel };
+}
+
+function threadFor({ alone }: JobListener): JobThread {
+  return alone ? new JobThread() : freeThread();
 }
 
 /** An idle thread, a new one while there are cores, or the one with the fewest jobs. */

@@ -1,5 +1,5 @@
 import { JobCancelled } from '../../jobs/job.ts';
-import type { JobOnItsWay } from './job-on-its-way.ts';
+import { giveUp, type JobOnItsWay } from './job-on-its-way.ts';
 import { makeStore, type Store } from './store.ts';
 import { troubleText } from './trouble-text.ts';
 
@@ -49,7 +49,9 @@ export class AskedJob<Input, Output> {
   ask(input: Input | null): void {
     const { asked } = this.store.getState();
     if (input !== null && asked !== null && this.isSame(input, asked)) return;
-    this.drop();
+    const { job } = this;
+    this.job = null;
+    if (job) giveUp(job);
     this.store.setState({ asked: input, phase: 'idle', trouble: '' });
     if (input !== null) this.find(input);
   }
@@ -57,7 +59,8 @@ export class AskedJob<Input, Output> {
   /** Stops the job on its way; what was found before stays. */
   stop(): void {
     if (!this.job) return;
-    this.drop();
+    this.job.cancel();
+    this.job = null;
     this.store.setState({ phase: 'stopped' });
   }
 
@@ -65,11 +68,6 @@ export class AskedJob<Input, Output> {
   again(): void {
     const { asked } = this.store.getState();
     if (asked !== null && !this.job) this.find(asked);
-  }
-
-  private drop(): void {
-    this.job?.cancel();
-    this.job = null;
   }
 
   private find(input: Input): void {

@@ -79,3 +79,21 @@ test('a failure is told in its own words, and an answer that nobody waits for an
   await settled();
   expect(now()).toMatchObject({ phase: 'idle', asked: null });
 });
+
+test('one that another question takes the place of gives way where it can, and is cancelled by a stop alone', async () => {
+  const done: string[] = [];
+  const asked = new AskedJob<number, string>(
+    (input) => ({
+      result: new Promise<string>(() => {}),
+      cancel: () => done.push(`${input} cancelled`),
+      giveWay: () => done.push(`${input} gave way`),
+    }),
+    (a, b) => a === b,
+  );
+  asked.ask(1);
+  asked.ask(2);
+  asked.stop();
+  asked.ask(3);
+  asked.ask(null);
+  expect(done).toEqual(['1 gave way', '2 cancelled', '3 gave way']);
+});

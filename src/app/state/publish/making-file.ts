@@ -1,5 +1,5 @@
 import { JobCancelled } from '../../../jobs/job.ts';
-import type { JobOnItsWay } from '../job-on-its-way.ts';
+import { giveUp, type JobOnItsWay } from '../job-on-its-way.ts';
 import type { Session } from '../session.ts';
 import { makeStore, type Store } from '../store.ts';
 import { troubleText } from '../trouble-text.ts';
@@ -47,7 +47,9 @@ export class MakingFile {
   /** Ends what is on its way; nothing is handed over. */
   stop(): void {
     if (!this.job) return;
-    this.drop();
+    this.turn += 1;
+    this.job.cancel();
+    this.job = null;
     this.store.setState({ phase: 'stopped' });
   }
 
@@ -61,14 +63,10 @@ export class MakingFile {
     if (!this.job) this.store.setState({ ...NOTHING, said });
   }
 
-  private drop(): void {
-    this.turn += 1;
-    this.job?.cancel();
-    this.job = null;
-  }
-
   private async run<Output>({ what, start, take }: Making<Output>): Promise<void> {
-    this.drop();
+    if (this.job) giveUp(this.job);
+    this.job = null;
+    this.turn += 1;
     const { turn } = this;
     // Of one that another took the place of, or that was stopped, nothing is told.
     const tell = (state: Partial<MakingState>) => {
