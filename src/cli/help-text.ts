@@ -137,7 +137,7 @@ Options of print3d
   --columns N        openings in a row of the block
   --depth MM, --wall MM, --letter-size MM
                      depth of the block (20), walls between openings (6), height of the letters' em (7)
-  --gap MM           fitting gap taken off each coupon all round; 0.2 where not given
+  --gap MM           fitting gap taken off each coupon all round; 0.15 where not given
   --nozzle MM        width of the nozzle's line, which sets what is named as too thin; 0.4 where not given
   --bed XxY          the printer's bed in mm; 250x210 where not given; the block is cut where it is larger
   --tip SHAPE        flat, chamfered or pointed; chamfered where not given

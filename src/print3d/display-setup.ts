@@ -73,7 +73,7 @@ export function usualSetup(family: Family): DisplaySetup {
     openings,
     blanks: differentOutlines(entrantsOf(family)).map(({ id }) => id),
     ...{ scale: 4, columns: usualColumns(openings.length), blockDepth: 20 },
-    ...{ wall: 6, gap: 0.2, nozzle: 0.4, bed: [250, 210] },
+    ...{ wall: 6, gap: 0.15, nozzle: 0.4, bed: [250, 210] },
     ...{ tip: 'chamfered', letters: true, letterSize: 7, board: true },
   };
 }

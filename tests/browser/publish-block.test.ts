@@ -122,7 +122,7 @@ test('the set stands on its bed: it turns by hand and keys, parts are named by c
   expect(await page.evaluate(() => localStorage.getItem('sectionary-display-block'))).toBe('{"gap":0.3}');
   await key(page, 'All as usual').click();
   await page.getByRole('status').getByText('4 parts on 1 bed').waitFor();
-  expect(await gap.inputValue()).toBe('0.2');
+  expect(await gap.inputValue()).toBe('0.15');
 });
 
 test('a blank that goes in stops at its shoulder, a blocked one at the face, and what is said fits the pair', async () => {
@@ -139,7 +139,7 @@ test('a blank that goes in stops at its shoulder, a blocked one at the face, and
   await reading(/^Bar blank is in up to its shoulder, 25\.00 mm\./);
   expect(await inserted(page)).toBe(25);
   await reading(
-    /At 4:1 its least gap becomes 0\.20 mm; the fitting gap adds 0\.20 mm, so the printed pair keeps 0\.40 mm/,
+    /At 4:1 its least gap becomes 0\.20 mm; the fitting gap adds 0\.15 mm, so the printed pair keeps 0\.35 mm/,
   );
   await expect.poll(() => inked(page)).toBeLessThan(before);
   await page.keyboard.press('o');
@@ -155,7 +155,7 @@ test('a blank that goes in stops at its shoulder, a blocked one at the face, and
   await reading('Wide blank stops at the face of the block: it does not go into Slot keyway.');
   expect(await inserted(page)).toBe(0);
   await reading(/Wide blank does not enter Slot keyway: blocked by .* 0\.250 mm too deep/);
-  await reading(/At 4:1 the overlap becomes 1\.00 mm; .* still stopped, by 0\.80 mm/);
+  await reading(/At 4:1 the overlap becomes 1\.00 mm; .* still stopped, by 0\.85 mm/);
 
   await pick(page, 'Gate keyway');
   await reading('Wide blank stands before Gate keyway.');

@@ -1,5 +1,5 @@
-// A bar 2 x 6 mm in a slot 2.1 x 6.6 mm, printed 4 times as large with a fitting gap of 0.2 mm: the coupon's blade is
-// 2 * 4 - 2 * 0.2 = 7.6 mm wide in an opening of 8.4 mm, so 0.4 mm are left on each side. A block 2.6 mm wide overlaps by
+// A bar 2 x 6 mm in a slot 2.1 x 6.6 mm, printed 4 times as large with a fitting gap of 0.15 mm: the coupon's blade is
+// 2 * 4 - 2 * 0.15 = 7.7 mm wide in an opening of 8.4 mm, so 0.35 mm are left on each side. A block 2.6 mm wide overlaps by
 // 0.5 mm in all. All expected places below follow from that.
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { Pose, ShownSolid, SolidPoint } from '../../../src/app/canvas/solid/solid-picture.ts';
@@ -100,11 +100,11 @@ describe('a coupon before the block', () => {
     expect(span(within.map(([, y]) => y))[1]).toBeCloseTo(front + coupon.bladeLength, 4);
     const [left, right] = span(within.map(([x]) => x));
     const [at] = frame.at;
-    expect(left - at).toBeCloseTo(0.4, 3);
-    expect(at + 8.4 - right).toBeCloseTo(0.4, 3);
+    expect(left - at).toBeCloseTo(0.35, 3);
+    expect(at + 8.4 - right).toBeCloseTo(0.35, 3);
     // Upright: the section's height is up in the scene.
     const [low, high] = span(within.map(([, , z]) => z));
-    expect(high - low).toBeCloseTo(6 * 4 - 2 * 0.2, 3);
+    expect(high - low).toBeCloseTo(6 * 4 - 2 * 0.15, 3);
     expect(low).toBeGreaterThan(frame.at[1]);
   });
 
