@@ -6,7 +6,7 @@ import { checkBed, checkLetters, checkSetup } from './check-prints.ts';
 import type { CouponFrame, DisplaySet, OpeningFrame, PrintCheck } from './display-set.ts';
 import type { DisplaySetup } from './display-setup.ts';
 import { labelParts } from './label-parts.ts';
-import { type Bench, gripRoom, type Labels, makeBlock, makeBoard, makeCoupon } from './make-parts.ts';
+import { type Bench, gripRoom, type Labels, makeBlock, makeBoard, makeCoupon, pausesInBlock } from './make-parts.ts';
 import { type NamedPart, placeParts } from './place-parts.ts';
 import { type BlockTile, planBlock } from './plan-block.ts';
 import { type BoardPiece, planBoard } from './plan-board.ts';
@@ -64,7 +64,7 @@ function chosen(profiles: readonly Profile[], ids: readonly string[]): Profile[]
  * Builds a set: first its solids, then what is to be known before they are printed.
  *
  * @param setup without faults, see `display-setup`.
- * @yields after each part that is built, each pair and each part's letters that are checked.
+ * @yields within and after each part that is built, after each pair and each line of letters that is checked.
  * @check tests/unit/print3d/build-display-set.test.ts
  */
 export function* buildSet(family: Family, bench: Bench): Generator<Done, DisplaySet, void> {
@@ -73,12 +73,14 @@ export function* buildSet(family: Family, bench: Bench): Generator<Done, Display
   const openings = plan.tiles.flatMap(({ cells }) => cells.map(({ opening }) => opening));
   const toBuild = plan.tiles.length + plan.coupons.length + plan.board.length;
   const toCheck = openings.length + plan.coupons.length * (1 + openings.length);
-  const total = 2 * toBuild + toCheck;
+  const lines = bench.letters ? openings.length + plan.coupons.length + plan.board.length : 0;
+  const building = toBuild + plan.tiles.reduce((sum, tile) => sum + pausesInBlock(bench, tile), 0);
+  const total = building + toCheck + lines;
   const { parts: made, ...frames } = yield* countedOn(buildParts(plan, bench), 0, total);
   const { checks: unsound, ...placed } = placeParts(made, setup);
   const checking = checkSections(plan, openings, setup);
-  const sections = yield* countedOn(checking, toBuild, total);
-  const letters = yield* countedOn(checkAllLetters(made, bench), toBuild + toCheck, total);
+  const sections = yield* countedOn(checking, building, total);
+  const letters = yield* countedOn(checkAllLetters(made, bench), building + toCheck, total);
   const checks = [...checkSetup(setup), ...unsound, ...checkBed(placed.parts, setup), ...sections, ...letters];
   return { ...placed, ...frames, checks: byWeight(checks), bed: setup.bed, scale: setup.scale };
 }
@@ -114,10 +116,12 @@ function* checkSections({ coupons }: DisplayPlan, openings: readonly Profile[], 
 /** Names that come out too small, or with a box. */
 function* checkAllLetters(parts: readonly NamedPart[], { letters, setup }: Bench) {
   const checks: PrintCheck[] = [];
-  for (const part of parts) {
-    if (letters) checks.push(...checkLetters(part, letters, setup));
-    yield;
-  }
+  if (!letters) return checks;
+  for (const part of parts)
+    for (const line of part.lines) {
+      checks.push(...checkLetters({ lines: [line] }, letters, setup));
+      yield;
+    }
   return checks;
 }
 
@@ -131,46 +135,54 @@ function byWeight(checks: readonly PrintCheck[]): PrintCheck[] {
 /**
  * Builds the solids of a set one after the other.
  *
- * @yields after each part.
+ * @yields after each part, and several times while a block is made.
  * @returns the parts in the order block, coupons, board; a coupon of which nothing is left is missing.
  * @check tests/outside/print3d.test.ts
  */
 export function* buildParts(plan: DisplayPlan, bench: Bench): Generator<Done, BuiltParts, void> {
   const built: BuiltParts = { parts: [], openingFrames: [], couponFrames: [] };
-  const steps = [
+  const steps: PartStep[] = [
     blockSteps(plan, bench, built),
     couponSteps(plan, bench, built),
     boardSteps(plan, bench, built),
   ].flat();
   for (const [done, step] of steps.entries()) {
-    step();
+    const making = step();
+    while (making && !making.next().done) yield { done, total: steps.length };
     bench.workshop.clear();
     yield { done: done + 1, total: steps.length };
   }
   return built;
 }
 
-function blockSteps({ tiles }: DisplayPlan, bench: Bench, { parts, openingFrames }: BuiltParts) {
+/** Makes one part, at once or in pieces. */
+type PartStep = () => Generator<void, void, void> | undefined;
+
+function blockSteps({ tiles }: DisplayPlan, bench: Bench, { parts, openingFrames }: BuiltParts): PartStep[] {
   const cells = tiles.flatMap((tile) => tile.cells);
   const rooms = cells.map(({ opening, label }) => ({ profile: opening, width: label.width }));
   const labels = labelsOf(rooms, bench);
-  return tiles.map((tile, i) => () => {
-    const [part, frames] = makeBlock(bench, tile, labels);
-    openingFrames.push(...frames.map((frame) => ({ ...frame, part: parts.length })));
-    parts.push({ ...part, name: numbered('Block', i, tiles.length) });
-  });
+  return tiles.map(
+    (tile, i) =>
+      function* () {
+        const [part, frames] = yield* makeBlock(bench, tile, labels);
+        openingFrames.push(...frames.map((frame) => ({ ...frame, part: parts.length })));
+        parts.push({ ...part, name: numbered('Block', i, tiles.length) });
+      },
+  );
 }
 
-function couponSteps({ coupons }: DisplayPlan, bench: Bench, { parts, couponFrames }: BuiltParts) {
+function couponSteps({ coupons }: DisplayPlan, bench: Bench, { parts, couponFrames }: BuiltParts): PartStep[] {
   const rooms = coupons.map((plan) => ({ profile: plan.profile, width: gripRoom(plan) }));
   const labels = labelsOf(rooms, bench);
   return coupons.map((plan) => () => {
     const made = makeCoupon(bench, plan, labels);
-    if (!made) return;
+    if (!made) return undefined;
     const [part, frame] = made;
     const { name, id } = plan.profile;
     couponFrames.push({ ...frame, part: parts.length });
     parts.push({ ...part, name: parts.some((other) => other.name === name) ? `${name} (${id})` : name });
+    return undefined;
   });
 }
 
@@ -181,9 +193,10 @@ function labelsOf(rooms: readonly { profile: Profile; width: number }[], { lette
   return { texts, size: letters ? commonSize(letters, lines, setup.letterSize) : setup.letterSize };
 }
 
-function boardSteps({ board, onBoard, title }: DisplayPlan, bench: Bench, { parts }: BuiltParts) {
+function boardSteps({ board, onBoard, title }: DisplayPlan, bench: Bench, { parts }: BuiltParts): PartStep[] {
   return board.map((piece, i) => () => {
     parts.push({ ...makeBoard(bench, piece, onBoard, title), name: numbered('Board', i, board.length) });
+    return undefined;
   });
 }
 

@@ -78,7 +78,11 @@ const CLIP_UNITS = 1e4;
  *
  * @check tests/unit/print3d/check-prints.test.ts
  */
-export function checkLetters({ lines }: MadePart, source: LetterSource, { nozzle }: DisplaySetup): PrintCheck[] {
+export function checkLetters(
+  { lines }: Pick<MadePart, 'lines'>,
+  source: LetterSource,
+  { nozzle }: DisplaySetup,
+): PrintCheck[] {
   return lines.flatMap(({ text, size, outlines, subject }) => {
     const subjects = subject === null ? [] : [subject];
     const missing = source.missing(text);

@@ -39,27 +39,45 @@ const ROUND = 2;
 /** What is left under the slots of the board, millimetres. */
 const BOARD_FLOOR = 3;
 
+/** So many openings' letters are joined to a block at once: in about a tenth of a second. */
+const JOINED_AT_ONCE = 8;
+
+/** How often {@link makeBlock} pauses: at each line of letters, at each joining, and before the end. */
+export function pausesInBlock({ letters }: Bench, { cells }: BlockTile): number {
+  return (letters ? cells.length : 0) + Math.ceil(cells.length / JOINED_AT_ONCE) + 1;
+}
+
 /**
  * One part of the block: a rounded plate with openings right through, names raised on its front, which lies up.
  *
+ * @yields where it may be stopped.
  * @returns the part, and where its openings are; their part number is 0.
  * @check tests/outside/print3d.test.ts
  */
-export function makeBlock(bench: Bench, tile: BlockTile, labels: Labels): [MadePart, OpeningFrame[]] {
+export function* makeBlock(
+  bench: Bench,
+  tile: BlockTile,
+  labels: Labels,
+): Generator<void, [MadePart, OpeningFrame[]], void> {
   const { workshop, setup } = bench;
   const holes = tile.cells.map(({ opening, origin }) => holeLoop(opening.ring, setup.scale, origin));
   const plate = roundedRectangle(0, 0, tile.width, tile.depth, ROUND);
   const base = workshop.prism([plate, ...holes], 0, setup.blockDepth);
-  const lines = tile.cells.flatMap(({ opening, label: { x, y, width } }) => {
-    const text = labels.texts.get(opening.id) ?? opening.name;
-    const line = bench.letters && fitLetters(bench.letters, text, { width, size: labels.size }, [x, y]);
-    return line ? [{ ...line, subject: opening.id }] : [];
-  });
-  const solid = withLetters(
-    workshop,
-    base,
-    lines.map(({ outlines }) => flatLetters(workshop, outlines, setup.blockDepth)),
-  );
+  const lines: MadePart['lines'][number][] = [];
+  let solid = workshop.settled(base);
+  for (let from = 0; from < tile.cells.length; from += JOINED_AT_ONCE) {
+    const letters: Solid[][] = [];
+    for (const cell of tile.cells.slice(from, from + JOINED_AT_ONCE)) {
+      const line = openingLine(bench, cell, labels);
+      if (!line) continue;
+      yield;
+      lines.push({ ...line, subject: cell.opening.id });
+      letters.push(flatLetters(workshop, line.outlines, setup.blockDepth));
+    }
+    yield;
+    solid = workshop.settled(withLetters(workshop, solid, letters));
+  }
+  yield;
   const frames = tile.cells.map(
     ({ opening, origin: [x, y] }): OpeningFrame => ({
       ...{ opening: opening.id, part: 0, at: [x, y, setup.blockDepth], depth: setup.blockDepth },
@@ -67,6 +85,11 @@ export function makeBlock(bench: Bench, tile: BlockTile, labels: Labels): [MadeP
   );
   const subjects = tile.cells.map(({ opening }) => opening.id);
   return [{ kind: 'block', subjects, surface: workshop.surface(solid), lines }, frames];
+}
+
+function openingLine({ letters }: Bench, { opening, label }: BlockTile['cells'][number], { texts, size }: Labels) {
+  const { x, y, width } = label;
+  return letters && fitLetters(letters, texts.get(opening.id) ?? opening.name, { width, size }, [x, y]);
 }
 
 function flatLetters(workshop: SolidWorkshop, outlines: readonly Loop[], top: number): Solid[] {

@@ -33,6 +33,8 @@ export interface SolidWorkshop {
   without(solid: Solid, others: readonly Solid[]): Solid;
   /** What of `solid` is in `other` as well. */
   within(solid: Solid, other: Solid): Solid;
+  /** The same solid, worked out now: joining and the like wait until their result is asked for. */
+  settled(solid: Solid): Solid;
   surface(solid: Solid): Surface;
   /** Forgets every solid that was made since the last time. */
   clear(): void;
@@ -92,6 +94,10 @@ function workshopOf({ Manifold, CrossSection }: ManifoldToplevel): SolidWorkshop
     joined: (solids) => keep(Manifold.union(solids.slice())),
     without: (solid, others) => keep(Manifold.difference([solid, ...others])),
     within: (solid, other) => keep(solid.intersect(other)),
+    settled: (solid) => {
+      solid.numTri();
+      return solid;
+    },
     surface: (solid) => surfaceOf(solid, lettered),
     clear: () => {
       for (const thing of made) thing.delete();
