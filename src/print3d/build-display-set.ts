@@ -1,4 +1,5 @@
 import { type Family, openingsOf } from '../family/family.ts';
+import { firstFree } from '../family/first-free.ts';
 import type { Profile } from '../profile/profile.ts';
 import { checkCoupon, checkOpening } from './check-features.ts';
 import { checkGap } from './check-gap.ts';
@@ -167,7 +168,7 @@ function blockSteps({ tiles }: DisplayPlan, bench: Bench, { parts, openingFrames
       function* () {
         const [part, frames] = yield* makeBlock(bench, tile, labels);
         openingFrames.push(...frames.map((frame) => ({ ...frame, part: parts.length })));
-        parts.push({ ...part, name: numbered('Block', i, tiles.length) });
+        parts.push({ ...part, name: freeName(parts, numbered('Block', i, tiles.length)) });
       },
   );
 }
@@ -181,7 +182,7 @@ function couponSteps({ coupons }: DisplayPlan, bench: Bench, { parts, couponFram
     const [part, frame] = made;
     const { name, id } = plan.profile;
     couponFrames.push({ ...frame, part: parts.length });
-    parts.push({ ...part, name: parts.some((other) => other.name === name) ? `${name} (${id})` : name });
+    parts.push({ ...part, name: freeName(parts, name, id) });
     return undefined;
   });
 }
@@ -195,9 +196,21 @@ function labelsOf(rooms: readonly { profile: Profile; width: number }[], { lette
 
 function boardSteps({ board, onBoard, title }: DisplayPlan, bench: Bench, { parts }: BuiltParts): PartStep[] {
   return board.map((piece, i) => () => {
-    parts.push({ ...makeBoard(bench, piece, onBoard, title), name: numbered('Board', i, board.length) });
+    parts.push({
+      ...makeBoard(bench, piece, onBoard, title),
+      name: freeName(parts, numbered('Board', i, board.length)),
+    });
     return undefined;
   });
+}
+
+/** A name that no part has yet: with the id behind it where another part has it, then with a number. */
+function freeName(parts: readonly { readonly name: string }[], name: string, id = ''): string {
+  const names = id === '' ? [name] : [name, `${name} (${id})`];
+  return firstFree(
+    parts.map((part) => part.name),
+    (n) => names[n - 1] ?? `${name} ${n}`,
+  );
 }
 
 function numbered(name: string, index: number, of: number): string {

@@ -41,6 +41,22 @@ test('a lesson becomes a block, a coupon for each blank and tool, and a board', 
   expect(progress.map(([done]) => done)).toEqual(Array.from({ length: total }, (_, i) => i + 1));
 });
 
+test('no two parts have one name, also where a blank is called as a part of the set or as another one with its id', async () => {
+  const [one, two, three, four] = family.profiles.filter(({ kind }) => kind !== 'opening');
+  const names = new Map([
+    [one.id, 'Board'],
+    [two.id, `Same (${four.id})`],
+    [three.id, 'Same'],
+    [four.id, 'Same'],
+  ]);
+  const profiles = family.profiles.map((profile) => ({ ...profile, name: names.get(profile.id) ?? profile.name }));
+  const setup = { ...usualSetup(family), letters: false };
+  const set = await buildDisplaySet({ family: { ...family, profiles }, setup }, context());
+  const told = set.parts.map(({ name }) => name);
+  expect(new Set(told).size).toBe(told.length);
+  expect(told).toEqual(expect.arrayContaining(['Board', `Same (${four.id})`, 'Same', 'Same 3', 'Board 2']));
+});
+
 test('only coupons, only openings, no letters and no board are sets as well', async () => {
   const coupons = await build({ openings: [] });
   expect(new Set(coupons.parts.map(({ kind }) => kind))).toEqual(new Set(['coupon', 'board']));
