@@ -1,9 +1,9 @@
+import type { PlugFace } from '../family/plug-face.ts';
 import type { TextMeasure } from '../lettering/text-measure.ts';
 import type { Profile } from '../profile/profile.ts';
 import { type Block, placeBlock, rowOfBlocks } from './block.ts';
 import type { Mark } from './page.ts';
 import { ASCENT, LEADING } from './paragraph.ts';
-import type { PlugFace } from './plug-face.ts';
 import { plugPicture } from './plug-picture.ts';
 import { sectionPicture } from './section-picture.ts';
 import { drawn, polyline, rectangle } from './strokes.ts';

@@ -1,10 +1,10 @@
 import { VERDICT_WORDS } from '../family/margin-text.ts';
+import type { PlugFace } from '../family/plug-face.ts';
 import type { Fit } from '../fit/fit.ts';
 import type { TextMeasure } from '../lettering/text-measure.ts';
 import type { Profile } from '../profile/profile.ts';
 import { type Block, labelledBlock, placeBlock, rowOfBlocks, stackBlocks } from './block.ts';
 import { layOutLine, layOutParagraph } from './paragraph.ts';
-import type { PlugFace } from './plug-face.ts';
 import { plugPicture } from './plug-picture.ts';
 import { verdictMark } from './verdict-sign.ts';
 

@@ -1,4 +1,5 @@
 import { openingsOf } from '../family/family.ts';
+import { plugFace } from '../family/plug-face.ts';
 import type { Profile } from '../profile/profile.ts';
 import { makeQuiz } from '../teach/quiz.ts';
 import { type QuestionStyle, questionBlock, questionHeight } from './answers-question.ts';
@@ -8,7 +9,6 @@ import { type FlowItem, flowBlocks } from './flow-blocks.ts';
 import type { Page } from './page.ts';
 import { framedPages, frameFor, type PageBody, type PageFrame, type PageRoom, roomIn } from './page-frame.ts';
 import { ASCENT, layOutParagraph } from './paragraph.ts';
-import { plugFaceFor } from './plug-face.ts';
 import { sizeOfRing } from './section-picture.ts';
 import type { SheetGround } from './sheet-ground.ts';
 import type { AnswersOrder } from './sheet-order.ts';
@@ -70,7 +70,7 @@ function questionPages(
   const { zoom } = frame;
   const size = TYPE * zoom;
   const { count, width } = columnsIn(room, zoom);
-  const face = plugFaceFor(openingsOf(ground.family));
+  const face = plugFace(openingsOf(ground.family));
   const widest = Math.max(0, ...replies.map(({ entrant }) => sizeOfRing(entrant.ring).width));
   const tallest = Math.max(2 * face.radius, ...replies.map(({ entrant }) => sizeOfRing(entrant.ring).height));
   const fitting = Math.min(
@@ -176,7 +176,7 @@ function answerItems(
 ): FlowItem[] {
   const size = TYPE * zoom * 0.94 * Math.min(1.2, share);
   const { count, width } = columnsIn(room, zoom);
-  const face = plugFaceFor(openingsOf(ground.family));
+  const face = plugFace(openingsOf(ground.family));
   const scale = Math.min((REPLY_HIGH * zoom * share) / (2 * face.radius), (width * 0.3) / (2 * face.half));
   const style: ReplyStyle = { width, size, scale, face, measure: ground.measure };
   const note = `Round ${seed}: the same number brings the same questions, as long as the sections stay as they are. Tight goes in too.`;

@@ -1,9 +1,9 @@
+import type { PlugFace } from '../family/plug-face.ts';
 import type { TextMeasure } from '../lettering/text-measure.ts';
 import { type Block, emptyBlock, placeBlock, rowOfBlocks, stackBlocks } from './block.ts';
 import type { CardContent, CardDoor } from './card-content.ts';
 import type { Mark } from './page.ts';
 import { layOutParagraph } from './paragraph.ts';
-import type { PlugFace } from './plug-face.ts';
 import { plugPicture } from './plug-picture.ts';
 import { sectionPicture, sizeOfRing } from './section-picture.ts';
 import { drawn, polyline, rectangle } from './strokes.ts';

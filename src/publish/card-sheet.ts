@@ -1,10 +1,10 @@
 import { openingsOf } from '../family/family.ts';
+import { plugFace } from '../family/plug-face.ts';
 import { type Block, placeBlock } from './block.ts';
 import { type CardContent, cardContents, doorCount } from './card-content.ts';
 import { type CardStyle, cardFaces, cutCard } from './card-face.ts';
 import type { Mark, Page } from './page.ts';
 import { framedPages, frameFor, type PageBody, type PageRoom, roomIn } from './page-frame.ts';
-import { plugFaceFor } from './plug-face.ts';
 import type { SheetGround } from './sheet-ground.ts';
 import type { CardOrder } from './sheet-order.ts';
 
@@ -32,7 +32,7 @@ export function cardSheet(ground: SheetGround, order: CardOrder): Page[] {
   const whole = roomIn(frame, measure);
   const room = { x: whole.x + EDGE, y: whole.y + EDGE, width: whole.width - 2 * EDGE, height: whole.height - 2 * EDGE };
   const foot = order.date ? `${family.name}, ${order.date}` : family.name;
-  const common = { most: room.height, face: plugFaceFor(openingsOf(family)), foot, measure };
+  const common = { most: room.height, face: plugFace(openingsOf(family)), foot, measure };
   const bodies = contents.length === 1 ? oneCard(contents[0], common, room) : severalCards(contents, common, room);
   return framedPages(bodies, frame, measure);
 }

@@ -1,9 +1,9 @@
+import { type PlugFace, plugFace } from '../family/plug-face.ts';
 import type { TextMeasure } from '../lettering/text-measure.ts';
 import type { Profile } from '../profile/profile.ts';
 import { type Block, stackBlocks } from './block.ts';
 import type { ChartColumn, ChartContent, ChartRow } from './chart-rows.ts';
 import { layOutParagraph } from './paragraph.ts';
-import { type PlugFace, plugFaceFor } from './plug-face.ts';
 import { sizeOfRing } from './section-picture.ts';
 import { shortenText } from './wrap-text.ts';
 
@@ -150,6 +150,6 @@ export function chartWidths(
       name.split(/\s+/).map((word) => measure.width(word, COLUMN_NAME * unit, true)),
     ),
   );
-  const face = plugFaceFor(content.columns.map(({ opening }) => opening));
+  const face = plugFace(content.columns.map(({ opening }) => opening));
   return { unit, face, pitch, gutter, band, right, upright: widest > pitch - unit };
 }

@@ -1,3 +1,4 @@
+import type { PlugFace } from '../family/plug-face.ts';
 import type { Fit } from '../fit/fit.ts';
 import { placeBlank } from '../fit/place-blank.ts';
 import { difference } from '../geom/clip.ts';
@@ -7,7 +8,7 @@ import { asTrustedRing, type Ring } from '../geom/ring.ts';
 import type { Profile } from '../profile/profile.ts';
 import type { Block } from './block.ts';
 import type { GroupMark, Mark, Spot, Stroke } from './page.ts';
-import { type PlugFace, plugFaceStroke } from './plug-face.ts';
+import { plugFaceStroke } from './plug-face.ts';
 import { middleOfRing, outlineStroke, type PartView } from './section-picture.ts';
 import { drawn, filled, polyline, rectangle } from './strokes.ts';
 

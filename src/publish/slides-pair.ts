@@ -1,12 +1,12 @@
 import { openingsOf } from '../family/family.ts';
 import { marginText, VERDICT_WORDS } from '../family/margin-text.ts';
+import { plugFace } from '../family/plug-face.ts';
 import type { Fit } from '../fit/fit.ts';
 import type { Profile } from '../profile/profile.ts';
 import { apartPicture } from './answers-question.ts';
 import { type Block, placeBlock, rowOfBlocks, stackBlocks } from './block.ts';
 import type { Mark } from './page.ts';
 import { layOutParagraph } from './paragraph.ts';
-import { plugFaceFor } from './plug-face.ts';
 import { plugPicture } from './plug-picture.ts';
 import { middleOfRing, sizeOfRing } from './section-picture.ts';
 import { SLIDE_ROOM, type SlideBody, type SlideGround } from './slides-frame.ts';
@@ -90,7 +90,7 @@ function verdictLine(fit: Fit, share: number, { ground: { measure }, order }: Sl
 
 /** The blank in the keyway, what bites or pinches marked. */
 function togetherPicture({ ground, order }: SlideGround, { entrant, opening, fit }: ShownPair): Block {
-  const face = plugFaceFor(openingsOf(ground.family));
+  const face = plugFace(openingsOf(ground.family));
   const { width, height } = PICTURE;
   const scale = Math.min((width - 2) / (2 * face.half), (height - 2) / (2 * face.radius));
   const plug = plugPicture(opening, { profile: entrant, fit }, { face, scale, line: 0.5 });
@@ -106,7 +106,7 @@ function togetherPicture({ ground, order }: SlideGround, { entrant, opening, fit
 
 /** The two beside each other at one scale. */
 function askedPicture({ ground }: SlideGround, { entrant, opening }: ShownPair): Block {
-  const face = plugFaceFor(openingsOf(ground.family));
+  const face = plugFace(openingsOf(ground.family));
   const blank = sizeOfRing(entrant.ring);
   const scale = Math.min(
     (PICTURE.width - 4) / (blank.width + 2.2 + 2 * face.half),

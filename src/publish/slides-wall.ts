@@ -1,10 +1,10 @@
 import { VERDICT_WORDS } from '../family/margin-text.ts';
+import { type PlugFace, plugFace } from '../family/plug-face.ts';
 import type { Profile } from '../profile/profile.ts';
 import { shortNameOf, type TeachingKnowledge, tryIn } from '../teach/teaching-knowledge.ts';
 import { type Block, placeBlock, rowOfBlocks, stackBlocks } from './block.ts';
 import type { Mark } from './page.ts';
 import { LEADING, layOutLine, layOutParagraph } from './paragraph.ts';
-import { type PlugFace, plugFaceFor } from './plug-face.ts';
 import { plugPicture } from './plug-picture.ts';
 import { type Extent, LEAST_TYPE, type SlideGround } from './slides-frame.ts';
 import { verdictMark } from './verdict-sign.ts';
@@ -29,7 +29,7 @@ export function wallPicture({ ground, knowledge, parts }: SlideGround, room: Ext
   const { blank, openings } = parts;
   const { measure } = ground;
   if (!blank || openings.length === 0) return { ...room, marks: [] };
-  const face = plugFaceFor(openings);
+  const face = plugFace(openings);
   const names = openings.map((opening) => measure.width(shortNameOf(opening), 1, true));
   const grid = wallGrid(openings.length, room, face, Math.max(...names));
   const shown = pickShown(knowledge, blank, openings, grid.places);

@@ -1,4 +1,4 @@
-import type { Units } from '../state/length-text.ts';
+import type { Units } from '../../family/length-text.ts';
 import { NM_OF_UNIT, scaleBarLength } from '../tools/ruler-steps.ts';
 import type { DrawingSheet } from './drawing-sheet.ts';
 import { Group, Rect, Text } from './konva-parts.ts';

@@ -1,5 +1,5 @@
 import { type ReactNode, useId, useState } from 'react';
-import type { Units } from '../state/length-text.ts';
+import type { Units } from '../../family/length-text.ts';
 import { readLength } from '../tools/draw/typed-length.ts';
 import { exactLength } from './draw/vertex-entry.ts';
 import styles from './form-fields.module.css';

@@ -1,11 +1,12 @@
 import { useMemo } from 'react';
 import type { Family } from '../../family/family.ts';
+import { readingText, wearLengthText } from '../../family/length-text.ts';
+import { MEASURING, marginText, VERDICT_WORDS } from '../../family/margin-text.ts';
 import type { Fit } from '../../fit/fit.ts';
 import type { Profile } from '../../profile/profile.ts';
 import { conditionsFor } from '../state/conditions-state.ts';
-import { readingText, wearLengthText } from '../state/length-text.ts';
 import { pairSentence } from '../state/pair-sentence.ts';
-import { MEASURING, marginText, NOT_MEASURED, PARTS_WORDS, VERDICT_WORDS, wearText } from '../state/pair-words.ts';
+import { NOT_MEASURED, PARTS_WORDS, wearText } from '../state/pair-words.ts';
 import type { Fact } from '../state/profile-facts.ts';
 import { seatReading, seatText } from '../state/seat-reading.ts';
 import { FactList } from './fact-list.tsx';

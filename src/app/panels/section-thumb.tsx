@@ -1,6 +1,6 @@
 import { memo } from 'react';
+import { middleOf } from '../../family/plug-face.ts';
 import type { Profile } from '../../profile/profile.ts';
-import { middleOf } from '../state/plug-face.ts';
 import { outlinePath } from './draw/outline-path.ts';
 import styles from './section-thumb.module.css';
 

@@ -1,4 +1,4 @@
-import type { Units } from '../state/length-text.ts';
+import type { Units } from '../../family/length-text.ts';
 import { useSession, useStore } from './use-store.ts';
 
 /** Millimetres or inches, everywhere at once. */

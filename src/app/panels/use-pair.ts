@@ -1,6 +1,7 @@
 import { useEffect, useMemo, useRef } from 'react';
 import type { Family } from '../../family/family.ts';
 import { isMeasured } from '../../family/fit-cache.ts';
+import type { Units } from '../../family/length-text.ts';
 import type { Conditions } from '../../fit/conditions.ts';
 import type { Explanation } from '../../fit/explain-placement.ts';
 import type { Fit, Placement } from '../../fit/fit.ts';
@@ -12,7 +13,6 @@ import { bandsFor, type ConditionsState, conditionsFor } from '../state/conditio
 import type { Doors } from '../state/doors.ts';
 import { shownPlacement } from '../state/hand-state.ts';
 import { handSentence } from '../state/hand-words.ts';
-import type { Units } from '../state/length-text.ts';
 import { bandWriter, lengthWriter } from '../state/pair-sentence.ts';
 import { alteredWords } from './compare/compare-words.ts';
 import { useFamily, usePickedPair, usePickedRow } from './use-family.ts';

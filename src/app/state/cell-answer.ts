@@ -1,17 +1,10 @@
+import type { Units } from '../../family/length-text.ts';
+import { MEASURING, marginText, VERDICT_WORDS } from '../../family/margin-text.ts';
 import type { Fit, Verdict } from '../../fit/fit.ts';
 import type { ThreeWay } from '../../fit/judge-tolerance.ts';
 import type { WearFigures } from '../../jobs/judge-details.ts';
 import type { Telling } from './conditions-state.ts';
-import type { Units } from './length-text.ts';
-import {
-  MEASURING,
-  marginText,
-  NOT_MEASURED,
-  PARTS_WORDS,
-  shortWearText,
-  VERDICT_WORDS,
-  wearText,
-} from './pair-words.ts';
+import { NOT_MEASURED, PARTS_WORDS, shortWearText, wearText } from './pair-words.ts';
 
 /** What a cell of the wall knows of its pair. */
 export interface CellFigures {

@@ -1,5 +1,5 @@
+import { readingText, type Units } from '../../family/length-text.ts';
 import { type ConditionsState, isAltered } from './conditions-state.ts';
-import { readingText, type Units } from './length-text.ts';
 
 /** A tilt as it is spoken of: "2.0°". */
 export function tiltText(radians: number): string {

@@ -1,6 +1,6 @@
+import { gapText, type Units } from '../../family/length-text.ts';
 import type { Explanation } from '../../fit/explain-placement.ts';
 import type { Doors } from './doors.ts';
-import { gapText, type Units } from './length-text.ts';
 import { bandWriter, lengthWriter } from './pair-sentence.ts';
 
 /**

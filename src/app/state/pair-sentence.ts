@@ -1,10 +1,10 @@
 import { isMeasured } from '../../family/fit-cache.ts';
+import { bandText, gapText, readingText, type Units } from '../../family/length-text.ts';
 import type { Conditions } from '../../fit/conditions.ts';
 import type { Fit } from '../../fit/fit.ts';
 import type { FormatBand, FormatLength } from '../../fit/fit-sentence.ts';
 import type { Profile } from '../../profile/profile.ts';
 import type { Doors } from './doors.ts';
-import { bandText, gapText, readingText, type Units } from './length-text.ts';
 
 /** What a sentence about a judged pair is made of. */
 export interface SaidPair {

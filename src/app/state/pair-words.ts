@@ -1,10 +1,8 @@
+import { type Units, wearLengthText } from '../../family/length-text.ts';
 import { MEASURING, marginText, VERDICT_WORDS } from '../../family/margin-text.ts';
 import type { Fit } from '../../fit/fit.ts';
 import type { ThreeWay } from '../../fit/judge-tolerance.ts';
 import type { WearFigures } from '../../jobs/judge-details.ts';
-import { type Units, wearLengthText } from './length-text.ts';
-
-export { MEASURING, marginText, VERDICT_WORDS };
 
 /** The answer for all parts in words: as a whole, and in two short lines for a cell of the wall. */
 export const PARTS_WORDS: Readonly<Record<ThreeWay, { whole: string; word: string; rest: string }>> = {

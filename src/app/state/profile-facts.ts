@@ -1,6 +1,6 @@
+import { sizeText, type Units } from '../../family/length-text.ts';
 import { boxOf } from '../../geom/point.ts';
 import type { Profile } from '../../profile/profile.ts';
-import { sizeText, type Units } from './length-text.ts';
 
 /** A term and what it comes to, as a title block lists them. */
 export interface Fact {

@@ -1,10 +1,10 @@
 import type { EntryMatrix } from '../../family/entry-matrix.ts';
 import type { Family } from '../../family/family.ts';
 import type { KnownFits } from '../../family/known-fits.ts';
+import { readingText, type Units } from '../../family/length-text.ts';
 import { ownBlankOf, seatOffset } from '../../family/seat-offset.ts';
 import type { Fit } from '../../fit/fit.ts';
 import type { Profile } from '../../profile/profile.ts';
-import { readingText, type Units } from './length-text.ts';
 
 /** How a seated blank rides beside the section's own: nanometres, above zero where it rides higher. */
 export interface SeatReading {

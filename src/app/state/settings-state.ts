@@ -1,5 +1,5 @@
+import type { Units } from '../../family/length-text.ts';
 import { makeKeptStore, type Shelf } from './kept-store.ts';
-import type { Units } from './length-text.ts';
 import type { Store } from './store.ts';
 
 /** Light or dark as chosen by hand; "system" follows the computer. */

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { headlineOf, rowOf, tallyOf } from '../../../src/app/state/fits-lookup.ts';
-import { marginText, pairLine } from '../../../src/app/state/pair-words.ts';
+import { pairLine } from '../../../src/app/state/pair-words.ts';
+import { marginText } from '../../../src/family/margin-text.ts';
 import type { Fit, Verdict } from '../../../src/fit/fit.ts';
 
 function fitOf(verdict: Verdict, clearance: number): Fit {

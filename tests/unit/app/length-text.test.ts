@@ -7,7 +7,7 @@ import {
   shiftText,
   sizeText,
   wearLengthText,
-} from '../../../src/app/state/length-text.ts';
+} from '../../../src/family/length-text.ts';
 
 test('gaps have three decimals of a millimetre, two from a tenth up', () => {
   expect(gapText(52_100, 'mm')).toBe('0.052 mm');

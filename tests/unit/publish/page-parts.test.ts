@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
+import { plugFace } from '../../../src/family/plug-face.ts';
 import type { TextMeasure } from '../../../src/lettering/text-measure.ts';
 import { emptyBlock, placeBlock } from '../../../src/publish/block.ts';
 import { flowBlocks } from '../../../src/publish/flow-blocks.ts';
 import type { Mark } from '../../../src/publish/page.ts';
 import { framedPages, frameFor, roomIn } from '../../../src/publish/page-frame.ts';
 import { layOutParagraph } from '../../../src/publish/paragraph.ts';
-import { plugFaceFor } from '../../../src/publish/plug-face.ts';
 import { plugPicture } from '../../../src/publish/plug-picture.ts';
 import { rememberedWidths } from '../../../src/publish/remembered-widths.ts';
 import { layOutScaleBar } from '../../../src/publish/scale-bar.ts';
@@ -83,7 +83,7 @@ test('a section is drawn at its scale: ten times 2.00 by 8.40 mm', () => {
 test('what does not go in is hatched where it would share space with the plug; what goes in is not', () => {
   const opening = demoProfile('bittern-keyway');
   const profile = demoProfile('heron-blank-5');
-  const style = { face: plugFaceFor([opening]), scale: 4 };
+  const style = { face: plugFace([opening]), scale: 4 };
   const clips = (marks: readonly Mark[]): number =>
     marks.reduce((sum, mark) => (mark.kind === 'group' ? sum + (mark.clip ? 1 : 0) + clips(mark.marks) : sum), 0);
   const blocked = plugPicture(opening, { profile, fit: plainFit('blocked') }, style);

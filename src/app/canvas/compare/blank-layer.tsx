@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
+import type { Units } from '../../../family/length-text.ts';
 import type { Explanation } from '../../../fit/explain-placement.ts';
 import type { Placement } from '../../../fit/fit.ts';
 import type { Region } from '../../../geom/region.ts';
 import type { Ring } from '../../../geom/ring.ts';
 import type { ProfileKind } from '../../../profile/profile.ts';
-import type { Units } from '../../state/length-text.ts';
 import type { Pushed } from '../../tools/compare/pushing.ts';
 import { standing } from '../../tools/placed-points.ts';
 import type { DrawingSheet } from '../drawing-sheet.ts';

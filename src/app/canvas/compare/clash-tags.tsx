@@ -1,7 +1,7 @@
+import { gapText, type Units } from '../../../family/length-text.ts';
 import type { Collision } from '../../../fit/fit.ts';
 import type { Box } from '../../../geom/point.ts';
 import { pointInside } from '../../../profile/point-inside.ts';
-import { gapText, type Units } from '../../state/length-text.ts';
 import { clashLetter } from '../../state/pair-words.ts';
 import { toPixels } from '../../tools/drawing-view.ts';
 import type { DrawingSheet } from '../drawing-sheet.ts';

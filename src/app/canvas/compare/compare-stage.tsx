@@ -1,7 +1,7 @@
+import type { Units } from '../../../family/length-text.ts';
+import type { PlugFace } from '../../../family/plug-face.ts';
 import type { Explanation } from '../../../fit/explain-placement.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import type { Units } from '../../state/length-text.ts';
-import type { PlugFace } from '../../state/plug-face.ts';
 import type { DrawingSheet } from '../drawing-sheet.ts';
 import { Stage } from '../konva-parts.ts';
 import { BlankLayer, type BlankScene } from './blank-layer.tsx';

@@ -1,6 +1,6 @@
+import type { Units } from '../../../family/length-text.ts';
 import type { Collision } from '../../../fit/fit.ts';
 import type { Box } from '../../../geom/point.ts';
-import type { Units } from '../../state/length-text.ts';
 import { toPixels } from '../../tools/drawing-view.ts';
 import { NM_OF_UNIT, rulerSteps } from '../../tools/ruler-steps.ts';
 import type { DrawingSheet } from '../drawing-sheet.ts';

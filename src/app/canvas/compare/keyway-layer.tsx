@@ -1,8 +1,8 @@
 import { memo } from 'react';
+import { middleOf, type PlugFace, plugFacePath } from '../../../family/plug-face.ts';
 import type { Point } from '../../../geom/point.ts';
 import type { Region } from '../../../geom/region.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { middleOf, type PlugFace, plugFacePath } from '../../state/plug-face.ts';
 import { toPixels } from '../../tools/drawing-view.ts';
 import { type DrawingSheet, pixelsOf } from '../drawing-sheet.ts';
 import { Group, Layer, Line, Path } from '../konva-parts.ts';

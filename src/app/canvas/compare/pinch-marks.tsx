@@ -1,5 +1,5 @@
+import { gapText, type Units } from '../../../family/length-text.ts';
 import type { Contact } from '../../../fit/fit.ts';
-import { gapText, type Units } from '../../state/length-text.ts';
 import { type PixelPoint, toPixels } from '../../tools/drawing-view.ts';
 import type { DrawingSheet } from '../drawing-sheet.ts';
 import { Arrow, Circle, Group, Line } from '../konva-parts.ts';

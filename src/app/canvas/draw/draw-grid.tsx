@@ -1,5 +1,5 @@
 import { memo } from 'react';
-import type { Units } from '../../state/length-text.ts';
+import type { Units } from '../../../family/length-text.ts';
 import { toDrawing } from '../../tools/drawing-view.ts';
 import { NM_OF_UNIT, rulerSteps } from '../../tools/ruler-steps.ts';
 import type { DrawingSheet } from '../drawing-sheet.ts';

@@ -1,9 +1,9 @@
 import type { ReactNode } from 'react';
+import type { Units } from '../../../family/length-text.ts';
+import { middleOf, type PlugFace, plugFacePath } from '../../../family/plug-face.ts';
 import type { Point } from '../../../geom/point.ts';
 import type { Vertex } from '../../../geom/vertex.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import type { Units } from '../../state/length-text.ts';
-import { middleOf, type PlugFace, plugFacePath } from '../../state/plug-face.ts';
 import type { Ghost } from '../../tools/draw/ghosts.ts';
 import type { Snapped } from '../../tools/draw/snap-point.ts';
 import type { UnderPointer } from '../../tools/draw/under-pointer.ts';

@@ -1,5 +1,5 @@
 import type { Family } from '../../../family/family.ts';
-import { marginText, VERDICT_WORDS } from '../../state/pair-words.ts';
+import { marginText, VERDICT_WORDS } from '../../../family/margin-text.ts';
 import { walkEntrants, walkOpenings } from '../../state/selection-state.ts';
 import type { ShownPair } from '../use-pair.ts';
 import { useSession, useStore } from '../use-store.ts';

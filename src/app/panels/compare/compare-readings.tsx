@@ -1,4 +1,4 @@
-import { bandText, heightText, readingText, shiftText } from '../../state/length-text.ts';
+import { bandText, heightText, readingText, shiftText } from '../../../family/length-text.ts';
 import { clashLetter } from '../../state/pair-words.ts';
 import type { Fact } from '../../state/profile-facts.ts';
 import { FactList } from '../fact-list.tsx';

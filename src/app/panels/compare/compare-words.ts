@@ -1,8 +1,8 @@
+import { readingText, type Units } from '../../../family/length-text.ts';
 import type { Conditions } from '../../../fit/conditions.ts';
 import type { Contact, Feature, Fit } from '../../../fit/fit.ts';
 import type { Bands, ThreeWay } from '../../../fit/judge-tolerance.ts';
 import type { Share } from '../../../fit/monte-carlo.ts';
-import { readingText, type Units } from '../../state/length-text.ts';
 
 /** Names the plug's part at a contact. */
 type PartName = (part: Pick<Contact, 'side' | 'ward'>) => string;

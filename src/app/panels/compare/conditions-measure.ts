@@ -1,4 +1,4 @@
-import type { Units } from '../../state/length-text.ts';
+import type { Units } from '../../../family/length-text.ts';
 import { NM_OF_UNIT } from '../../tools/ruler-steps.ts';
 
 /** How a small length is entered: in millimetres, or in thousandths of an inch. */

@@ -1,6 +1,6 @@
 import { useId } from 'react';
+import { heightText, readingText, type Units } from '../../../family/length-text.ts';
 import { presetTolerance, TOLERANCE_PRESETS } from '../../../profile/tolerance-grades.ts';
-import { heightText, readingText, type Units } from '../../state/length-text.ts';
 import styles from './conditions.module.css';
 
 const FROM_FILE = 'file';

@@ -1,6 +1,6 @@
 import { type ReactNode, useMemo } from 'react';
+import { readingText, shiftText } from '../../../family/length-text.ts';
 import type { InnerFit } from '../../../fit/inner-fit-region.ts';
-import { readingText, shiftText } from '../../state/length-text.ts';
 import { type MapMark, mapView, markOf, pointsOf } from '../../tools/compare/map-view.ts';
 import { type DrawingView, toPixels } from '../../tools/drawing-view.ts';
 import { scaleBarLength } from '../../tools/ruler-steps.ts';

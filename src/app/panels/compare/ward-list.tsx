@@ -1,7 +1,7 @@
 import { useDeferredValue, useEffect } from 'react';
+import { readingText } from '../../../family/length-text.ts';
 import type { WardAnswer } from '../../../passage/ward-by-ward.ts';
 import { passingWords, wardName } from '../../../passage/ward-sentence.ts';
-import { readingText } from '../../state/length-text.ts';
 import { bandWriter } from '../../state/pair-sentence.ts';
 import styles from '../readings.module.css';
 import type { ShownPair } from '../use-pair.ts';

@@ -1,11 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { readingText, type Units } from '../../../family/length-text.ts';
 import type { Vertex } from '../../../geom/vertex.ts';
 import { alignByBox, alignByOverlap, type BoxAlignment } from '../../../profile/align-outline.ts';
 import { measureApart } from '../../../profile/measure-apart.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { editedVertices } from '../../state/draw/draw-state.ts';
-import { readingText, type Units } from '../../state/length-text.ts';
 import type { Session } from '../../state/session.ts';
 import { ChoiceField, TickField } from '../form-fields.tsx';
 import { useSession } from '../use-store.ts';

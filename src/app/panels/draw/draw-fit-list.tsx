@@ -1,9 +1,10 @@
 import { useMemo } from 'react';
 import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
+import { readingText } from '../../../family/length-text.ts';
+import { MEASURING, marginText, VERDICT_WORDS } from '../../../family/margin-text.ts';
 import type { Fit } from '../../../fit/fit.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { readingText } from '../../state/length-text.ts';
-import { MEASURING, marginText, NOT_MEASURED, VERDICT_WORDS } from '../../state/pair-words.ts';
+import { NOT_MEASURED } from '../../state/pair-words.ts';
 import styles from '../readings.module.css';
 import { useHalted } from '../use-family.ts';
 import { useSession, useStore } from '../use-store.ts';

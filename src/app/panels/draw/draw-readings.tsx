@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { sizeText } from '../../../family/length-text.ts';
 import { outlineBox } from '../../../profile/outline-box.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { type DrawForm, editedVertices, headInHand } from '../../state/draw/draw-state.ts';
 import { dropPreview } from '../../state/draw/outline-preview.ts';
-import { sizeText } from '../../state/length-text.ts';
 import { editedProfile } from '../../state/selection-state.ts';
 import { MillPanel } from '../mill/mill-panel.tsx';
 import styles from '../readings.module.css';

@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { readingText, type Units } from '../../../family/length-text.ts';
 import type { Vertex } from '../../../geom/vertex.ts';
 import { moveOutline, type OriginSide, standOnOrigin } from '../../../profile/move-outline.ts';
 import { type OffsetCorners, offsetOutline } from '../../../profile/offset-outline.ts';
@@ -6,7 +7,6 @@ import { outlineBox } from '../../../profile/outline-box.ts';
 import { scaleOutline } from '../../../profile/scale-outline.ts';
 import { simplifyDrawn } from '../../../profile/simplify-drawn.ts';
 import { turnOutline } from '../../../profile/turn-outline.ts';
-import { readingText, type Units } from '../../state/length-text.ts';
 import { ChoiceField, LengthField, TickField, useTypedLength, useTypedNumber } from '../form-fields.tsx';
 import { faultSentence, OutlineForm, type Wanted, wantedOf } from './outline-form.tsx';
 

@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
+import { sizeText } from '../../../family/length-text.ts';
 import { outlineBox } from '../../../profile/outline-box.ts';
 import type { NewHead } from '../../state/draw/draw-state.ts';
-import { sizeText } from '../../state/length-text.ts';
 import styles from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
 import own from './draw-readings.module.css';

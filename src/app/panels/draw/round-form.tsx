@@ -1,9 +1,9 @@
 import { type FormEvent, type KeyboardEvent, useEffect, useRef, useState } from 'react';
+import { readingText, type Units } from '../../../family/length-text.ts';
 import type { Vertex } from '../../../geom/vertex.ts';
 import { roundVertex } from '../../../profile/round-vertex.ts';
 import { chosenNow, putOutline, verticesInHand } from '../../state/draw/draw-editing.ts';
 import { chosenIn } from '../../state/draw/draw-state.ts';
-import { readingText, type Units } from '../../state/length-text.ts';
 import { LengthField, useTypedLength } from '../form-fields.tsx';
 import { useSession, useStore } from '../use-store.ts';
 import { FormKeys } from './form-keys.tsx';

@@ -1,10 +1,10 @@
+import type { Units } from '../../../family/length-text.ts';
 import type { Point } from '../../../geom/point.ts';
 import type { Vertex } from '../../../geom/vertex.ts';
 import { setBulge } from '../../../profile/bend-edge.ts';
 import { type BulgeResult, bowOf, bulgeOfBow, bulgeOfRadius, radiusOf } from '../../../profile/edge-bulge.ts';
 import { moveVertices } from '../../../profile/edit-vertices.ts';
 import { chosenNow, putOutline, putVertex, verticesInHand } from '../../state/draw/draw-editing.ts';
-import type { Units } from '../../state/length-text.ts';
 import type { Session } from '../../state/session.ts';
 import { readLength } from '../../tools/draw/typed-length.ts';
 import { readPlace } from '../../tools/draw/typed-place.ts';

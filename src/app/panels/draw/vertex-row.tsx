@@ -1,6 +1,6 @@
 import type { MouseEvent } from 'react';
+import type { Units } from '../../../family/length-text.ts';
 import type { Vertex } from '../../../geom/vertex.ts';
-import type { Units } from '../../state/length-text.ts';
 import type { Entry } from './use-vertex-table.ts';
 import { CellEntry, type EntryEnd } from './vertex-cell.tsx';
 import { COLUMNS, exactLength, lengthOf, shownLength, type VertexColumn } from './vertex-entry.ts';

@@ -1,5 +1,6 @@
 import { useMemo, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
+import type { Units } from '../../../family/length-text.ts';
 import type { ExportFormat } from '../../../interchange/export-profiles.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import {
@@ -10,7 +11,6 @@ import {
   exportFileName,
   exportOf,
 } from '../../state/exchange/export-state.ts';
-import type { Units } from '../../state/length-text.ts';
 import { profileFacts } from '../../state/profile-facts.ts';
 import { trayReach } from '../../state/tray-reach.ts';
 import { ModalSheet } from '../modal-sheet.tsx';

@@ -1,10 +1,10 @@
 import { memo, useEffect, useId, useRef } from 'react';
+import { sizeText, type Units } from '../../../family/length-text.ts';
 import type { Placing } from '../../../interchange/place-loop.ts';
 import type { DrawnLoop } from '../../../interchange/take-outline.ts';
 import type { ProfileKind } from '../../../profile/profile.ts';
 import { type DrawingImport, isSound, type LoopChoice } from '../../state/exchange/import-state.ts';
 import type { Importing, IncomingFile } from '../../state/exchange/importing.ts';
-import { sizeText, type Units } from '../../state/length-text.ts';
 import { loopPath, seenAs, thumbMatrix } from '../../tools/loops-view.ts';
 import styles from './import-loops.module.css';
 import { KINDS, KindQuestion } from './import-questions.tsx';

@@ -1,7 +1,7 @@
+import type { Units } from '../../../family/length-text.ts';
 import type { ProfileKind } from '../../../profile/profile.ts';
 import { DRAWING_UNITS, type DrawingImport, likelyScales } from '../../state/exchange/import-state.ts';
 import type { Importing, IncomingFile } from '../../state/exchange/importing.ts';
-import type { Units } from '../../state/length-text.ts';
 import { NM_OF_UNIT } from '../../tools/ruler-steps.ts';
 import { NumberField } from '../compare/conditions-number.tsx';
 import styles from './import-questions.module.css';

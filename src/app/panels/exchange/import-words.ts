@@ -1,7 +1,7 @@
+import { gapText, type Units } from '../../../family/length-text.ts';
 import type { OutlineFaultKind } from '../../../geom/check-outline.ts';
 import type { DrawnLoop } from '../../../interchange/take-outline.ts';
 import { DRAWING_UNITS } from '../../state/exchange/import-state.ts';
-import { gapText, type Units } from '../../state/length-text.ts';
 import { NM_OF_UNIT } from '../../tools/ruler-steps.ts';
 
 /** What is to be known of a loop before it is taken, each in a sentence; `bad` where it cannot be taken at all. */

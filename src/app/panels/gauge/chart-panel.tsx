@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
+import type { Units } from '../../../family/length-text.ts';
 import { thicknessAt } from '../../../gauge/thickness-curve.ts';
 import { makeAxis } from '../../state/gauge/chart-scale.ts';
 import { type Plot, placeOf } from '../../state/gauge/curve-path.ts';
@@ -7,7 +8,6 @@ import { HEIGHT_MEASURES, spareText, stripHeightText, thicknessText } from '../.
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { holdTool } from '../../state/gauge/strip-in-hand.ts';
 import type { ShownTool } from '../../state/gauge/tool-rows.ts';
-import type { Units } from '../../state/length-text.ts';
 import { useSize } from '../use-size.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { type ChartTargets, useChartHands } from './chart-hands.ts';

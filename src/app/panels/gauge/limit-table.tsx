@@ -1,7 +1,7 @@
+import { heightNumber } from '../../../family/length-text.ts';
 import { thicknessAt } from '../../../gauge/thickness-curve.ts';
 import { stripHeightText, thicknessFigure } from '../../state/gauge/gauge-lengths.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
-import { heightNumber } from '../../state/length-text.ts';
 import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './limit-table.module.css';

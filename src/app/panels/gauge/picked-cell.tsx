@@ -1,9 +1,9 @@
 import type { Family } from '../../../family/family.ts';
+import { readingText, type Units } from '../../../family/length-text.ts';
+import { VERDICT_WORDS } from '../../../family/margin-text.ts';
 import type { ToolCell } from '../../../gauge/tool-table.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { spareText } from '../../state/gauge/gauge-lengths.ts';
-import { readingText, type Units } from '../../state/length-text.ts';
-import { VERDICT_WORDS } from '../../state/pair-words.ts';
 import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
 import { VerdictMark } from '../verdict-mark.tsx';

@@ -1,7 +1,7 @@
+import { middleOf } from '../../../family/plug-face.ts';
 import type { Pinch, Touch } from '../../../gauge/pinch.ts';
 import type { Point } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { middleOf } from '../../state/plug-face.ts';
 import { outlinePath } from '../draw/outline-path.ts';
 import styles from './pinch-picture.module.css';
 

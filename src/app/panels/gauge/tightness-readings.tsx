@@ -1,10 +1,10 @@
 import type { Family } from '../../../family/family.ts';
+import { heightText, readingText } from '../../../family/length-text.ts';
 import { settersAt } from '../../../gauge/family-limit.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { stripHeightText, thicknessFigure } from '../../state/gauge/gauge-lengths.ts';
 import { keywayName } from '../../state/gauge/gauge-words.ts';
 import { sightOfOpening, sightWords, type TightRow } from '../../state/gauge/tight-rows.ts';
-import { heightText, readingText } from '../../state/length-text.ts';
 import { FactList } from '../fact-list.tsx';
 import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';

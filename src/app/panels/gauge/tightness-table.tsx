@@ -1,9 +1,9 @@
 import { type KeyboardEvent, type MouseEvent, memo, useEffect, useRef } from 'react';
+import { readingText, type Units } from '../../../family/length-text.ts';
 import { thicknessFigure } from '../../state/gauge/gauge-lengths.ts';
 import type { TightBy } from '../../state/gauge/gauge-state.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { reachText, sightText, type TightRow } from '../../state/gauge/tight-rows.ts';
-import { readingText, type Units } from '../../state/length-text.ts';
 import { walk } from '../../state/walk.ts';
 import { SectionThumb } from '../section-thumb.tsx';
 import { useWindowOfRows } from '../tiers/use-window-of-rows.ts';

@@ -1,12 +1,12 @@
 import { useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { readingText } from '../../../family/length-text.ts';
 import type { ToolCover } from '../../../gauge/cover-tools.ts';
 import { envelopeOf, settersAt } from '../../../gauge/family-limit.ts';
 import { tallestOf, thicknessAt } from '../../../gauge/thickness-curve.ts';
 import { type CoverNames, coverNote, namedOrCounted } from '../../state/gauge/cover-words.ts';
 import { HEIGHT_MEASURES, stripHeightText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
 import { tickAll, tickOpening } from '../../state/gauge/tick-openings.ts';
-import { readingText } from '../../state/length-text.ts';
 import fields from '../form-fields.module.css';
 import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';

@@ -1,12 +1,12 @@
 import { type KeyboardEvent, type MouseEvent, memo, useEffect, useMemo, useRef, useState } from 'react';
+import type { Units } from '../../../family/length-text.ts';
+import { VERDICT_WORDS } from '../../../family/margin-text.ts';
 import type { ToolCell } from '../../../gauge/tool-table.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { spareNumber, thicknessText } from '../../state/gauge/gauge-lengths.ts';
 import type { ToolOrder } from '../../state/gauge/gauge-state.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { pressedOrder, type ShownTool } from '../../state/gauge/tool-rows.ts';
-import type { Units } from '../../state/length-text.ts';
-import { VERDICT_WORDS } from '../../state/pair-words.ts';
 import { useWindowOfRows } from '../tiers/use-window-of-rows.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { VerdictMark } from '../verdict-mark.tsx';

@@ -1,10 +1,10 @@
 import { useState } from 'react';
+import type { Units } from '../../../family/length-text.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { GrooveReading } from '../../../profile/read-grooves.ts';
 import { leaveAsDrawn, readAsGrooves, takeGrooves } from '../../state/draw/made-section.ts';
 import { millFor, millOf } from '../../state/draw/mill-state.ts';
 import { grooveName, grooveSizes, grooveWord, lengthText, unexplainedText } from '../../state/draw/mill-words.ts';
-import type { Units } from '../../state/length-text.ts';
 import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './mill-panel.module.css';

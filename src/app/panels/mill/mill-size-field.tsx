@@ -1,5 +1,5 @@
+import type { Units } from '../../../family/length-text.ts';
 import { degreesNumber, lengthNumber } from '../../state/draw/mill-words.ts';
-import type { Units } from '../../state/length-text.ts';
 import { millStep } from '../../tools/draw/dragging-groove.ts';
 import { readLength } from '../../tools/draw/typed-length.ts';
 import { MillField, type TypedValue } from './mill-field.tsx';

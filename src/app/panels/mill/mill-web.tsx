@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { heightText } from '../../../family/length-text.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { thinnestWeb } from '../../../profile/thinnest-web.ts';
 import { setLeastWeb } from '../../state/draw/mill-editing.ts';
 import { lengthText } from '../../state/draw/mill-words.ts';
-import { heightText } from '../../state/length-text.ts';
 import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './mill-panel.module.css';

@@ -1,11 +1,11 @@
 import { useMemo } from 'react';
+import type { Units } from '../../../family/length-text.ts';
 import type { Milled, Profile } from '../../../profile/profile.ts';
 import { thinnestWeb } from '../../../profile/thinnest-web.ts';
 import type { GrooveMarks } from '../../canvas/draw/groove-handles.tsx';
 import { chosenGroove, draftOf } from '../../state/draw/mill-editing.ts';
 import { type MillState, millFor, millOf } from '../../state/draw/mill-state.ts';
 import { grooveName, grooveWord, lengthText } from '../../state/draw/mill-words.ts';
-import type { Units } from '../../state/length-text.ts';
 import { millHandles } from '../../tools/draw/groove-under-pointer.ts';
 import { useSession, useStore } from '../use-store.ts';
 

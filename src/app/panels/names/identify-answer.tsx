@@ -1,6 +1,6 @@
 import type { Family } from '../../../family/family.ts';
+import { readingText } from '../../../family/length-text.ts';
 import { sayIdentity } from '../../../identify/say-identity.ts';
-import { readingText } from '../../state/length-text.ts';
 import type { UnknownOutline } from '../../state/names/identify-state.ts';
 import { changeQuestion, identifyNow, stopIdentifying } from '../../state/names/identifying.ts';
 import { useSession, useStore } from '../use-store.ts';

@@ -1,6 +1,6 @@
+import { sizeText } from '../../../family/length-text.ts';
 import type { Among } from '../../../identify/identify.ts';
 import { outlineBox } from '../../../profile/outline-box.ts';
-import { sizeText } from '../../state/length-text.ts';
 import type { UnknownOutline } from '../../state/names/identify-state.ts';
 import { SOURCE_WORDS } from '../../state/names/identify-words.ts';
 import { changeQuestion, dropUnknown } from '../../state/names/identifying.ts';

@@ -1,9 +1,9 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { readingText, type Units } from '../../../family/length-text.ts';
 import type { Candidate, Identification } from '../../../identify/identify.ts';
 import { candidateName } from '../../../identify/say-identity.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { readingText, type Units } from '../../state/length-text.ts';
 import { areaText, candidateWords } from '../../state/names/identify-words.ts';
 import { pickCandidate } from '../../state/names/identifying.ts';
 import { trayReach } from '../../state/tray-reach.ts';

@@ -1,7 +1,7 @@
 import { useId, useMemo } from 'react';
+import { readingText } from '../../../family/length-text.ts';
 import type { Comparison } from '../../../identify/compare-outlines.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { readingText } from '../../state/length-text.ts';
 import {
   closeWindow,
   type LaidPaths,

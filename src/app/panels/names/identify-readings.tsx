@@ -1,7 +1,7 @@
 import type { Family } from '../../../family/family.ts';
+import { readingText, type Units } from '../../../family/length-text.ts';
 import type { Candidate } from '../../../identify/identify.ts';
 import { candidateName, sayPose } from '../../../identify/say-identity.ts';
-import { readingText, type Units } from '../../state/length-text.ts';
 import { areaText } from '../../state/names/identify-words.ts';
 import { pickedCandidate } from '../../state/names/identifying.ts';
 import type { Fact } from '../../state/profile-facts.ts';

@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Capacity } from '../../../capacity/capacity.ts';
 import type { Family } from '../../../family/family.ts';
-import { heightText, wearLengthText } from '../../state/length-text.ts';
+import { heightText, wearLengthText } from '../../../family/length-text.ts';
 import {
   type CountedSection,
   countedSections,

@@ -1,7 +1,8 @@
 import { memo } from 'react';
 import { cautionsAbout } from '../../../family/cautions.ts';
+import { readingText, type Units } from '../../../family/length-text.ts';
+import { middleOf } from '../../../family/plug-face.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { readingText, type Units } from '../../state/length-text.ts';
 import {
   type PrintedEntry,
   type PrintedPlan,
@@ -11,7 +12,6 @@ import {
   sizeOf,
 } from '../../state/plan/printed-plan.ts';
 import type { PrintedStrength } from '../../state/plan/printed-report.ts';
-import { middleOf } from '../../state/plug-face.ts';
 import { outlinePath } from '../draw/outline-path.ts';
 import styles from './printed-sheet.module.css';
 

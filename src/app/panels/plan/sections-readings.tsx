@@ -1,6 +1,6 @@
 import type { Family } from '../../../family/family.ts';
-import { readingText, type Units, wearLengthText } from '../../state/length-text.ts';
-import { marginText, VERDICT_WORDS } from '../../state/pair-words.ts';
+import { readingText, type Units, wearLengthText } from '../../../family/length-text.ts';
+import { marginText, VERDICT_WORDS } from '../../../family/margin-text.ts';
 import { stripText } from '../../state/plan/report-readings.ts';
 import { stoppingSites } from '../../state/plan/sections-rows.ts';
 import type { Fact } from '../../state/profile-facts.ts';

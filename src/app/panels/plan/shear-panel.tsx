@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { heightText, readingText, type Units } from '../../../family/length-text.ts';
 import type { SectionStrength } from '../../../strength/strength.ts';
-import { heightText, readingText, type Units } from '../../state/length-text.ts';
 import { type ShearScale, shearScale } from '../../state/plan/shear-scale.ts';
 import type { StrengthRow } from '../../state/plan/strength-rows.ts';
 import { materialOf } from '../../state/plan/strength-state.ts';

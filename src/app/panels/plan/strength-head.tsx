@@ -1,7 +1,7 @@
 import { useId, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
+import type { Units } from '../../../family/length-text.ts';
 import { USE_TORQUE } from '../../../strength/materials.ts';
-import type { Units } from '../../state/length-text.ts';
 import { type StrengthRow, strengthHeadline } from '../../state/plan/strength-rows.ts';
 import { setStrength } from '../../state/plan/strength-state.ts';
 import { IN_LB_PER_NM, torqueNumber, torqueText, torqueUnit } from '../../state/plan/strength-words.ts';

@@ -1,7 +1,7 @@
 import type { Family } from '../../../family/family.ts';
+import { readingText, type Units } from '../../../family/length-text.ts';
 import { USE_TORQUE } from '../../../strength/materials.ts';
 import type { SectionStrength } from '../../../strength/strength.ts';
-import { readingText, type Units } from '../../state/length-text.ts';
 import type { StrengthRow } from '../../state/plan/strength-rows.ts';
 import { materialOf } from '../../state/plan/strength-state.ts';
 import {

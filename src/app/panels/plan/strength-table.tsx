@@ -1,7 +1,7 @@
 import { type KeyboardEvent, type MouseEvent, memo, useEffect, useRef } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { readingText, type Units } from '../../../family/length-text.ts';
 import { MATERIALS } from '../../../strength/materials.ts';
-import { readingText, type Units } from '../../state/length-text.ts';
 import { barEnd, type StrengthRow } from '../../state/plan/strength-rows.ts';
 import {
   momentText,

@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { readingText } from '../../../family/length-text.ts';
+import { MEASURING, marginText, VERDICT_WORDS } from '../../../family/margin-text.ts';
+import { plugFace } from '../../../family/plug-face.ts';
 import type { DisplaySet } from '../../../print3d/display-set.ts';
-import { readingText } from '../../state/length-text.ts';
-import { MEASURING, marginText, VERDICT_WORDS } from '../../state/pair-words.ts';
-import { plugFace } from '../../state/plug-face.ts';
 import { insertedBy, insertionRange, printedFit } from '../../state/publish/block-pair.ts';
 import { gapWords, insertionWords, lackWords } from '../../state/publish/block-words.ts';
 import readings from '../readings.module.css';

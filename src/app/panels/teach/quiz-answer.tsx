@@ -1,6 +1,6 @@
+import { marginText, VERDICT_WORDS } from '../../../family/margin-text.ts';
 import type { Verdict } from '../../../fit/fit.ts';
 import type { MarkedAnswer, Said } from '../../../teach/quiz.ts';
-import { marginText, VERDICT_WORDS } from '../../state/pair-words.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { VerdictMark } from '../verdict-mark.tsx';
 import styles from './quiz.module.css';

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { type Family, openingsOf } from '../../../family/family.ts';
+import { plugFace } from '../../../family/plug-face.ts';
 import { type MarkedAnswer, type Said, scoreOf } from '../../../teach/quiz.ts';
-import { plugFace } from '../../state/plug-face.ts';
 import { sectionWords } from '../../state/teach/section-words.ts';
 import type { QuizRound } from '../../state/teach/teach-state.ts';
 import { useSize } from '../use-size.ts';

@@ -1,6 +1,6 @@
 import type { Family } from '../../../family/family.ts';
 import { isMeasured } from '../../../family/fit-cache.ts';
-import { readingText } from '../../state/length-text.ts';
+import { readingText } from '../../../family/length-text.ts';
 import { NO_SCORE } from '../../state/teach/quiz-score.ts';
 import { FactList } from '../fact-list.tsx';
 import styles from '../readings.module.css';

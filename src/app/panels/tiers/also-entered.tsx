@@ -1,6 +1,6 @@
 import type { Family } from '../../../family/family.ts';
+import { gapText } from '../../../family/length-text.ts';
 import type { Passage } from '../../../passage/passage.ts';
-import { gapText } from '../../state/length-text.ts';
 import styles from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
 

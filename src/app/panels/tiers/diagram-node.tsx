@@ -1,6 +1,6 @@
 import { memo } from 'react';
+import { VERDICT_WORDS } from '../../../family/margin-text.ts';
 import type { Verdict } from '../../../fit/fit.ts';
-import { VERDICT_WORDS } from '../../state/pair-words.ts';
 import { type DiagramNode, detailOf, PICTURE } from '../../state/tiers/diagram-nodes.ts';
 import { SectionThumb } from '../section-thumb.tsx';
 import { VerdictMark } from '../verdict-mark.tsx';

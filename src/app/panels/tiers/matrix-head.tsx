@@ -1,7 +1,7 @@
 // biome-ignore-all lint/a11y/useSemanticElements: rows and cells are placed one by one, out of a table's flow, and most are not there
 import type { CSSProperties } from 'react';
+import { VERDICT_WORDS } from '../../../family/margin-text.ts';
 import type { Verdict } from '../../../fit/fit.ts';
-import { VERDICT_WORDS } from '../../state/pair-words.ts';
 import { LEAN_DEG } from '../../state/tiers/matrix-measures.ts';
 import { VerdictMark } from '../verdict-mark.tsx';
 import styles from './matrix.module.css';

@@ -1,10 +1,10 @@
 // biome-ignore-all lint/a11y/useSemanticElements: rows and cells are placed one by one, out of a table's flow, and most are not there
 import { memo } from 'react';
+import type { Units } from '../../../family/length-text.ts';
 import type { Fit } from '../../../fit/fit.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { cellAnswer } from '../../state/cell-answer.ts';
 import { combOf } from '../../state/fits-lookup.ts';
-import type { Units } from '../../state/length-text.ts';
 import { type ClaimMarkOfPair, claimMarkKey } from '../../state/tiers/claims-marks.ts';
 import { cellMargin, type MatrixMeasures } from '../../state/tiers/matrix-measures.ts';
 import { ClaimMark } from './claim-mark.tsx';

@@ -1,9 +1,10 @@
 import { memo, useMemo } from 'react';
 import { type Family, openingsOf } from '../../../family/family.ts';
+import { VERDICT_WORDS } from '../../../family/margin-text.ts';
 import type { TierNode } from '../../../family/tiers.ts';
 import type { Passage, PassageEntry, PassageMember } from '../../../passage/passage.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { pairLine, VERDICT_WORDS } from '../../state/pair-words.ts';
+import { pairLine } from '../../state/pair-words.ts';
 import { chooseOpenings, enteredIds, toggleOpening } from '../../state/tiers/passage-choice.ts';
 import { passageStateOf } from '../../state/tiers/passage-state.ts';
 import { shareText } from '../../state/tiers/passage-words.ts';

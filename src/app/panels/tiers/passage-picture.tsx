@@ -1,7 +1,7 @@
 import { useId, useMemo } from 'react';
+import type { Units } from '../../../family/length-text.ts';
 import type { Passage } from '../../../passage/passage.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import type { Units } from '../../state/length-text.ts';
 import type { PassageLayers } from '../../state/tiers/passage-state.ts';
 import {
   boxRound,

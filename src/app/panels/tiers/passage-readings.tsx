@@ -1,6 +1,6 @@
 import { type Family, openingsOf } from '../../../family/family.ts';
+import { readingText, shiftText, sizeText } from '../../../family/length-text.ts';
 import type { Passage } from '../../../passage/passage.ts';
-import { readingText, shiftText, sizeText } from '../../state/length-text.ts';
 import type { Fact } from '../../state/profile-facts.ts';
 import { passageStateOf } from '../../state/tiers/passage-state.ts';
 import { areaText, lessText, sureText } from '../../state/tiers/passage-words.ts';

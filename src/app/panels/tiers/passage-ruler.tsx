@@ -1,5 +1,5 @@
+import type { Units } from '../../../family/length-text.ts';
 import type { Box } from '../../../geom/point.ts';
-import type { Units } from '../../state/length-text.ts';
 import styles from './passage-picture.module.css';
 
 interface PassageRulerProps {

@@ -1,10 +1,11 @@
 import { useMemo } from 'react';
 import { type Family, openingsOf } from '../../../family/family.ts';
+import { readingText } from '../../../family/length-text.ts';
+import { MEASURING, marginText } from '../../../family/margin-text.ts';
 import type { Fit } from '../../../fit/fit.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { conditionsFor } from '../../state/conditions-state.ts';
-import { readingText } from '../../state/length-text.ts';
-import { MEASURING, marginText, NOT_MEASURED } from '../../state/pair-words.ts';
+import { NOT_MEASURED } from '../../state/pair-words.ts';
 import { columnNames } from '../../state/tiers/matrix-order.ts';
 import { blockingPart } from '../../state/tiers/told-blocks.ts';
 import readings from '../readings.module.css';

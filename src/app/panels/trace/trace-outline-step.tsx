@@ -1,4 +1,5 @@
 import { useEffect, useId, useState } from 'react';
+import { readingText, sizeText, type Units } from '../../../family/length-text.ts';
 import { sizeOfLoop } from '../../../trace/pick-loop.ts';
 import type { TracedLoop } from '../../../trace/trace-picture.ts';
 import {
@@ -13,7 +14,6 @@ import {
   traceNow,
 } from '../../state/draw/tracing.ts';
 import type { Underlay } from '../../state/draw/underlay-state.ts';
-import { readingText, sizeText, type Units } from '../../state/length-text.ts';
 import { identifyTraced } from '../../state/names/identifying.ts';
 import { SMALL_LENGTHS } from '../compare/conditions-measure.ts';
 import { Slider } from '../compare/conditions-slider.tsx';

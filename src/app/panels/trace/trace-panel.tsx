@@ -1,4 +1,5 @@
 import { type ReactNode, useId, useRef } from 'react';
+import { readingText, sizeText, type Units } from '../../../family/length-text.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import {
   fadePicture,
@@ -9,7 +10,6 @@ import {
   stopKeeping,
 } from '../../state/draw/underlay-editing.ts';
 import { type TraceStep, type Underlay, underlaysOf } from '../../state/draw/underlay-state.ts';
-import { readingText, sizeText, type Units } from '../../state/length-text.ts';
 import type { Session } from '../../state/session.ts';
 import { Slider } from '../compare/conditions-slider.tsx';
 import readings from '../readings.module.css';

@@ -1,6 +1,6 @@
+import type { Units } from '../../../family/length-text.ts';
 import { clearMarks, tell } from '../../state/draw/underlay-editing.ts';
 import { MARK_NAMES, type MarkName, type Underlay } from '../../state/draw/underlay-state.ts';
-import type { Units } from '../../state/length-text.ts';
 import { NM_OF_UNIT } from '../../tools/ruler-steps.ts';
 import type { Measure } from '../compare/conditions-measure.ts';
 import { NumberField } from '../compare/conditions-number.tsx';

@@ -1,7 +1,8 @@
 import type { Family } from '../../../family/family.ts';
 import type { SettingPair } from '../../../family/guard-margin.ts';
-import { readingText, wearLengthText } from '../../state/length-text.ts';
-import { MEASURING, NOT_MEASURED } from '../../state/pair-words.ts';
+import { readingText, wearLengthText } from '../../../family/length-text.ts';
+import { MEASURING } from '../../../family/margin-text.ts';
+import { NOT_MEASURED } from '../../state/pair-words.ts';
 import styles from '../readings.module.css';
 import { useHalted } from '../use-family.ts';
 import { useSession, useStore } from '../use-store.ts';

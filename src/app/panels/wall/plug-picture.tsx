@@ -1,8 +1,8 @@
 import { memo, useId } from 'react';
 import { isMeasured } from '../../../family/fit-cache.ts';
+import { middleOf, type PlugFace, plugFacePath } from '../../../family/plug-face.ts';
 import type { Fit, Verdict } from '../../../fit/fit.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { middleOf, type PlugFace, plugFacePath } from '../../state/plug-face.ts';
 import type { Pushed } from '../../tools/compare/pushing.ts';
 import { outlinePath } from '../draw/outline-path.ts';
 import styles from './plug-picture.module.css';

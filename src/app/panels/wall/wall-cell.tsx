@@ -1,12 +1,12 @@
 import { type KeyboardEvent, memo, useEffect, useRef } from 'react';
+import type { Units } from '../../../family/length-text.ts';
+import type { PlugFace } from '../../../family/plug-face.ts';
 import type { Fit } from '../../../fit/fit.ts';
 import type { ThreeWay } from '../../../fit/judge-tolerance.ts';
 import type { WearFigures } from '../../../jobs/judge-details.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { type CellAnswer, cellAnswer } from '../../state/cell-answer.ts';
 import type { Telling } from '../../state/conditions-state.ts';
-import type { Units } from '../../state/length-text.ts';
-import type { PlugFace } from '../../state/plug-face.ts';
 import { AnswerMark } from '../answer-mark.tsx';
 import { PlugPicture } from './plug-picture.tsx';
 import styles from './wall-cell.module.css';

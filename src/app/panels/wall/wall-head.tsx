@@ -1,9 +1,10 @@
 import type { CSSProperties } from 'react';
+import { VERDICT_WORDS } from '../../../family/margin-text.ts';
 import type { Verdict } from '../../../fit/fit.ts';
 import type { ThreeWay } from '../../../fit/judge-tolerance.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { headlineOf, partsHeadlineOf, partsTallyOf, tallyOf } from '../../state/fits-lookup.ts';
-import { PARTS_WORDS, VERDICT_WORDS } from '../../state/pair-words.ts';
+import { PARTS_WORDS } from '../../state/pair-words.ts';
 import { AnswerMark } from '../answer-mark.tsx';
 import { AlteredLine } from '../compare/altered-line.tsx';
 import { useHalted, usePickedRow, useWornAway } from '../use-family.ts';

@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { readingText } from '../../../family/length-text.ts';
+import { MEASURING, marginText } from '../../../family/margin-text.ts';
 import type { Fit } from '../../../fit/fit.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { goingIn } from '../../state/going-in.ts';
-import { readingText } from '../../state/length-text.ts';
-import { MEASURING, marginText } from '../../state/pair-words.ts';
 import { profileFacts } from '../../state/profile-facts.ts';
 import { FactList } from '../fact-list.tsx';
 import { PairReading } from '../pair-reading.tsx';

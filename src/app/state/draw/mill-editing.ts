@@ -1,3 +1,4 @@
+import type { Units } from '../../../family/length-text.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import { checkMilled } from '../../../profile/check-milled.ts';
 import {
@@ -16,7 +17,6 @@ import {
 } from '../../../profile/edit-milled.ts';
 import type { GrooveSide, Milled, Profile } from '../../../profile/profile.ts';
 import { commitFamily, dropEdit, endEdit, previewFamily } from '../edit-document.ts';
-import type { Units } from '../length-text.ts';
 import type { Session } from '../session.ts';
 import { type MillDraft, type MillState, millFor, millOf } from './mill-state.ts';
 import { lengthText } from './mill-words.ts';

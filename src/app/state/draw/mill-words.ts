@@ -1,9 +1,9 @@
+import { gapText, heightText, type Units } from '../../../family/length-text.ts';
 import { NM_PER_INCH, NM_PER_MM, type Point } from '../../../geom/point.ts';
 import type { MillFault } from '../../../profile/check-milled.ts';
 import { grooveKind } from '../../../profile/edit-milled.ts';
 import type { Groove, Milled, ProfileKind } from '../../../profile/profile.ts';
 import type { UnexplainedPart } from '../../../profile/unexplained-parts.ts';
-import { gapText, heightText, type Units } from '../length-text.ts';
 
 /** A size of a blade without its unit: three decimals of a millimetre, four of an inch; fewer where they are 0. */
 export function lengthNumber(nm: number, units: Units): string {

@@ -1,7 +1,7 @@
 import type { Family } from '../../../family/family.ts';
+import type { Units } from '../../../family/length-text.ts';
 import type { ExportFormat } from '../../../interchange/export-profiles.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import type { Units } from '../length-text.ts';
 import { editedProfile } from '../selection-state.ts';
 import type { Session } from '../session.ts';
 import { makeStore, type Store } from '../store.ts';

@@ -1,3 +1,4 @@
+import type { Units } from '../../../family/length-text.ts';
 import type { Vertex } from '../../../geom/vertex.ts';
 import type { ExportedFile, ExportFormat } from '../../../interchange/export-profiles.ts';
 import type { MergeChoice, MergePlan } from '../../../interchange/json/merge-families.ts';
@@ -8,7 +9,6 @@ import type { Sniffed } from '../../../interchange/sniff-format.ts';
 import type { DrawnLoop } from '../../../interchange/take-outline.ts';
 import type { DrawingInput, LoopsRead } from '../../../jobs/read-drawing.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import type { Units } from '../length-text.ts';
 
 /** The operations that bring drawings in and take them out; main.tsx names the real ones. */
 export interface InterchangeDoors {

@@ -1,5 +1,5 @@
+import type { Units } from '../../../family/length-text.ts';
 import { NM_PER_INCH, NM_PER_MM } from '../../../geom/point.ts';
-import type { Units } from '../length-text.ts';
 
 /** One stroke of an axis. */
 export interface Tick {

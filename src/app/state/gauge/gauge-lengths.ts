@@ -1,5 +1,5 @@
+import { heightNumber, type Units } from '../../../family/length-text.ts';
 import { NM_PER_INCH, NM_PER_MM } from '../../../geom/point.ts';
-import { heightNumber, type Units } from '../length-text.ts';
 
 const NM_PER_THOU = NM_PER_INCH / 1000;
 

@@ -1,7 +1,7 @@
+import { bandText, heightText, type Units } from '../../../family/length-text.ts';
 import type { Pinch } from '../../../gauge/pinch.ts';
 import { boxOf } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { bandText, heightText, type Units } from '../length-text.ts';
 import { stripHeightText, thicknessText } from './gauge-lengths.ts';
 
 /** What a keyway is called where room is short: its section, else its name without the word. */

@@ -1,9 +1,9 @@
+import { readingText, type Units } from '../../../family/length-text.ts';
 import type { ThicknessCurve } from '../../../gauge/thickness-curve.ts';
 import { thicknessAt } from '../../../gauge/thickness-curve.ts';
 import { measureWords, rankTightness, type Tightness } from '../../../gauge/tightness.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { type OutlineSight, sightOf } from '../../../profile/sight-line.ts';
-import { readingText, type Units } from '../length-text.ts';
 import { spareText } from './gauge-lengths.ts';
 import type { TightBy } from './gauge-state.ts';
 import { keywayName } from './gauge-words.ts';

@@ -1,9 +1,9 @@
 import type { Family } from '../../../family/family.ts';
 import type { KnownFits } from '../../../family/known-fits.ts';
+import type { Units } from '../../../family/length-text.ts';
 import { NM_PER_INCH, NM_PER_MM } from '../../../geom/point.ts';
 import type { Identification } from '../../../identify/identify.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import type { Units } from '../length-text.ts';
 import type { KeywayAnswer, UnknownSource } from './identify-state.ts';
 
 /** An area: "0.42 mm²" or "0.00065 in²". An area above zero never reads as zero. */

@@ -1,12 +1,12 @@
 import type { Family } from '../../../family/family.ts';
 import { isMeasured } from '../../../family/fit-cache.ts';
 import type { KnownFits } from '../../../family/known-fits.ts';
+import { readingText, type Units } from '../../../family/length-text.ts';
 import type { Fit } from '../../../fit/fit.ts';
 import type { Knowledge } from '../../../names/knowledge.ts';
 import { registerOf } from '../../../names/register.ts';
 import { type ConditionsState, conditionsFor } from '../conditions-state.ts';
 import type { Doors } from '../doors.ts';
-import { readingText, type Units } from '../length-text.ts';
 import { bandWriter } from '../pair-sentence.ts';
 
 /** What answers depend on besides the question. */

@@ -1,3 +1,4 @@
+import { readingText, type Units } from '../../../family/length-text.ts';
 import type { BladeLimits } from '../../../family/plan.ts';
 import { NM_PER_INCH } from '../../../geom/point.ts';
 import type { Arrangement } from '../../../plan/lay-out-sites.ts';
@@ -6,7 +7,6 @@ import { gapAllRound, leastStop, leastWebOf, type PlanGap } from '../../../plan/
 import { slantingWeb } from '../../../plan/slanting-web.ts';
 import type { SiteLayout, WardSite } from '../../../plan/ward-sites.ts';
 import { lengthText } from '../draw/mill-words.ts';
-import { readingText, type Units } from '../length-text.ts';
 import type { Fact } from '../profile-facts.ts';
 
 /** "10 sites: 5 on the left, 5 on the right". */

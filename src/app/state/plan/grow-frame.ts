@@ -1,6 +1,6 @@
+import { sizeText, type Units } from '../../../family/length-text.ts';
 import { type Box, boxOf, NM_PER_MM, type Point } from '../../../geom/point.ts';
 import type { GrowProposal } from '../../../plan/grow.ts';
-import { sizeText, type Units } from '../length-text.ts';
 
 /** How a keyway and its blank lie in a picture: pixels a millimetre, and SVG transforms in millimetres. */
 export interface GrowFrame {

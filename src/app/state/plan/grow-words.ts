@@ -1,7 +1,7 @@
 import type { Family } from '../../../family/family.ts';
+import { readingText, type Units, wearLengthText } from '../../../family/length-text.ts';
 import { NM_PER_INCH, NM_PER_MM } from '../../../geom/point.ts';
 import type { GrowCount, GrowPair, GrowPlace, GrowProposal, GrowReport, NoRoom } from '../../../plan/grow.ts';
-import { readingText, type Units, wearLengthText } from '../length-text.ts';
 
 const ELSEWHERE = 'Wards of other shapes or at other places are not looked at.';
 

@@ -1,4 +1,5 @@
 import type { Family } from '../../../family/family.ts';
+import { readingText, type Units } from '../../../family/length-text.ts';
 import type { Verdict } from '../../../fit/fit.ts';
 import { boxOf, NM_PER_MM } from '../../../geom/point.ts';
 import type { FamilyDocument } from '../../../interchange/json/read.ts';
@@ -7,7 +8,6 @@ import { areaTree, FREE, leafTicks, MUST } from '../../../plan/area-tree.ts';
 import { leastWebOf } from '../../../plan/plan-gap.ts';
 import type { SiteLayout, WardSite } from '../../../plan/ward-sites.ts';
 import type { GrooveSide, Milled, Profile } from '../../../profile/profile.ts';
-import { readingText, type Units } from '../length-text.ts';
 import type { Fact } from '../profile-facts.ts';
 import { drawnSections } from './drawn-sections.ts';
 import type { PrintSource } from './print-source.ts';

@@ -1,11 +1,11 @@
 import type { Family } from '../../../family/family.ts';
+import { readingText, type Units, wearLengthText } from '../../../family/length-text.ts';
 import type { Access } from '../../../plan/access.ts';
 import { sayConfirmed } from '../../../plan/say-confirmed.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { thinnestWeb } from '../../../profile/thinnest-web.ts';
 import type { Material } from '../../../strength/materials.ts';
 import type { GuardState } from '../guarding.ts';
-import { readingText, type Units, wearLengthText } from '../length-text.ts';
 import type { Fact } from '../profile-facts.ts';
 import type { ConfirmedPlan } from './drawn-sections.ts';
 import type { PlanStrength } from './plan-strength.ts';

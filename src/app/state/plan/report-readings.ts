@@ -1,6 +1,6 @@
+import { readingText, type Units } from '../../../family/length-text.ts';
 import type { Access } from '../../../plan/access.ts';
 import type { PlanReport } from '../../../plan/drawn-plan.ts';
-import { readingText, type Units } from '../length-text.ts';
 
 /** What a plan without a tolerance leaves out. */
 export const NO_TOLERANCE =

@@ -1,6 +1,6 @@
+import type { Units } from '../../../family/length-text.ts';
 import type { Material } from '../../../strength/materials.ts';
 import type { SectionStrength } from '../../../strength/strength.ts';
-import type { Units } from '../length-text.ts';
 import { roundLevels } from './shear-bands.ts';
 import { stressText } from './strength-words.ts';
 

@@ -1,8 +1,8 @@
+import type { Units } from '../../../family/length-text.ts';
 import { NM_PER_INCH, NM_PER_MM } from '../../../geom/point.ts';
 import type { Material, Range } from '../../../strength/materials.ts';
 import type { Bounds, SectionStrength } from '../../../strength/strength.ts';
 import type { LimitRange, TorqueVerdict } from '../../../strength/torque-limits.ts';
-import type { Units } from '../length-text.ts';
 
 /** Inch pounds in a newton metre. */
 export const IN_LB_PER_NM = 8.850_745_8;

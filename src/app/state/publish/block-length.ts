@@ -1,5 +1,5 @@
+import type { Units } from '../../../family/length-text.ts';
 import type { SettingRange } from '../../../print3d/display-setup.ts';
-import type { Units } from '../length-text.ts';
 
 const MM_PER_INCH = 25.4;
 const MM_OF_UNIT: Readonly<Record<string, number>> = {

@@ -1,9 +1,9 @@
 import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
+import type { Units } from '../../../family/length-text.ts';
 import type { Palette } from '../../../publish/inks.ts';
 import { PAPER_NAMES, type PaperName, type PaperTurn } from '../../../publish/paper.ts';
 import { SHEET_NAMES, type SheetName, type SheetOrder } from '../../../publish/sheet-order.ts';
 import { makeKeptStore, type Shelf } from '../kept-store.ts';
-import type { Units } from '../length-text.ts';
 import type { Store } from '../store.ts';
 import type { EveryCard } from './sheets-look.ts';
 

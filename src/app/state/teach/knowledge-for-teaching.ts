@@ -1,9 +1,9 @@
 import type { Family } from '../../../family/family.ts';
 import type { KnownFits } from '../../../family/known-fits.ts';
+import type { Units } from '../../../family/length-text.ts';
 import type { TeachingKnowledge } from '../../../teach/teaching-knowledge.ts';
 import { type ConditionsState, conditionsFor } from '../conditions-state.ts';
 import type { Doors } from '../doors.ts';
-import type { Units } from '../length-text.ts';
 import { pairSentence } from '../pair-sentence.ts';
 
 /** What the knowledge is made of: all that may change while a lesson is shown. */

@@ -1,6 +1,6 @@
+import { bandText, readingText, sizeText, type Units } from '../../../family/length-text.ts';
 import { boxOf } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { bandText, readingText, sizeText, type Units } from '../length-text.ts';
 
 /**
  * The shape of a section in words, without its name: its size and its grooves or wards from the back up. What a picture

@@ -3,9 +3,9 @@ import { type ClaimWords, claimMargin, claimSentence, oppositeSentence } from '.
 import type { Claim } from '../../../family/claim.ts';
 import type { Family } from '../../../family/family.ts';
 import { isMeasured } from '../../../family/fit-cache.ts';
+import { readingText, type Units } from '../../../family/length-text.ts';
 import { bandsFor, type ConditionsState, conditionsFor } from '../conditions-state.ts';
 import type { Doors } from '../doors.ts';
-import { readingText, type Units } from '../length-text.ts';
 import { bandWriter, lengthWriter } from '../pair-sentence.ts';
 
 type WordDoors = Pick<Doors, 'explainPlacement' | 'blockedWords' | 'shapesUnder'>;

@@ -1,6 +1,6 @@
 import { isMeasured } from '../../../family/fit-cache.ts';
+import { shiftText, type Units } from '../../../family/length-text.ts';
 import type { Fit } from '../../../fit/fit.ts';
-import { shiftText, type Units } from '../length-text.ts';
 import { textWidth, wrapWords } from './text-width.ts';
 import type { CellSize } from './tiers-state.ts';
 

@@ -1,4 +1,5 @@
 import { type Family, openingsOf } from '../../../family/family.ts';
+import { readingText, type Units } from '../../../family/length-text.ts';
 import type { Ring } from '../../../geom/ring.ts';
 import { makeDrawn, type Vertex } from '../../../geom/vertex.ts';
 import type { Passage, PassageBlank } from '../../../passage/passage.ts';
@@ -7,7 +8,6 @@ import type { Doors } from '../doors.ts';
 import { withProfile } from '../draw/change-profile.ts';
 import { freshName } from '../draw/made-section.ts';
 import { commitFamily } from '../edit-document.ts';
-import { readingText, type Units } from '../length-text.ts';
 import type { Session } from '../session.ts';
 import { showAdded } from '../show-added.ts';
 import { namesText } from './passage-words.ts';

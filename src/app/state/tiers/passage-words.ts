@@ -1,8 +1,8 @@
 import type { Family } from '../../../family/family.ts';
+import { bandText, heightText, readingText, sizeText, type Units } from '../../../family/length-text.ts';
 import { NM_PER_INCH, NM_PER_MM } from '../../../geom/point.ts';
 import type { Sureness } from '../../../passage/align-regions.ts';
 import type { Loss, LossSide, NoBlank, Passage, PassageBlank } from '../../../passage/passage.ts';
-import { bandText, heightText, readingText, sizeText, type Units } from '../length-text.ts';
 
 /** An area: "13.51 mm²" or "0.0209 in²". */
 export function areaText(area: number, units: Units): string {

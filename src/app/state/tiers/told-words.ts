@@ -1,12 +1,12 @@
 import { type EntryTable, entryTable } from '../../../family/entry-table.ts';
 import { entrantsOf, type Family } from '../../../family/family.ts';
 import type { KnownFits } from '../../../family/known-fits.ts';
+import type { Units } from '../../../family/length-text.ts';
 import { nameList } from '../../../family/name-list.ts';
 import { tierNames, tierSentence } from '../../../family/tier-sentence.ts';
 import type { Conditions } from '../../../fit/conditions.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { Doors } from '../doors.ts';
-import type { Units } from '../length-text.ts';
 import { pairSentence } from '../pair-sentence.ts';
 import type { Pointed } from './tiers-state.ts';
 import { blockingPart, fitOf } from './told-blocks.ts';

@@ -1,7 +1,7 @@
+import type { Units } from '../../../family/length-text.ts';
 import { NM_PER_INCH, NM_PER_MM, type Point } from '../../../geom/point.ts';
 import { setBladeSize, setGroove, withGroove } from '../../../profile/edit-milled.ts';
 import type { Milled } from '../../../profile/profile.ts';
-import type { Units } from '../../state/length-text.ts';
 import { type DrawingView, type PixelPoint, toDrawing, toPixels } from '../drawing-view.ts';
 import type { MillHandle, MillPart } from './groove-under-pointer.ts';
 

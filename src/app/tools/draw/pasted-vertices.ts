@@ -1,6 +1,6 @@
+import type { Units } from '../../../family/length-text.ts';
 import { MAX_COORDINATE } from '../../../geom/point.ts';
 import { MAX_BULGE, type Vertex, vertexAt } from '../../../geom/vertex.ts';
-import type { Units } from '../../state/length-text.ts';
 import { NM_OF_UNIT } from '../ruler-steps.ts';
 
 /** Vertices that were pasted as text, or what is wrong with them. */

@@ -1,6 +1,6 @@
+import type { Units } from '../../../family/length-text.ts';
 import type { Point } from '../../../geom/point.ts';
 import { arcOf, type Vertex } from '../../../geom/vertex.ts';
-import type { Units } from '../../state/length-text.ts';
 import { NM_OF_UNIT } from '../ruler-steps.ts';
 
 /** Digits after the point of what is read while drawing. */

@@ -1,7 +1,7 @@
+import type { Units } from '../../../family/length-text.ts';
 import { NM_PER_INCH, NM_PER_MM, type Point } from '../../../geom/point.ts';
 import type { Vertex } from '../../../geom/vertex.ts';
 import type { SnapSettings } from '../../state/draw/draw-state.ts';
-import type { Units } from '../../state/length-text.ts';
 import type { Ghost } from './ghosts.ts';
 import type { NamedEdge, NamedPoint, SnapTargets } from './snap-point.ts';
 

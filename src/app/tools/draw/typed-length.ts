@@ -1,5 +1,5 @@
+import type { Units } from '../../../family/length-text.ts';
 import { MAX_COORDINATE } from '../../../geom/point.ts';
-import type { Units } from '../../state/length-text.ts';
 import { NM_OF_UNIT } from '../ruler-steps.ts';
 
 /** A typed length in nanometres, or what is wrong with it. */

@@ -1,5 +1,6 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { type Family, openingsOf } from '../../../family/family.ts';
+import { plugBox, plugFace } from '../../../family/plug-face.ts';
 import { CompareStage } from '../../canvas/compare/compare-stage.tsx';
 import { chooseCorner } from '../../panels/compare/corner-editing.ts';
 import { shownCorners } from '../../panels/compare/corner-places.ts';
@@ -9,7 +10,6 @@ import type { ShownPair } from '../../panels/use-pair.ts';
 import { useSize } from '../../panels/use-size.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import type { Doors } from '../../state/doors.ts';
-import { plugBox, plugFace } from '../../state/plug-face.ts';
 import { type CanvasSize, type DrawingView, fitBox, zoomAbout } from '../../tools/drawing-view.ts';
 import { usePalette } from '../use-palette.ts';
 import styles from './compare.module.css';

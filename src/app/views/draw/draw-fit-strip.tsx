@@ -1,11 +1,12 @@
 import { type RefObject, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'react';
 import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
 import type { KnownFits } from '../../../family/known-fits.ts';
+import { marginText } from '../../../family/margin-text.ts';
 import type { Fit } from '../../../fit/fit.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { AnswerMark } from '../../panels/answer-mark.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
-import { marginText, pairLine } from '../../state/pair-words.ts';
+import { pairLine } from '../../state/pair-words.ts';
 import { goingFirst, type PairNow } from '../../state/pairs-in-order.ts';
 import type { Session } from '../../state/session.ts';
 import styles from './draw.module.css';

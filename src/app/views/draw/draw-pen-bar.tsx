@@ -1,9 +1,9 @@
 import { type FormEvent, type RefObject, useEffect, useId, useLayoutEffect, useRef, useState } from 'react';
+import { marginText } from '../../../family/margin-text.ts';
 import { AnswerMark } from '../../panels/answer-mark.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { newHeadOf, type PenTarget } from '../../state/draw/draw-state.ts';
 import { closePen, discardPen, putPenAway, setPenVertex, takeBackPenVertex } from '../../state/draw/pen-editing.ts';
-import { marginText } from '../../state/pair-words.ts';
 import { judgePen, type PenFits } from '../../state/pen-fits.ts';
 import type { Session } from '../../state/session.ts';
 import { readPlace } from '../../tools/draw/typed-place.ts';

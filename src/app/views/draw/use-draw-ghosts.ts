@@ -1,12 +1,12 @@
 import { useEffect, useMemo, useRef } from 'react';
 import { type Family, openingsOf } from '../../../family/family.ts';
 import type { KnownFits } from '../../../family/known-fits.ts';
+import { type PlugFace, plugFace } from '../../../family/plug-face.ts';
 import type { Fit } from '../../../fit/fit.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { usePickedPair } from '../../panels/use-family.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { rowOf } from '../../state/fits-lookup.ts';
-import { type PlugFace, plugFace } from '../../state/plug-face.ts';
 import { type Ghost, ghostOf } from '../../tools/draw/ghosts.ts';
 
 /** What lies under the edited outline. */

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
+import { type PlugFace, plugBox } from '../../../family/plug-face.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { RULER } from '../../canvas/draw/draw-grid.tsx';
-import { type PlugFace, plugBox } from '../../state/plug-face.ts';
 import type { Ghost } from '../../tools/draw/ghosts.ts';
 import { boxRound, type SheetBox } from '../../tools/draw/sheet-box.ts';
 import { type CanvasSize, type DrawingView, fitBox, panBy, zoomAbout } from '../../tools/drawing-view.ts';

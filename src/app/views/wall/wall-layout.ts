@@ -1,5 +1,5 @@
+import type { PlugFace } from '../../../family/plug-face.ts';
 import type { CellMeasures } from '../../panels/wall/wall-cell.tsx';
-import type { PlugFace } from '../../state/plug-face.ts';
 
 /** How the cells of a wall stand. */
 export interface WallLayout extends CellMeasures {

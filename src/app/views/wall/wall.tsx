@@ -1,5 +1,6 @@
 import { useCallback, useMemo } from 'react';
 import { type Family, openingsOf } from '../../../family/family.ts';
+import { type PlugFace, plugFace } from '../../../family/plug-face.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { EmptyNotice } from '../../panels/empty-notice.tsx';
 import { useHalted, usePickedPair, usePickedRow, useWornAway } from '../../panels/use-family.ts';
@@ -8,7 +9,6 @@ import { useSession, useStore } from '../../panels/use-store.ts';
 import { ClashHatch } from '../../panels/wall/plug-picture.tsx';
 import { WallCell } from '../../panels/wall/wall-cell.tsx';
 import { WallHead } from '../../panels/wall/wall-head.tsx';
-import { type PlugFace, plugFace } from '../../state/plug-face.ts';
 import { useWallKeys } from './use-wall-keys.ts';
 import styles from './wall.module.css';
 import { type WallLayout, wallLayout } from './wall-layout.ts';

@@ -1,6 +1,6 @@
 import { useId } from 'react';
+import type { PlugFace } from '../../../../family/plug-face.ts';
 import type { Profile } from '../../../../profile/profile.ts';
-import type { PlugFace } from '../../../state/plug-face.ts';
 import { halfSizeOf } from '../../../state/teach/half-size.ts';
 import { SectionThumb } from '../../section-thumb.tsx';
 import { ClashHatch, PlugPicture } from '../../wall/plug-picture.tsx';

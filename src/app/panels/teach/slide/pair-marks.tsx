@@ -1,9 +1,9 @@
+import { gapText, type Units } from '../../../../family/length-text.ts';
+import { middleOf } from '../../../../family/plug-face.ts';
 import type { Collision } from '../../../../fit/fit.ts';
 import type { Point } from '../../../../geom/point.ts';
 import { pointInside } from '../../../../profile/point-inside.ts';
 import type { Doors } from '../../../state/doors.ts';
-import { gapText, type Units } from '../../../state/length-text.ts';
-import { middleOf } from '../../../state/plug-face.ts';
 import { halfSizeOf } from '../../../state/teach/half-size.ts';
 import type { TaughtPair } from '../use-teaching.ts';
 import styles from './slide.module.css';

@@ -1,5 +1,5 @@
 import { useId } from 'react';
-import type { PlugFace } from '../../../state/plug-face.ts';
+import type { PlugFace } from '../../../../family/plug-face.ts';
 import type { Pushed } from '../../../tools/compare/pushing.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import { ClashHatch, PlugPicture } from '../../wall/plug-picture.tsx';

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import { openingsOf } from '../../../../family/family.ts';
-import { plugFace } from '../../../state/plug-face.ts';
+import { plugFace } from '../../../../family/plug-face.ts';
 import { useTaughtPair } from '../use-teaching.ts';
 import { FittedText } from './fitted-text.tsx';
 import { PairScene } from './pair-scene.tsx';

@@ -1,5 +1,5 @@
+import { marginText, VERDICT_WORDS } from '../../../../family/margin-text.ts';
 import type { Fit } from '../../../../fit/fit.ts';
-import { marginText, VERDICT_WORDS } from '../../../state/pair-words.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import { VerdictMark } from '../../verdict-mark.tsx';
 import styles from './slide.module.css';

@@ -1,4 +1,4 @@
-import type { PlugFace } from '../../../state/plug-face.ts';
+import type { PlugFace } from '../../../../family/plug-face.ts';
 
 /** The space that a picture has, in pixels. */
 export interface Room {

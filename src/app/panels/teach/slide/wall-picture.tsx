@@ -1,9 +1,9 @@
 import { useId, useMemo } from 'react';
+import { VERDICT_WORDS } from '../../../../family/margin-text.ts';
+import { type PlugFace, plugFace } from '../../../../family/plug-face.ts';
 import type { Verdict } from '../../../../fit/fit.ts';
 import type { Profile } from '../../../../profile/profile.ts';
 import { shortNameOf, type TeachingKnowledge, tryIn } from '../../../../teach/teaching-knowledge.ts';
-import { VERDICT_WORDS } from '../../../state/pair-words.ts';
-import { type PlugFace, plugFace } from '../../../state/plug-face.ts';
 import { VerdictMark } from '../../verdict-mark.tsx';
 import { ClashHatch, PlugPicture } from '../../wall/plug-picture.tsx';
 import { useTeaching } from '../use-teaching.ts';

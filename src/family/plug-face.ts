@@ -1,8 +1,8 @@
-import { type Box, boxOf, NM_PER_MM } from '../../geom/point.ts';
-import type { Profile } from '../../profile/profile.ts';
+import { type Box, boxOf, NM_PER_MM } from '../geom/point.ts';
+import type { Profile } from '../profile/profile.ts';
 
 /**
- * The end of a plug as the wall and Compare draw it: a disk with a flat at either side, so that plugs
+ * The end of a plug as it is drawn in pictures and on pages: a disk with a flat at either side, so that plugs
  * stand closely in the block, in millimetres. One size serves the whole family, so that sizes compare.
  */
 export interface PlugFace {
