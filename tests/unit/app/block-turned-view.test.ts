@@ -52,6 +52,20 @@ describe('the eye', () => {
           }
   });
 
+  test('has what it sees in the middle of the picture, and fills it one way nearly to the edge', () => {
+    const [points] = SCENES;
+    for (const aspect of [0.7, 1.6, 2.4])
+      for (const view of [NAMED_VIEWS.corner, NAMED_VIEWS.front, NAMED_VIEWS.top]) {
+        const corners = seen(points, view, aspect);
+        const ends = (values: number[]) => [Math.min(...values), Math.max(...values)];
+        const [left, right] = ends(corners.map(({ x }) => x));
+        const [low, high] = ends(corners.map(({ y }) => y));
+        expect(left + right).toBeCloseTo(0, 2);
+        expect(low + high).toBeCloseTo(0, 2);
+        expect(Math.max(right, high)).toBeGreaterThan(0.93);
+      }
+  });
+
   test('enlarges about the middle, and moves what is seen with the hand', () => {
     const [points] = SCENES;
     const [before] = seen(points, NAMED_VIEWS.corner, 1.5);

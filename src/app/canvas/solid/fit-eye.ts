@@ -35,15 +35,11 @@ export function fitEye(points: readonly SolidPoint[], view: TurnedView, aspect: 
   const radius = Math.max(1e-3, Math.hypot(...spans.map(({ half }) => half)));
   const tanUp = Math.tan((LENS_DEGREES * Math.PI) / 360);
   const tanRight = tanUp * aspect;
-  let distance = radius;
-  for (const point of points) {
-    const beside = Math.max(
-      Math.abs(along(point, axes[0]) - right.middle) / tanRight,
-      Math.abs(along(point, axes[1]) - up.middle) / tanUp,
-    );
-    distance = Math.max(distance, beside * MARGIN + along(point, axes[2]) - out.middle);
-  }
-  const towards = placeAt(axes, [right.middle - view.right * radius, up.middle - view.up * radius, out.middle]);
+  const placed = points.map(
+    (point): SolidPoint => [along(point, axes[0]), along(point, axes[1]), along(point, axes[2]) - out.middle],
+  );
+  const { across, above, distance } = aimAt(placed, [right.middle, up.middle], [tanRight, tanUp], radius);
+  const towards = placeAt(axes, [across - view.right * radius, above - view.up * radius, out.middle]);
   return {
     at: [0, 1, 2].map((i) => towards[i] + axes[2][i] * distance) as unknown as SolidPoint,
     towards,
@@ -53,6 +49,33 @@ export function fitEye(points: readonly SolidPoint[], view: TurnedView, aspect: 
     // The picture is enlarged and the eye stays where it is, so it is never inside of anything.
     zoom: view.near,
   };
+}
+
+/** So often the aim is brought nearer to the middle: what is near looks larger, so that it is not the middle of the spans. */
+const AIMS = 8;
+
+/** Where the eye aims, and from how far, so that all points are within the picture and their picture is in its middle. */
+function aimAt(
+  points: readonly SolidPoint[],
+  [right, up]: readonly [number, number],
+  [tanRight, tanUp]: readonly [number, number],
+  least: number,
+): { readonly across: number; readonly above: number; readonly distance: number } {
+  const farEnough = (across: number, above: number) =>
+    points.reduce((far, [x, y, z]) => {
+      const beside = Math.max(Math.abs(x - across) / tanRight, Math.abs(y - above) / tanUp);
+      return Math.max(far, beside * MARGIN + z);
+    }, least);
+  let [across, above, distance] = [right, up, farEnough(right, up)];
+  for (let i = 0; i < AIMS; i++) {
+    const middle = (k: 0 | 1, aim: number) => {
+      const seen = points.map((point) => (point[k] - aim) / (distance - point[2]));
+      return aim + ((Math.min(...seen) + Math.max(...seen)) / 2) * distance;
+    };
+    [across, above] = [middle(0, across), middle(1, above)];
+    distance = farEnough(across, above);
+  }
+  return { across, above, distance };
 }
 
 /** Right and up on the screen, and towards the eye; from straight above, up is away from the front. */

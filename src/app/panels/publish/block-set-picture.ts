@@ -22,10 +22,8 @@ export function setPicture(set: DisplaySet, picked: string | null, only: number 
     solids: parts.map((part) => solidOf(part, part.name === picked)),
     beds,
     clashes: null,
-    room: [
-      ...beds.flatMap(({ x, y, size: [wide, deep] }) => boxCorners(movedBy([x, y, 0]), [wide, deep, 0])),
-      ...parts.flatMap(({ place, size }) => boxCorners(movedBy(place), size)),
-    ],
+    // The parts fill the picture; of a bed that they leave empty, as much is seen as there is room for.
+    room: parts.flatMap(({ place, size }) => boxCorners(movedBy(place), size)),
   };
 }
 
