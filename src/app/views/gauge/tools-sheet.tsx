@@ -1,6 +1,7 @@
 import { type Family, openingsOf } from '../../../family/family.ts';
 import { EmptyNotice } from '../../panels/empty-notice.tsx';
 import { CoverLine } from '../../panels/gauge/cover-line.tsx';
+import { CoverProgress } from '../../panels/gauge/cover-progress.tsx';
 import { GaugeProgress } from '../../panels/gauge/gauge-progress.tsx';
 import { ToolsBar } from '../../panels/gauge/tools-bar.tsx';
 import { ToolsProgress } from '../../panels/gauge/tools-progress.tsx';
@@ -49,6 +50,7 @@ function Tools({ family }: { family: Family }) {
       <ToolsBar family={family} />
       <GaugeProgress family={family} />
       <ToolsProgress />
+      <CoverProgress />
       {rows.length === 0 ? (
         <EmptyNotice
           title="This family has blanks, but no tools"
