@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { pageKey } from '../../../src/app/state/publish/page-keys.ts';
-import { pageWords } from '../../../src/app/state/publish/page-words.ts';
+import { pageWords, tinyTypeWords } from '../../../src/app/state/publish/page-words.ts';
 import {
   cardSubject,
   makeSheetChoiceStore,
@@ -226,6 +226,18 @@ describe('words', () => {
     expect(missingWords([])).toBeNull();
     expect(missingWords(['鍵'])).toContain('no letter for “鍵”.');
     expect(missingWords([...'abcdefghijklmn'])).toContain('“l” and 2 others');
+  });
+
+  test('tiny type on a chart is told with what helps', () => {
+    const text = { kind: 'text' as const, spot: [0, 0] as const, text: 'Heron', size: 0.9 };
+    const page = { title: 'Page', width: 10, height: 10, marks: [{ kind: 'group' as const, marks: [text] }] };
+    const large = { ...page, marks: [{ ...text, size: 2.4 }] };
+    expect(tinyTypeWords([large, page], { sheet: 'chart', paper: 'A4' })).toBe(
+      'The smallest words on this chart are only 0.9 mm high: choose a larger paper.',
+    );
+    expect(tinyTypeWords([page], { sheet: 'chart', paper: 'A1' })).toContain('several pages');
+    expect(tinyTypeWords([large], { sheet: 'chart', paper: 'A4' })).toBeNull();
+    expect(tinyTypeWords([page], { sheet: 'matrix', paper: 'A4' })).toBeNull();
   });
 
   test('a page is read by what it tells of itself, else by its texts and the labels of its groups', () => {

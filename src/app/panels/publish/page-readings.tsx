@@ -3,7 +3,7 @@ import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
 import type { SheetOrder } from '../../../publish/sheet-order.ts';
 import { countWord } from '../../state/count-word.ts';
 import type { Fact } from '../../state/profile-facts.ts';
-import { pageWords } from '../../state/publish/page-words.ts';
+import { pageWords, tinyTypeWords } from '../../state/publish/page-words.ts';
 import { missingWords, PAPER_LABELS, pageSizeText } from '../../state/publish/sheet-words.ts';
 import { sheetsLookOf, slidesLookOf } from '../../state/publish/sheets-look.ts';
 import { FactList } from '../fact-list.tsx';
@@ -27,11 +27,13 @@ export function PageFacts({ shown: { found, current } }: { shown: ShownPages }) 
     entrantsFact(family, sheet),
   ];
   const missing = missingWords(missingLetters);
+  const tiny = tinyTypeWords(pages, sheet);
   return (
     <>
       <div data-busy={!current || undefined} className={styles.facts}>
         <FactList facts={facts} />
       </div>
+      {tiny && <p className={styles.caution}>{tiny}</p>}
       {missing && (
         <p role="alert" className={styles.missing}>
           {missing}
