@@ -16,3 +16,14 @@ export function demoProfile(id: string): Profile {
   if (!found) throw new Error(`The demo family has no ${id}.`);
   return found;
 }
+
+/**
+ * The demo family's file with these profiles only, without what is told of the others: names, claims, lesson, plan. For
+ * tests that need some sections of it and not its two hundred pairs.
+ */
+export function partOfDemo(...ids: readonly string[]): object {
+  const { names, claims, lesson, plan, profiles, ...rest } = JSON.parse(
+    readFileSync('profiles-demo/polderwick.json', 'utf8'),
+  );
+  return { ...rest, profiles: ids.map((id) => profiles.find((profile: { id: string }) => profile.id === id)) };
+}
