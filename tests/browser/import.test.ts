@@ -1,6 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
+import { partOfDemo } from '../kit/demo-family.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import {
   add,
@@ -36,7 +37,7 @@ vi.setConfig({ testTimeout: 180_000 });
 let app: OpenedApp;
 
 beforeEach(async () => {
-  app = await openApp({ context: CLIPBOARD });
+  app = await openApp({ sameWindow: true, context: CLIPBOARD, family: partOfDemo('heron-keyway', 'heron-blank-5') });
   await app.page.locator('button[data-opening]').first().waitFor();
 });
 
