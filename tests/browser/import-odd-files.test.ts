@@ -1,13 +1,14 @@
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { SVG_CASES, svgText } from '../cases/drawings/svg-cases.ts';
 import { DXF_DRAWINGS, dxfDrawing } from '../cases/dxf-drawings.ts';
+import { partOfDemo } from '../kit/demo-family.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { askedAbout, dropFiles, fileAt, type Incoming, listedSizes, refused, watchPace } from './import-page.ts';
 
 let app: OpenedApp;
 
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true, family: partOfDemo('heron-keyway', 'heron-blank-5') });
   await app.page.locator('button[data-opening]').first().waitFor();
   await app.page.evaluate(() => {
     Object.assign(window, { executed: 0, alert: () => Object.assign(window, { executed: 1 }) });
