@@ -14,6 +14,7 @@ import {
 } from '../../src/trace/picture-scale.ts';
 import type { FourPoints } from '../../src/trace/plane-map.ts';
 import { graveAxeFindings } from '../kit/axe.ts';
+import { partOfDemo } from '../kit/demo-family.ts';
 import { encodeGrey, SCAN, SHEET, scanMarks, scannedOutline } from '../kit/demo-scan.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { alignedDistance } from '../kit/outline-distance.ts';
@@ -29,7 +30,7 @@ vi.setConfig({ testTimeout: 180_000 });
 const poll = <Value>(read: () => Value) => expect.poll(read, { timeout: 60_000 });
 
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true, family: partOfDemo('knot-keyway', 'knot-blank', 'rail-blank') });
   app.page.setDefaultTimeout(60_000);
   await judged(app.page);
   await pickEntrant(app.page, 'Rail blank');
