@@ -22,8 +22,7 @@ const FAMILY = {
 };
 
 beforeEach(async () => {
-  app = await openApp({ sameWindow: true });
-  await openFamily(app.page, FAMILY);
+  app = await openApp({ sameWindow: true, family: FAMILY });
   await openPair(app.page, 'Bar blank', 'Slot keyway');
 });
 
