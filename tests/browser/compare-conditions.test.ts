@@ -2,6 +2,7 @@
 // 20 + 30 um, Heron 55 um with 20 + 20 um.
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
+import { partOfDemo } from '../kit/demo-family.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import {
   answer,
@@ -15,10 +16,13 @@ import {
   verdict,
 } from './compare-page.ts';
 
+/** What these tests look at; they all open the one window. */
+const PARTS = partOfDemo('heron-keyway', 'ruff-keyway', 'ruff-blank', 'reed-group-blank');
+
 let app: OpenedApp;
 
 beforeEach(async () => {
-  app = await openApp({ sameWindow: true });
+  app = await openApp({ sameWindow: true, family: PARTS });
 });
 
 afterEach(async () => {
