@@ -67,9 +67,17 @@ test('the first five minutes lead through the views with the first family, forth
   await expect.poll(() => view('Compare').getAttribute('aria-current')).toBe('page');
   await steps().getByRole('button', { name: 'Back' }).click();
   await expect.poll(() => view('Wall').getAttribute('aria-current')).toBe('page');
+  // The steps come back to their sheets, whichever was looked at last.
+  await view('Gauge').click();
+  await page.getByRole('button', { name: 'Tightness', exact: true }).click();
   for (const name of ['Compare', 'Tiers', 'Draw', 'Gauge', 'Names', 'Publish']) {
     await next.click();
     await expect.poll(() => view(name).getAttribute('aria-current')).toBe('page');
+    if (name === 'Gauge')
+      await page
+        .locator('[aria-current="page"]')
+        .filter({ hasText: /^Thickness$/ })
+        .waitFor();
   }
   await steps().getByRole('button', { name: 'Done' }).click();
   await steps().waitFor({ state: 'detached' });

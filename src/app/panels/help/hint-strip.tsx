@@ -78,8 +78,10 @@ function FirstStepStrip({ step }: { step: number }) {
 }
 
 /** Shows the view of a step with what it is about; an id that the open family has not is left as it is. */
-function standAt({ selection, documents }: Session, step: number): void {
-  const { view, entrantId, openingId } = FIRST_STEPS[step];
+function standAt(session: Session, step: number): void {
+  const { selection, documents } = session;
+  const { view, entrantId, openingId, sheet } = FIRST_STEPS[step];
+  sheet?.(session);
   const has = (id: string | undefined) => documents.getState().document?.family.profiles.some((p) => p.id === id);
   selection.setState({
     view,

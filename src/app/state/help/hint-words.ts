@@ -10,7 +10,7 @@ export const HINTS: Readonly<Record<ViewName, string>> = {
     'Pick a cell of the matrix or a line of the diagram: both show the same. The tabs tell what keyways share, and check what others claim.',
   plan: 'Write down areas and holders and tick who must enter what; then “Sections” finds the fewest wards that do it.',
   gauge:
-    'Type the height of a thin tool: the lowest line tells how thick it may be to enter every keyway. Drag the upright line to try other heights.',
+    'Type the height of a thin tool: the sentence tells how thick it may be to enter every keyway. “Tools” finds the fewest that do, “Tightness” ranks the keyways.',
   names:
     'Ask in plain words, such as “Does the Heron blank go into the Smew keyway?”, or look up what a name stands for.',
   teach: 'Press Present, or P, for the lesson over the whole screen. The quiz is for the class.',

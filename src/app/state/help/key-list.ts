@@ -89,6 +89,24 @@ export const KEYS: readonly KeyGroup[] = [
     ],
   },
   {
+    place: 'Gauge',
+    view: 'gauge',
+    keys: [
+      ['← →', 'thickness: another height; with Shift by 1 mm'],
+      ['↑ ↓', 'the next wider or tighter keyway'],
+      ['Home, End', 'thickness: the least and the greatest height'],
+      ['Space', 'tools: tick a keyway, in its head'],
+    ],
+  },
+  {
+    place: 'Names',
+    view: 'names',
+    keys: [
+      ['Enter', 'ask; ↑ ↓ bring back what was asked'],
+      ['F2, Delete', 'register: change a name, take it out'],
+    ],
+  },
+  {
     place: 'Publish, sheets and slides',
     view: 'publish',
     keys: [
