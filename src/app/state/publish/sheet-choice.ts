@@ -5,7 +5,6 @@ import { PAPER_NAMES, type PaperName, type PaperTurn } from '../../../publish/pa
 import { SHEET_NAMES, type SheetName, type SheetOrder } from '../../../publish/sheet-order.ts';
 import { makeKeptStore, type Shelf } from '../kept-store.ts';
 import type { Store } from '../store.ts';
-import type { EveryCard } from './sheets-look.ts';
 
 /** The sheets for paper; the lesson's pages have a sheet of the view to themselves. */
 export type PaperSheet = Exclude<SheetName, 'slides'>;
@@ -95,6 +94,9 @@ function oneOf<T>(known: readonly T[], value: unknown): T | undefined {
 function wholeWithin(least: number, most: number, value: unknown): number | undefined {
   return Number.isInteger(value) && Number(value) >= least && Number(value) <= most ? Number(value) : undefined;
 }
+
+/** Whose cards are made all at once. */
+export type EveryCard = 'holders' | 'blanks';
 
 /** What a sheet is made of besides the choice: what is picked in the window, and the day. */
 export interface SheetSubjects {

@@ -3,7 +3,7 @@ import type { Units } from '../../../family/length-text.ts';
 import { type PaperName, type PaperTurn, paperSize } from '../../../publish/paper.ts';
 import type { SheetName, SheetOrder } from '../../../publish/sheet-order.ts';
 import { countWord } from '../count-word.ts';
-import type { EveryCard } from './sheets-look.ts';
+import type { EveryCard } from './sheet-choice.ts';
 
 /** How a sheet is spoken of. */
 export interface SheetWords {

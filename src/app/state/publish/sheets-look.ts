@@ -1,10 +1,8 @@
 import { makeSheetLook } from '../sheet-look.ts';
+import type { EveryCard } from './sheet-choice.ts';
 
 /** How large a page is shown: as large as there is room, or at its true size. */
 export type PageZoom = 'fit' | 'true';
-
-/** Whose cards are made all at once. */
-export type EveryCard = 'holders' | 'blanks';
 
 /** What is looked at on the sheets for paper and on that of the slides. */
 export interface SheetsLook {
