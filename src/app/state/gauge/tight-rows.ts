@@ -64,13 +64,14 @@ function rankedBySight(rows: readonly TightRow[]): TightRow[] {
 /** What a measure means, for the reader. */
 export function tightWords(by: TightBy, heightText: string): string {
   if (by === 'sight')
-    return 'By the line of sight: how wide an upright gap one can look straight through, past the tips of all wards. Below 0 the wards of both sides pass each other by so much.';
+    return 'By the line of sight: how wide an upright gap one can look straight through, past wards, steps and leaning walls. Below 0 the wards of both sides pass each other by so much.';
   const measure = by === 'height' ? ({ by, height: 0 } as const) : ({ by: 'mean' } as const);
   return measureWords(measure, () => heightText);
 }
 
-/** The line of sight in figures: "0.550 mm wide", "none: wards overlap by 0.120 mm". */
+/** The line of sight in figures: "0.550 mm wide", "none, wards pass by 0.120 mm", "none". */
 export function sightText({ strip }: OutlineSight, units: Units): string {
+  if (strip === 0) return 'none';
   return strip > 0 ? readingText(strip, units) : `none, wards pass by ${readingText(strip, units)}`;
 }
 
@@ -84,16 +85,19 @@ export function reachText({ left, right, paracentric }: OutlineSight, units: Uni
 /** The keyway in words, for its reading. */
 export function sightWords({ name }: Profile, sight: OutlineSight, units: Units): string {
   const { left, right, strip, paracentric } = sight;
-  const see =
-    strip > 0
-      ? `One can look straight through ${name} along an upright gap ${readingText(strip, units)} wide`
-      : `One cannot look straight through ${name}: its wards pass each other by ${readingText(strip, units)}`;
+  const see = seeWords(name, strip, units);
   if (!paracentric) return `${see}. It is not paracentric: no ward reaches past the upright centre line.`;
   const sides = [
     left > 0 ? `from the left by ${readingText(left, units)}` : '',
     right > 0 ? `from the right by ${readingText(right, units)}` : '',
   ].filter(Boolean);
   return `${see}. It is paracentric: a ward reaches past the upright centre line ${sides.join(' and ')}.`;
+}
+
+function seeWords(name: string, strip: number, units: Units): string {
+  if (strip > 0) return `One can look straight through ${name} along an upright gap ${readingText(strip, units)} wide`;
+  if (strip === 0) return `One cannot look straight through ${name}: its walls leave no upright gap`;
+  return `One cannot look straight through ${name}: its wards pass each other by ${readingText(strip, units)}`;
 }
 
 /** Who is tightest and who is widest, in one line. */
