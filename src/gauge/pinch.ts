@@ -2,7 +2,7 @@ import type { Point } from '../geom/point.ts';
 import { nearestOnSegment } from '../geom/segment-distance.ts';
 import { knotFrom } from './knots.ts';
 import { type BestStance, bestOfHeight, visitStances, wallsAt } from './stances.ts';
-import type { ThicknessCurve } from './thickness-curve.ts';
+import { type ThicknessCurve, thicknessAt } from './thickness-curve.ts';
 import { trapezoidsOf } from './trapezoids.ts';
 import { turnedAbout } from './turn-points.ts';
 
@@ -55,13 +55,27 @@ export function pinchAtTilt(outline: readonly Point[], height: number, tilt: num
   return best && pinchOf(best, outline, height, tilt);
 }
 
+/** By how much less tall a strip is tried where a jump of the curve was rounded up, nanometres: one step of that rounding. */
+const ROUNDED_JUMP = 1e-3;
+
+/** A strip that is thinner than its curve by more than this stands beyond a jump, nanometres. */
+const BEYOND_JUMP = 0.1;
+
 /**
  * {@link pinchAtTilt} for the thickest strip of a height on a curve, at the tilt at which it goes in.
+ *
+ * Corners of curves are rounded to a thousandth of a nanometre. Right at a jump that was rounded up the strip is a hair
+ * too tall for where the curve has it, so one that is less tall by that hair is told.
  *
  * @param outline the opening that the curve is of.
  */
 export function pinchOnCurve(curve: ThicknessCurve, outline: readonly Point[], height: number): Pinch | null {
-  return pinchAtTilt(outline, height, tiltAt(curve, height));
+  const tilt = tiltAt(curve, height);
+  const pinch = pinchAtTilt(outline, height, tilt);
+  const missing = thicknessAt(curve, height) - (pinch?.thickness ?? 0);
+  if (missing <= BEYOND_JUMP) return pinch;
+  const lower = pinchAtTilt(outline, height - ROUNDED_JUMP, tilt);
+  return lower && lower.thickness > (pinch?.thickness ?? 0) ? { ...lower, height } : pinch;
 }
 
 /** The tilt at which the thickest strip of a height goes in, radians; 0 where the curve is of upright strips. */

@@ -73,6 +73,15 @@ test('a tilted strip of the curve stands inside, and its thickness is that of th
   for (const { from, to } of pinch?.touches ?? []) for (const p of [from, to]) expect(isNear(opening, p)).toBe(true);
 });
 
+test('right at a jump of a tilted curve the strip is as thick as the curve', () => {
+  const opening = ringOfMm([[2.3, 0], [2.3, 0.4], [2.5, 0.4], [2.5, 2], [2.4, 2.2], [2.4, 2.9], [1.7, 2.7], [1.7, 3.3], [2.5, 3.4], [2.5, 4.2], [2.3, 4.2], [2.3, 4.8], [1.3, 5.1], [1.3, 6.6], [2, 6.4], [2, 6.5], [2.5, 6.7], [2.5, 7.7], [1.4, 7.6], [1.4, 8], [0, 8], [0, 7.5], [1.1, 7.6], [1.1, 6.5], [0, 6.6], [0, 6], [0, 4.4], [0, 3.1], [0, 2], [0.2, 2.1], [0.2, 1.4], [1, 1.5], [1, 0]]); // biome-ignore format: one outline
+  const curve = tilted(opening, Math.PI / 30);
+  const jumps = curve.knots.filter(({ height }, k) => curve.knots[k + 1]?.height === height);
+  expect(jumps.length).toBeGreaterThan(2);
+  for (const { height, thickness } of jumps)
+    expect(Math.abs((pinchOnCurve(curve, opening, height)?.thickness ?? 0) - thickness)).toBeLessThan(0.1);
+});
+
 function tilted(ring: Ring, limit: number): ThicknessCurve {
   const steps = findingCurve('k', ring, limit);
   for (let step = steps.next(); ; step = steps.next()) if (step.done) return step.value;
