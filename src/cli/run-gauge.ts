@@ -39,21 +39,41 @@ function wordsOf(family: Family): GaugeWords {
   return {
     nameOf: (id) => names.get(id) ?? id,
     thickness: (nm) => thicknessText(nm, units),
-    asked: (nm) => (units === 'in' ? `${Number((nm / 25_400).toFixed(2))} thou` : `${nm / 1e6} mm`),
-    height: (nm) => stripHeight(nm, units),
+    asked: (nm) => (units === 'in' ? `${digits(nm / 25_400)} thou` : `${digits(nm / 1e6)} mm`),
+    height: (nm) => heightDigits(nm, units),
+    tooTall: (nm) => heightDigits(nm, units),
+    tallest: (nm) => tallestText(nm, units),
     at: (nm) => heightText(nm, units),
     band: (from, to) => bandText(from, to, units),
   };
 }
 
-/** A thickness with its unit, never rounded up: a strip of what is said goes in. */
-function thicknessText(nm: number, units: Units): string {
-  if (units === 'in') return `${(Math.floor(nm / 2_540 + 1e-3) / 10).toFixed(1)} thou`;
-  return `${Math.floor(nm / 1e3 + 1e-3) / 1e3} mm`;
+/** A length that was asked for: all its digits, to less than a nanometre. */
+function digits(value: number): number {
+  return Number(value.toFixed(6));
 }
 
-function stripHeight(nm: number, units: Units): string {
-  return units === 'in' ? `${Number((nm / 25.4e6).toFixed(4))} in` : `${Number((nm / 1e6).toFixed(3))} mm`;
+/** The height of a strip with all its digits. */
+function heightDigits(nm: number, units: Units): string {
+  return units === 'in' ? `${digits(nm / 25.4e6)} in` : `${digits(nm / 1e6)} mm`;
+}
+
+/** A thickness with its unit, never rounded up: a strip of what is said goes in. */
+function thicknessText(nm: number, units: Units): string {
+  return units === 'in' ? flooredText(nm / 25_400, 1, 'thou', 1) : flooredText(nm / 1e6, 3, 'mm');
+}
+
+/** The height of the tallest strip, never rounded up. */
+function tallestText(nm: number, units: Units): string {
+  return units === 'in' ? flooredText(nm / 25.4e6, 4, 'in') : flooredText(nm / 1e6, 3, 'mm');
+}
+
+/** Cut off after some decimals, of which at least `kept` are told; what is above 0 is not told as 0. */
+function flooredText(value: number, decimals: number, unit: string, kept = 0): string {
+  const tens = 10 ** decimals;
+  const steps = Math.floor(value * tens + 1e-6);
+  if (steps === 0 && value > 0) return `less than ${1 / tens} ${unit}`;
+  return `${kept > 0 ? (steps / tens).toFixed(kept) : steps / tens} ${unit}`;
 }
 
 function toText(
@@ -73,7 +93,7 @@ function toText(
     const cells = [thickest > 0 ? thicknessText(thickest, units) : 'none', ...spare, ...tilt, held];
     return {
       name: shown(opening.name),
-      cells: [...cells, stripHeight(tallest, units), sightText(report, units)],
+      cells: [...cells, tallestText(tallest, units), sightText(report, units)],
     };
   });
   const table = [{ name: 'tightest first', cells: [...head, 'tallest', 'line of sight'] }, ...lines];
@@ -85,12 +105,13 @@ function toText(
   return `${sentence}\n\n${body.join('\n')}\n\nStraight strips ${how}; touching is allowed. Held at: heights above the lowest point of the keyway, left and right.\n`;
 }
 
-/** "+ 0.05 mm", "x 0.02 mm too thick". */
+/** "+ 0.05 mm", "x 0.020 mm too thick": what is spare is rounded down, what is too much up. */
 function goesWord(spare: number, units: Units): string {
   if (spare >= 0) return `+ ${thicknessText(spare, units)}`;
-  const nm = -spare;
-  const text = units === 'in' ? `${(nm / 25_400).toFixed(1)} thou` : `${(nm / 1e6).toFixed(3)} mm`;
-  return `x ${text} too thick`;
+  const [decimals, per, unit] = units === 'in' ? [1, 25_400, 'thou'] : [3, 1e6, 'mm'];
+  const tens = 10 ** decimals;
+  const steps = Math.max(1, Math.ceil((-spare / per) * tens - 1e-6));
+  return `x ${(steps / tens).toFixed(decimals)} ${unit} too thick`;
 }
 
 function sightText({ sight }: OpeningReport, units: Units): string {

@@ -10,8 +10,12 @@ export interface GaugeWords {
   readonly thickness: FormatLength;
   /** A thickness as it was asked for; as any other where not given. */
   readonly asked?: FormatLength;
-  /** The height of a strip, unit included. */
+  /** The height that was asked for, unit included. */
   readonly height: FormatLength;
+  /** The same where nothing so tall goes in: with all its digits, as it stands beside the tallest. */
+  readonly tooTall: FormatLength;
+  /** The height of the tallest strip, unit included; never to be rounded up. */
+  readonly tallest: FormatLength;
   /** A height in the keyway above its lowest point, unit included. */
   readonly at: FormatLength;
   /** A stretch of such heights. */
@@ -34,13 +38,23 @@ export function gaugeSentence(answer: GaugeAnswer, words: GaugeWords): string {
   const { openings, height, thickest } = answer;
   if (openings.length === 0) return 'There is no keyway to gauge.';
   const all = openings.length === 1 ? `the ${words.nameOf(openings[0])}` : `all ${openings.length}`;
-  const tall = `${words.height(height)} tall`;
   const head =
     thickest > 0
-      ? `${words.thickness(thickest)} is the thickest strip ${tall} that enters ${all}`
-      : `No strip ${tall} enters ${all}, however thin; the tallest that does is ${words.height(answer.tallest)}`;
+      ? `${capital(words.thickness(thickest))} is the thickest strip ${words.height(height)} tall that enters ${all}`
+      : `No strip ${words.tooTall(height)} tall enters ${all}, however thin; the tallest that does is ${tallestWords(answer, words)}`;
   const parts = [head, settersWords(answer, words), askedWords(answer, words)];
   return `${parts.filter((part) => part !== '').join('; ')}.`;
+}
+
+/** A length as it begins a sentence: "Less than 0.001 mm". */
+export function capital(text: string): string {
+  return text.charAt(0).toUpperCase() + text.slice(1);
+}
+
+/** The tallest strip where the height asked for is too tall: never told as just that height. */
+function tallestWords({ height, tallest }: GaugeAnswer, words: GaugeWords): string {
+  const text = words.tallest(tallest);
+  return text === words.tooTall(height) ? `a hair less than ${text}` : text;
 }
 
 function settersWords({ openings, setters, thickest }: GaugeAnswer, words: GaugeWords): string {

@@ -1,7 +1,13 @@
 import { expect, test } from 'vitest';
 import {
+  askedHeightText,
+  askedThicknessText,
+  exactHeightText,
   HEIGHT_MEASURES,
+  spareText,
   THICKNESS_MEASURES,
+  tallestText,
+  thicknessFigure,
   thicknessText,
   typedText,
   withUnit,
@@ -87,4 +93,37 @@ test('the thickest that goes in is never told as more than it is', () => {
   // 0.75 mm is 29.5275 thousandths.
   expect(thicknessText(750_000, 'in')).toBe('29.5 thou');
   expect(typedText(558_800, THICKNESS_MEASURES.in)).toBe('22');
+});
+
+test('what was asked for is told as asked, the tallest is rounded down', () => {
+  expect(askedHeightText(8_000_400, 'mm')).toBe('8.0004 mm');
+  expect(askedHeightText(6_000_000, 'mm')).toBe('6 mm');
+  expect(askedHeightText(5_994_400, 'in')).toBe('0.236 in');
+  expect(askedHeightText(6_000_000, 'in')).toBe('0.236 in');
+  expect(askedHeightText(5_996_940, 'in')).toBe('0.2361 in');
+  expect(exactHeightText(6_000_000, 'in')).toBe('0.23622 in');
+  expect(askedThicknessText(800_000, 'mm')).toBe('0.80 mm');
+  expect(askedThicknessText(800_400, 'mm')).toBe('0.8004 mm');
+  expect(askedThicknessText(558_800, 'in')).toBe('22.0 thou');
+  expect(tallestText(8_200_600, 'mm')).toBe('8.2 mm');
+  expect(tallestText(8_000_000, 'mm')).toBe('8 mm');
+  expect(tallestText(20_000_000, 'mm')).toBe('20 mm');
+  expect(tallestText(8_000_000, 'in')).toBe('0.3149 in');
+});
+
+test('nothing is told as 0 that is not', () => {
+  expect(thicknessText(400, 'mm')).toBe('less than 0.001 mm');
+  expect(thicknessFigure(2_000, 'in')).toBe('less than 0.1 thou');
+  expect(tallestText(400, 'mm')).toBe('less than 0.001 mm');
+  expect(thicknessText(0, 'mm')).toBe('0.00 mm');
+});
+
+test('what is spare is rounded down, what is too much up', () => {
+  expect(spareText(50_900, 'mm')).toBe('+0.050 mm');
+  expect(spareText(-50_100, 'mm')).toBe('−0.051 mm');
+  expect(spareText(-50_000, 'mm')).toBe('−0.050 mm');
+  expect(spareText(-200, 'mm')).toBe('−0.001 mm');
+  expect(spareText(-200, 'in')).toBe('−0.1 thou');
+  expect(spareText(200, 'mm')).toBe('+<0.001 mm');
+  expect(spareText(0, 'mm')).toBe('0.000 mm');
 });

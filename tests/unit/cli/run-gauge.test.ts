@@ -37,6 +37,40 @@ test('the answer as a sentence, then every keyway, the tightest first', async ()
   expect(rows[0]).toMatch(/^Avocet keyway +0\.75 mm +x 0\.050 mm too thick/);
 });
 
+/** The demo with its first keyway alone, a slot of some size in millimetres. */
+function slotFamily(width: number, height: number, units = 'mm') {
+  const demo = JSON.parse(DEMO);
+  const { id } = demo.profiles.find(({ kind }: { kind: string }) => kind === 'opening');
+  const outline = [[0, 0], [width, 0], [width, height], [0, height]]; // biome-ignore format: one outline
+  const profile = { id, name: 'Slot keyway', kind: 'opening', outline };
+  return JSON.stringify({
+    ...demo,
+    units,
+    profiles: [profile],
+    names: [],
+    claims: [],
+    lesson: undefined,
+    plan: undefined,
+  });
+}
+
+test('a height is told as it was asked, and the tallest is rounded down', async () => {
+  const told = async (line: string, text: string) => (await run(`gauge f.json ${line}`, text)).out.split('\n')[0];
+  expect(await told('--height 8.0004', slotFamily(1, 8))).toMatch(/^No strip 8\.0004 mm tall .* does is 8 mm\.$/);
+  expect(await told('--height 8.201', slotFamily(1, 8.200_6))).toMatch(
+    /^No strip 8\.201 mm tall .* does is 8\.2 mm\.$/,
+  );
+  expect(await told('--height 4.0001', slotFamily(1, 8))).toMatch(/^1 mm is the thickest strip 4\.0001 mm tall/);
+});
+
+test('nothing is told as 0 that is not: a hair of a strip, a hair too thick', async () => {
+  const hair = await run('gauge f.json --height 4', slotFamily(0.0004, 8));
+  expect(hair.out).toMatch(/^Less than 0\.001 mm is the thickest strip 4 mm tall/);
+  const thick = await run('gauge f.json --height 4 --thickness 1.0002', slotFamily(1, 8));
+  expect(thick.out).toContain('; at 1.0002 mm it does not.');
+  expect(thick.out).toContain('x 0.001 mm too thick');
+});
+
 test('JSON has the same, with curves in millimetres', async () => {
   const { out } = await run('gauge f.json --height 6mm --json');
   const told = JSON.parse(out);

@@ -10,6 +10,8 @@ const words: GaugeWords = {
   nameOf: (id) => `${id} keyway`,
   thickness: (nm) => `${nm / MM} mm`,
   height: (nm) => `${nm / MM} mm`,
+  tooTall: (nm) => `${nm / MM} mm`,
+  tallest: (nm) => `${Math.floor(nm / 1e3) / 1e3} mm`,
   at: (nm) => `${(nm / MM).toFixed(1)} mm`,
   band: (from, to) => `${(from / MM).toFixed(1)}–${(to / MM).toFixed(1)} mm`,
 };
@@ -48,6 +50,17 @@ test('too tall: who stops it, and how tall it may be', () => {
   expect(gaugeSentence(answer(MARSH, 8.2), words)).toBe(
     'No strip 8.2 mm tall enters all 3, however thin; the tallest that does is 8 mm; the Teal keyway stops it.',
   );
+});
+
+test('the tallest is never told as the height that is too tall', () => {
+  expect(gaugeSentence(answer(MARSH, 8.0004), words)).toContain('No strip 8.0004 mm tall enters all 3');
+  const coarse = { ...words, tooTall: () => '8 mm' };
+  expect(gaugeSentence(answer(MARSH, 8.0004), coarse)).toContain('the tallest that does is a hair less than 8 mm;');
+});
+
+test('a hair begins the sentence with a capital letter', () => {
+  const hair = { ...words, thickness: () => 'less than 0.001 mm' };
+  expect(gaugeSentence(answer(MARSH, 6), hair)).toMatch(/^Less than 0\.001 mm is the thickest strip 6 mm tall/);
 });
 
 test('one keyway', () => {

@@ -5,7 +5,13 @@ import type { ToolCover } from '../../../gauge/cover-tools.ts';
 import { envelopeOf, settersAt } from '../../../gauge/family-limit.ts';
 import { tallestOf, thicknessAt } from '../../../gauge/thickness-curve.ts';
 import { type CoverNames, coverNote, namedOrCounted } from '../../state/gauge/cover-words.ts';
-import { HEIGHT_MEASURES, stripHeightText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
+import {
+  askedHeightText,
+  exactHeightText,
+  HEIGHT_MEASURES,
+  tallestText,
+  thicknessText,
+} from '../../state/gauge/gauge-lengths.ts';
 import { tickAll, tickOpening } from '../../state/gauge/tick-openings.ts';
 import fields from '../form-fields.module.css';
 import readings from '../readings.module.css';
@@ -94,7 +100,7 @@ function StripThatDoes({ gauge, ticked, names }: StripThatDoesProps) {
   const limit = useMemo(() => envelopeOf(chosen), [chosen]);
   if (chosen.length === 0) return null;
   const most = thicknessAt(limit, height);
-  const tall = stripHeightText(height, units);
+  const thick = thicknessText(most, units);
   const who = namedOrCounted(settersAt(chosen, height).map(names.openingName));
   const what = chosen.length === 1 ? names.openingName(chosen[0].openingId) : `all ${chosen.length} ticked keyways`;
   return (
@@ -111,8 +117,8 @@ function StripThatDoes({ gauge, ticked, names }: StripThatDoesProps) {
       />
       <p>
         {most > 0
-          ? `A strip ${tall} tall and up to ${thicknessText(most, units)} thick enters ${what}. ${who} sets that.`
-          : `No strip ${tall} tall enters ${what}: the tallest is ${stripHeightText(tallestOf(limit), units)}.`}
+          ? `A strip ${askedHeightText(height, units)} tall and ${thick.startsWith('less') ? thick : `up to ${thick}`} thick enters ${what}. ${who} sets that.`
+          : `No strip ${exactHeightText(height, units)} tall enters ${what}: the tallest is ${tallestText(tallestOf(limit), units)}.`}
       </p>
     </section>
   );

@@ -41,20 +41,33 @@ export function withUnit(text: string, { unit }: TypedMeasure): string {
 
 /** A thickness: two decimals of a millimetre, three where it has them, or thousandths of an inch; never rounded up. */
 export function thicknessText(nm: number, units: Units): string {
-  if (units === 'in') return `${floored(nm / NM_PER_THOU, 1)} thou`;
-  const text = floored(nm / NM_PER_MM, 3);
-  return `${text.endsWith('0') ? text.slice(0, -1) : text} mm`;
+  const text = thicknessFigure(nm, units);
+  return units === 'mm' && !text.startsWith('less') ? text.replace(/0 mm$/, ' mm') : text;
+}
+
+/** A thickness as it was asked for: as {@link thicknessText}, but with all its digits. */
+export function askedThicknessText(nm: number, units: Units): string {
+  const text = typedText(nm, THICKNESS_MEASURES[units]);
+  const least = units === 'in' ? 1 : 2;
+  const told = text.split('.')[1]?.length ?? 0;
+  return `${told < least ? Number(text).toFixed(least) : text} ${THICKNESS_MEASURES[units].unit}`;
 }
 
 /** The same with all its decimals, for figures that stand below each other. */
 export function thicknessFigure(nm: number, units: Units): string {
-  return units === 'in' ? `${floored(nm / NM_PER_THOU, 1)} thou` : `${floored(nm / NM_PER_MM, 3)} mm`;
+  return units === 'in' ? floored(nm / NM_PER_THOU, 1, 'thou') : floored(nm / NM_PER_MM, 3, 'mm');
 }
 
-/** Cut off after some decimals, so that the most that goes in is not told as more. */
-function floored(value: number, decimals: number): string {
-  const tens = 10 ** decimals;
-  return (Math.floor(value * tens + 1e-6) / tens).toFixed(decimals);
+/** Cut off after some decimals, so that the most that goes in is not told as more; what is above 0 is not told as 0. */
+function floored(value: number, decimals: number, unit: string): string {
+  const steps = wholeSteps(value, decimals);
+  const told = (steps / 10 ** decimals).toFixed(decimals);
+  return steps === 0 && value > 0 ? `less than ${10 ** -decimals} ${unit}` : `${told} ${unit}`;
+}
+
+/** How many steps of the last decimal there are in a value: what is a hair short of a step for the rounding of doubles counts. */
+function wholeSteps(value: number, decimals: number): number {
+  return Math.floor(value * 10 ** decimals + 1e-6);
 }
 
 /** A spare thickness with its sign: "+0.050 mm", "−1.2 thou". */
@@ -62,17 +75,34 @@ export function spareText(nm: number, units: Units): string {
   return `${spareNumber(nm, units)} ${units === 'in' ? 'thou' : 'mm'}`;
 }
 
-/** The same without its unit. */
+/** The same without its unit: what is spare is rounded down, what is too much up, neither is told as 0. */
 export function spareNumber(nm: number, units: Units): string {
   const value = units === 'in' ? nm / NM_PER_THOU : nm / NM_PER_MM;
   const decimals = units === 'in' ? 1 : 3;
-  const text = Math.abs(value).toFixed(decimals);
-  if (Number(text) === 0) return nm < 0 ? `−${text}` : text;
-  return `${value > 0 ? '+' : '−'}${text}`;
+  if (value === 0) return value.toFixed(decimals);
+  const steps = value > 0 ? wholeSteps(value, decimals) : Math.max(1, -wholeSteps(value, decimals));
+  if (steps === 0) return `+<${10 ** -decimals}`;
+  return `${value > 0 ? '+' : '−'}${(steps / 10 ** decimals).toFixed(decimals)}`;
 }
 
 /** A height of a strip: "6 mm", "6.25 mm", "0.236 in". */
 export function stripHeightText(nm: number, units: Units): string {
   if (units === 'in') return `${heightNumber(nm, units)} in`;
   return `${Number((nm / NM_PER_MM).toFixed(2))} mm`;
+}
+
+/** The height of a strip as it was asked for; in inches one that was asked in hundredths of a millimetre is told in short. */
+export function askedHeightText(nm: number, units: Units): string {
+  return units === 'in' && nm % 1e4 === 0 ? stripHeightText(nm, units) : exactHeightText(nm, units);
+}
+
+/** The height of a strip with all its digits, as its field shows it. */
+export function exactHeightText(nm: number, units: Units): string {
+  return `${typedText(nm, HEIGHT_MEASURES[units])} ${units}`;
+}
+
+/** The height of the tallest strip that goes in, never rounded up: "8.2 mm", "0.322 in". */
+export function tallestText(nm: number, units: Units): string {
+  if (units === 'in') return floored(nm / NM_PER_INCH, 4, 'in');
+  return floored(nm / NM_PER_MM, 3, 'mm').replace(/\.?0+ mm$/, ' mm');
 }

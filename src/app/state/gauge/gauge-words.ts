@@ -1,8 +1,9 @@
 import { bandText, heightText, type Units } from '../../../family/length-text.ts';
+import { capital } from '../../../gauge/gauge-sentence.ts';
 import type { Pinch } from '../../../gauge/pinch.ts';
 import { boxOf } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { stripHeightText, thicknessText } from './gauge-lengths.ts';
+import { askedHeightText, askedThicknessText, exactHeightText, tallestText, thicknessText } from './gauge-lengths.ts';
 
 /** What a keyway is called where room is short: its section, else its name without the word. */
 export function shortName({ section, name }: Pick<Profile, 'section' | 'name'>): string {
@@ -31,10 +32,9 @@ const ONE_HEIGHT = 50_000;
  * @check tests/unit/app/gauge-words.test.ts
  */
 export function pinchWords(opening: Profile, height: number, pinch: Pinch | null, units: Units): string {
-  const tall = stripHeightText(height, units);
-  if (!pinch) return `No strip ${tall} tall goes into ${opening.name}, however thin.`;
-  const thick = thicknessText(pinch.thickness, units);
-  return `${thick} is the thickest strip ${tall} tall that goes into ${opening.name}, ${tiltWords(pinch.tilt)}. ${whereHeld(opening, pinch, units)}`;
+  if (!pinch) return `No strip ${exactHeightText(height, units)} tall goes into ${opening.name}, however thin.`;
+  const thick = capital(thicknessText(pinch.thickness, units));
+  return `${thick} is the thickest strip ${askedHeightText(height, units)} tall that goes into ${opening.name}, ${tiltWords(pinch.tilt)}. ${whereHeld(opening, pinch, units)}`;
 }
 
 /** "It is held at 4.2 mm above the floor of the keyway." */
@@ -59,7 +59,10 @@ export function keywayName({ section, name }: Pick<Profile, 'section' | 'name'>)
 export function sentenceLengths(units: Units) {
   return {
     thickness: (nm: number) => thicknessText(nm, units),
-    height: (nm: number) => stripHeightText(nm, units),
+    asked: (nm: number) => askedThicknessText(nm, units),
+    height: (nm: number) => askedHeightText(nm, units),
+    tooTall: (nm: number) => exactHeightText(nm, units),
+    tallest: (nm: number) => tallestText(nm, units),
     at: (nm: number) => heightText(nm, units),
     band: (from: number, to: number) => bandText(from, to, units),
   };
