@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { coverHeadline, coverNote } from '../../../src/app/state/gauge/cover-words.ts';
+import { coverHeadline, coverNote, tryingWords } from '../../../src/app/state/gauge/cover-words.ts';
 import { keywayName, pinchWords, shortName, tiltWords } from '../../../src/app/state/gauge/gauge-words.ts';
 import type { ToolCover } from '../../../src/gauge/cover-tools.ts';
 import { pinchAtTilt } from '../../../src/gauge/pinch.ts';
@@ -70,6 +70,11 @@ test('the fewest tools are told in one line, with what nothing enters', () => {
   expect(coverHeadline(cover([], [], ['1', '2']), NAMES)).toBe('No tool enters any of the 2 ticked keyways');
   expect(coverHeadline(cover([], [], ['1']), NAMES)).toBe('No tool enters K1');
   expect(coverHeadline(cover([], []), NAMES)).toBe('Tick the keyways that are to be covered');
+});
+
+test('without tools nothing is said to be tried', () => {
+  expect(tryingWords(0)).toBe('No tools to try');
+  expect(tryingWords(3)).toBe('Trying the tools …');
 });
 
 test('how sure the set is', () => {

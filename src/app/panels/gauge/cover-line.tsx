@@ -1,10 +1,11 @@
 import { type CSSProperties, useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
-import { type CoverNames, coverHeadline } from '../../state/gauge/cover-words.ts';
+import { type CoverNames, coverHeadline, tryingWords } from '../../state/gauge/cover-words.ts';
 import { shortName, waitingWords } from '../../state/gauge/gauge-words.ts';
+import { useSession, useStore } from '../use-store.ts';
 import styles from './gauge-answer.module.css';
 import type { ShownGauge } from './use-gauge.ts';
-import { useCover } from './use-tools.ts';
+import { useCover, useTools } from './use-tools.ts';
 
 /** How the profiles of a family are called. */
 export function useCoverNames(family: Family): CoverNames {
@@ -24,7 +25,9 @@ export function useCoverNames(family: Family): CoverNames {
 export function CoverLine({ family, gauge }: { family: Family; gauge: ShownGauge }) {
   const cover = useCover();
   const names = useCoverNames(family);
-  const waiting = gauge.complete ? 'Trying the tools …' : waitingWords(gauge.curves.size, gauge.openings.length);
+  const withBlanks = useStore(useSession().gauge, (s) => s.withBlanks);
+  const tools = useTools(family, withBlanks);
+  const waiting = gauge.complete ? tryingWords(tools.length) : waitingWords(gauge.curves.size, gauge.openings.length);
   const words = cover ? coverHeadline(cover, names) : waiting;
   return (
     <header className={styles.head} data-cover={cover?.tools.join(' ')}>

@@ -31,6 +31,11 @@ export function coverHeadline(cover: ToolCover, { toolName, openingName }: Cover
   return `${alone}; nothing enters ${namedOrCounted(uncovered.map(openingName))}`;
 }
 
+/** What stands in the place of the answer until it is there: without tools none comes. */
+export function tryingWords(tools: number): string {
+  return tools === 0 ? 'No tools to try' : 'Trying the tools …';
+}
+
 function whatIsEntered({ uses, uncovered }: ToolCover, openingName: (id: string) => string): string {
   if (uncovered.length > 0) return `${uses.length} of the ${uses.length + uncovered.length} ticked keyways`;
   return uses.length === 1 ? openingName(uses[0].openingId) : `all ${uses.length} ticked keyways`;
