@@ -120,3 +120,17 @@ test('pages are laid out once for an order, and anew for another family or anoth
   ask({ ...family }, 'A3');
   expect(sheets).toHaveLength(3);
 });
+
+test('what was said of a file can be taken back, without touching one on its way', async () => {
+  const making = new MakingFile();
+  making.say('Chart.pdf is saved.');
+  making.forget();
+  expect(making.store.getState().said).toBe('');
+  const { job, resolve } = heldJob<string>();
+  const done = making.make({ what: 'PDF', start: () => job, take: async (text) => `${text} is saved.` });
+  making.forget();
+  expect(making.store.getState().phase).toBe('finding');
+  resolve('Matrix.pdf');
+  await done;
+  expect(making.store.getState().said).toBe('Matrix.pdf is saved.');
+});

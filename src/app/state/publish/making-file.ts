@@ -63,6 +63,11 @@ export class MakingFile {
     if (!this.job) this.store.setState({ ...NOTHING, said });
   }
 
+  /** Takes back what was said of the last file: it was of something else. */
+  forget(): void {
+    if (this.store.getState().said !== '') this.store.setState({ said: '' });
+  }
+
   private async run<Output>({ what, start, take }: Making<Output>): Promise<void> {
     if (this.job) giveUp(this.job);
     this.job = null;

@@ -36,7 +36,7 @@ function Sheets({ family }: { family: Family }) {
           {subject && <small>{subject}</small>}
         </h1>
         <PublishKeys family={family} order={order} look={look} pages={ready} word="page" />
-        <PublishTold />
+        <PublishTold family={family} order={order} />
       </header>
       <SheetForm family={family} />
       <div className={styles.pages}>

@@ -34,7 +34,7 @@ function Slides({ family, lesson }: { family: Family; lesson: Lesson }) {
       <header className={styles.head}>
         <h1>{lesson.title}</h1>
         <PublishKeys family={family} order={order} look={look} pages={ready} word="slide" />
-        <PublishTold />
+        <PublishTold family={family} order={order} />
       </header>
       <SlidesOptions stepNow={stepNow} />
       <PublishProgress shown={shown} word="slide" />
