@@ -8,7 +8,7 @@ import { isFreeKey } from '../is-free-key.ts';
 export function usePageKeys(look: Store<SheetsLook>, count: number): void {
   useEffect(() => {
     const onKeyDown = (event: KeyboardEvent) => {
-      if (!isFreeKey(event) || count === 0) return;
+      if (!isFreeKey(event, true) || count === 0) return;
       const change = pageKey(event.key, look.getState(), count);
       if (!change) return;
       event.preventDefault();
