@@ -109,7 +109,7 @@ function introBlock(
       ? ` There are ${replies.length} questions: ${family.name} has no more pairs that differ.`
       : '';
   const words = replies.length === 0 ? 'There is nothing to ask: the family needs a keyway and a blank.' : asked + few;
-  const round = replies.length === 0 ? '' : `Round ${seed}`;
+  const round = replies.length === 0 ? '' : `Set ${seed}`;
   return stackBlocks(
     [
       writeIn(['Name', 'Date', `Right answers, of ${replies.length}`], width, size, measure),
@@ -179,7 +179,7 @@ function answerItems(
   const face = plugFace(openingsOf(ground.family));
   const scale = Math.min((REPLY_HIGH * zoom * share) / (2 * face.radius), (width * 0.3) / (2 * face.half));
   const style: ReplyStyle = { width, size, scale, face, measure: ground.measure };
-  const note = `Round ${seed}: the same number brings the same questions, as long as the sections stay as they are. Tight goes in too.`;
+  const note = `Set ${seed}: the same number brings the same questions, as long as the sections stay as they are. Tight goes in too.`;
   const head = layOutParagraph(note, { width: room.width, size: TYPE * zoom, ink: 'soft' }, ground.measure);
   const blocks = replies.map((reply) => replyBlock(reply, style));
   return [{ block: stackBlocks([head, emptyBlock(0, size)]), keep: true }, ...rowItems(blocks, count, width, zoom)];
