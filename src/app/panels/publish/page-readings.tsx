@@ -1,9 +1,9 @@
 import { useMemo } from 'react';
-import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
 import type { SheetOrder } from '../../../publish/sheet-order.ts';
 import { countWord } from '../../state/count-word.ts';
 import type { Fact } from '../../state/profile-facts.ts';
 import { pageWords, tinyTypeWords } from '../../state/publish/page-words.ts';
+import { sheetCounts } from '../../state/publish/sheet-counts.ts';
 import { missingWords, PAPER_LABELS, pageSizeText } from '../../state/publish/sheet-words.ts';
 import { sheetsLookOf, slidesLookOf } from '../../state/publish/sheets-look.ts';
 import { FactList } from '../fact-list.tsx';
@@ -23,8 +23,7 @@ export function PageFacts({ shown: { found, current } }: { shown: ShownPages }) 
   const facts: Fact[] = [
     { term: isSlides ? 'slides' : 'pages', value: String(pages.length) },
     { term: isSlides ? '16 to 9' : PAPER_LABELS[sheet.paper], value: pageSizeText(width, height, sheet.units) },
-    { term: 'keyways', value: String(openingsOf(family).length) },
-    entrantsFact(family, sheet),
+    ...sheetCounts(family, sheet),
   ];
   const missing = missingWords(missingLetters);
   const tiny = tinyTypeWords(pages, sheet);
@@ -41,12 +40,6 @@ export function PageFacts({ shown: { found, current } }: { shown: ShownPages }) 
       )}
     </>
   );
-}
-
-function entrantsFact(family: Family, sheet: SheetOrder): Fact {
-  const entrants = entrantsOf(family);
-  if (!('blanksOnly' in sheet && sheet.blanksOnly)) return { term: 'blanks and tools', value: String(entrants.length) };
-  return { term: 'blanks', value: String(entrants.filter(({ kind }) => kind === 'blank').length) };
 }
 
 /** Sheets with a bar to check the printer by. */
