@@ -133,17 +133,38 @@ function marksHere(row: ChartRow, { from, to }: ChartPart): readonly (Verdict | 
   return row.marks.slice(from, to);
 }
 
-/** The line of a blank: thin from its name to its first mark, thick from there to its last, an arrow where it goes on. */
+/**
+ * First and last number of each run of neighbouring keyways that a line enters.
+ *
+ * @check tests/unit/publish/chart.test.ts
+ */
+export function enteredRuns(marks: readonly (Verdict | null)[]): readonly (readonly [from: number, to: number])[] {
+  const runs: [from: number, to: number][] = [];
+  for (const [i, mark] of marks.entries()) {
+    if (mark === null) continue;
+    const run = runs.at(-1);
+    if (run?.[1] === i - 1) run[1] = i;
+    else runs.push([i, i]);
+  }
+  return runs;
+}
+
+/** The line of a blank: thick between neighbouring keyways that it enters, else dotted; an arrow where it goes on. */
 function rail(placed: PlacedRow, { part, sizes, goesOn }: ChartDrawing, x: readonly number[]): Mark[] {
   const { unit, band, gutter, pitch } = sizes;
   const { row } = placed;
   const y = middle(placed);
-  const [first, last] = reach(marksHere(row, part));
+  const here = marksHere(row, part);
+  const [first, last] = reach(here);
   const start = band + gutter;
+  const runs = enteredRuns(here);
+  const between = runs.slice(1).map(([from], i) => polyline([x[runs[i][1]], y], [x[from], y]));
+  const thick = runs.filter(([from, to]) => from < to).map(([from, to]) => polyline([x[from], y], [x[to], y]));
   const marks: Mark[] = [
     drawn([polyline([start - 0.5 * unit, y], [x[first], y])], 'rule', 0.25 * unit, [0.6 * unit, 0.9 * unit]),
-    drawn([polyline([x[first], y], [x[last], y])], 'soft', 0.8 * unit),
   ];
+  if (between.length > 0) marks.push(drawn(between, 'rule', 0.25 * unit, [0.6 * unit, 0.9 * unit]));
+  if (thick.length > 0) marks.push(drawn(thick, 'soft', 0.8 * unit));
   const told = goesOn(row);
   if (told === '') return marks;
   const edge = x[x.length - 1] + pitch / 2 + 0.5 * unit;

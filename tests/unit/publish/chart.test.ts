@@ -1,6 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
 import { loadTypeface, type Typeface } from '../../../src/lettering/typeface.ts';
 import { planChart } from '../../../src/publish/chart-parts.ts';
+import { enteredRuns } from '../../../src/publish/chart-picture.ts';
 import { chartContent } from '../../../src/publish/chart-rows.ts';
 import { chartSheet } from '../../../src/publish/chart-sheet.ts';
 import type { Page } from '../../../src/publish/page.ts';
@@ -93,4 +94,13 @@ test('40 sections stand on one poster where that is ordered', () => {
   const pages = chartSheet(ground, { ...order, paper: 'A1', onePage: true });
   expect(pages).toHaveLength(1);
   expect(wordsOf(pages[0]).filter((word) => word === 'Heron')).toHaveLength(1);
+});
+
+test('only neighbouring keyways that a line enters are joined', () => {
+  expect(enteredRuns(['enters', null, 'enters', 'tight', null, null, 'enters'])).toEqual([
+    [0, 0],
+    [2, 3],
+    [6, 6],
+  ]);
+  expect(enteredRuns([null, null])).toEqual([]);
 });
