@@ -46,7 +46,7 @@ function letsIn({ id }: Profile, opening: Profile, { clearance }: Fit, { scale, 
 }
 
 function hides(
-  { id }: Profile,
+  { id, kind }: Profile,
   close: readonly { readonly opening: Profile; readonly clearance: number }[],
   { scale, gap }: DisplaySetup,
 ): PrintCheck {
@@ -59,7 +59,7 @@ function hides(
       where: null,
     },
     ...{ size: asPrinted(Math.min(...close.map(({ clearance }) => clearance)), scale), limit: gap },
-    what: `${enters} with less room than the fitting gap adds, so the printed coupon goes in more easily than the key`,
+    what: `${enters} with less room than the fitting gap adds, so the printed coupon goes in more easily than the ${kind === 'tool' ? 'tool' : 'blank'} itself`,
     cure: 'say so when it is shown, or print at a larger scale',
   };
 }

@@ -23,19 +23,22 @@ function bar(id: string, kind: ProfileKind, width: number): Profile {
 const OPENINGS = [bar('narrow', 'opening', 1.95), bar('even', 'opening', 2.02), bar('wide', 'opening', 2.5)];
 const BLANK = bar('blank', 'blank', 2);
 
-function check(changes: Partial<DisplaySetup>) {
+function checksOf(entrant: Profile, changes: Partial<DisplaySetup>) {
   const setup = { ...usualSetup(demoFamily()), scale: 4, ...changes };
-  const steps = checkGap(BLANK, OPENINGS, setup);
+  const steps = checkGap(entrant, OPENINGS, setup);
   for (;;) {
     const step = steps.next();
-    if (step.done)
-      return step.value.map(({ kind, subjects, size, limit }) => ({
-        kind,
-        subjects,
-        size: Number(size?.toFixed(3)),
-        limit,
-      }));
+    if (step.done) return step.value;
   }
+}
+
+function check(changes: Partial<DisplaySetup>) {
+  return checksOf(BLANK, changes).map(({ kind, subjects, size, limit }) => ({
+    kind,
+    subjects,
+    size: Number(size?.toFixed(3)),
+    limit,
+  }));
 }
 
 test('a blocked pair that the gap lets in, and one that it makes looser, are told as printed', () => {
@@ -51,4 +54,9 @@ test('a smaller gap, or a larger scale, keeps the verdicts', () => {
   expect(check({ gap: 0.12, scale: 8 }).map(({ kind }) => kind)).toEqual(['gap-hides']);
   expect(check({ gap: 0.03 })).toEqual([]);
   expect(check({ gap: 0 })).toEqual([]);
+});
+
+test('what goes in more easily than itself is named as what it is', () => {
+  expect(checksOf(BLANK, { gap: 0.09 })[0].what).toMatch(/more easily than the blank itself$/);
+  expect(checksOf(bar('hook', 'tool', 2), { gap: 0.09 })[0].what).toMatch(/more easily than the tool itself$/);
 });
