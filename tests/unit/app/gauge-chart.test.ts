@@ -73,3 +73,9 @@ test('labels keep clear of each other, of dots and of the edge; one without room
   const narrow = { left: 90, top: 90, right: 110, bottom: 110 };
   expect(dotLabels([{ id: 'a', x: 100, y: 100, lines: ['Strip'] }], narrow)).toEqual([]);
 });
+
+test('a dot in little room keeps the first line of its name', () => {
+  const room = { left: 0, top: 90, right: 200, bottom: 120 };
+  const [label] = dotLabels([{ id: 'a', x: 100, y: 100, lines: ['Feeler', '0.3 mm, upright'] }], room);
+  expect(label).toMatchObject({ anchor: 'start', lines: ['Feeler'] });
+});

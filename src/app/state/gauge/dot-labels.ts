@@ -31,8 +31,8 @@ const LINE = 18;
 const LETTER = 8.2;
 
 /**
- * Places labels right or left of their dots where they cover neither another label nor a dot; one that finds no room is
- * left out. Those given first choose first.
+ * Places labels right or left of their dots where they cover neither another label nor a dot; one that finds no room keeps
+ * its first line alone, and is left out where that has none either. Those given first choose first.
  *
  * @param room what labels must stay within, pixels.
  * @param before what is written already.
@@ -43,7 +43,10 @@ export function dotLabels(dots: readonly LabelledDot[], room: LabelBox, before: 
   const taken: LabelBox[] = [...before, ...round];
   const placed: DotLabel[] = [];
   for (const dot of dots) {
-    const found = tries(dot).find(({ box }) => isWithin(box, room) && !taken.some((other) => overlaps(box, other)));
+    const alone = { ...dot, lines: dot.lines.slice(0, 1) };
+    const found = [...tries(dot), ...tries(alone)].find(
+      ({ box }) => isWithin(box, room) && !taken.some((other) => overlaps(box, other)),
+    );
     if (!found) continue;
     taken.push(found.box);
     placed.push(found.label);
@@ -51,12 +54,12 @@ export function dotLabels(dots: readonly LabelledDot[], room: LabelBox, before: 
   return placed;
 }
 
-/** Right, left, then both a little above and below. */
+/** Right, left, then both a little above and below, and further. */
 function tries(dot: LabelledDot): { label: DotLabel; box: LabelBox }[] {
   const { id, x, y, lines } = dot;
   const width = LETTER * Math.max(...lines.map((line) => line.length));
   const height = LINE * lines.length;
-  const heights = [y - height / 2, y - height - 2, y + 2];
+  const heights = [y - height / 2, y - height - 2, y + 2, y - height - LINE, y + LINE];
   return heights.flatMap((top) =>
     (['start', 'end'] as const).map((anchor) => {
       const from = anchor === 'start' ? x + APART : x - APART - width;
