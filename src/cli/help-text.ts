@@ -117,7 +117,9 @@ Options of publish
   --sheet SHEET      chart, matrix, scale (an opening and a blank at true size and enlarged), card (what one blank or one
                      holder's blank enters), answers (a quiz on paper) or slides (the lesson, 16:9)
   -o, --output FILE  ends in .pdf or .svg (several pages: FILE-1.svg and on); .html also for slides, .csv for the matrix
-  --paper PAPER      A4, A3, Letter or A1; A4 where not given; --landscape turns it
+  --paper PAPER      A4, A3, Letter or A1; A4 where not given
+  --landscape, --portrait
+                     how it is held; where not given a chart and a matrix lie, the other sheets stand
   --grey             greys that stay apart on any printer, in place of colours
   --of ID            scale: an opening, a blank, or both parted by a comma; card: a blank, or a holder of the plan
   --enlarge N        scale: enlarged N times beside true size, 1 to 50; 6 where not given

@@ -1,5 +1,4 @@
-import type { PaperName } from '../publish/paper.ts';
-import { PAPER_NAMES } from '../publish/paper.ts';
+import { PAPER_NAMES, type PaperName, type PaperTurn } from '../publish/paper.ts';
 import { SHEET_NAMES, type SheetName } from '../publish/sheet-order.ts';
 import { listedIds } from './listed-ids.ts';
 
@@ -14,7 +13,8 @@ export interface PublishCommand {
   readonly format: PublishFormat;
   readonly output: string;
   readonly paper: PaperName;
-  readonly landscape: boolean;
+  /** How the paper is held; as is usual for the sheet where not given. */
+  readonly turned?: PaperTurn;
   readonly grey: boolean;
   /** Whether the chart is made smaller until it stands on one page. */
   readonly onePage: boolean;
@@ -50,7 +50,7 @@ export const PUBLISH_OPTIONS = [
 ] as const;
 
 /** The options of `publish` that are given or not. */
-export const PUBLISH_FLAGS = ['landscape', 'grey', 'one-page'] as const;
+export const PUBLISH_FLAGS = ['landscape', 'portrait', 'grey', 'one-page'] as const;
 
 /** What must follow the options that take a text. */
 export const PUBLISH_VALUES: Readonly<Record<string, string>> = {
@@ -104,7 +104,7 @@ export function toPublishCommand(file: string, values: PublishValues): ParsedPub
   if (stray) return { ok: false, fault: `--${stray[0]} goes with --sheet ${stray[1].join(' or ')}` };
   const format = formatOf(sheet.value, values.output?.[0]);
   if ('fault' in format) return { ok: false, fault: format.fault };
-  const fault = numberFault(values) ?? listFault(sheet.value, values);
+  const fault = turnFault(values) ?? numberFault(values) ?? listFault(sheet.value, values);
   if (fault) return { ok: false, fault };
   const paper = oneOf('paper', values.paper?.[0] ?? 'A4', PAPER_NAMES);
   if ('fault' in paper) return { ok: false, fault: paper.fault };
@@ -113,7 +113,7 @@ export function toPublishCommand(file: string, values: PublishValues): ParsedPub
   const number = (option: 'enlarge' | 'questions' | 'seed') => values[option] && Number(values[option][0]);
   const command: PublishCommand = {
     ...{ name: 'publish', file, sheet: sheet.value, format: format.value, output: values.output?.[0] ?? '' },
-    ...{ paper: paper.value, landscape: values.landscape ?? false, grey: values.grey ?? false },
+    ...{ paper: paper.value, turned: turnOf(values), grey: values.grey ?? false },
     ...{ onePage: values['one-page'] ?? false, blanks: values.blanks ?? false, of: listedIds(values.of ?? []) },
     inBetween: listedIds(values['in-between'] ?? []),
     ...{ enlarge: number('enlarge'), questions: number('questions'), seed: number('seed') },
@@ -139,6 +139,15 @@ function formatOf(sheet: SheetName, output: string | undefined): Taken<PublishFo
   const ending = /\.([^./\\]*)$/.exec(output)?.[1].toLowerCase();
   const value = formats.find((name) => name === ending);
   return value ? { value } : { fault: `"${output}" does not end in ${must}, which --sheet ${sheet} is written as` };
+}
+
+function turnOf({ landscape, portrait }: PublishValues): PaperTurn | undefined {
+  if (landscape) return 'landscape';
+  return portrait ? 'portrait' : undefined;
+}
+
+function turnFault({ landscape, portrait }: PublishValues): string | undefined {
+  return landscape && portrait ? 'say --landscape or --portrait, not both' : undefined;
 }
 
 function numberFault(values: PublishValues): string | undefined {

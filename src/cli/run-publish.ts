@@ -1,7 +1,7 @@
 import type { Family } from '../family/family.ts';
 import { JobRefused } from '../jobs/job.ts';
 import { type Published, publishSheets } from '../jobs/publish-sheets.ts';
-import type { OrderOfAny, SheetOrder } from '../publish/sheet-order.ts';
+import { type OrderOfAny, type SheetOrder, USUAL_TURNS } from '../publish/sheet-order.ts';
 import type { PublishCommand } from './parse-publish.ts';
 import { EXIT, type Shell } from './shell.ts';
 
@@ -49,7 +49,7 @@ export async function runPublish(family: Family, command: PublishCommand, shell:
 function orderOf(family: Family, command: PublishCommand): SheetOrder {
   const { sheet, blanks: blanksOnly, onePage, inBetween, of, enlarge, questions, seed } = command;
   const any: OrderOfAny = {
-    ...{ paper: command.paper, turned: command.landscape ? 'landscape' : 'portrait' },
+    ...{ paper: command.paper, turned: command.turned ?? USUAL_TURNS[sheet] },
     ...{ palette: command.grey ? 'grey' : 'colour', units: command.units ?? family.units },
     ...(command.date !== undefined && { date: command.date }),
   };

@@ -71,5 +71,15 @@ export type SheetOrder = ChartOrder | MatrixOrder | ScaleOrder | CardOrder | Ans
 /** Which sheet. */
 export type SheetName = SheetOrder['sheet'];
 
+/** How the paper of each sheet is held where nobody says: as its pages are best filled. Slides have a shape of their own. */
+export const USUAL_TURNS: Readonly<Record<SheetName, PaperTurn>> = {
+  chart: 'landscape',
+  matrix: 'landscape',
+  scale: 'portrait',
+  card: 'portrait',
+  answers: 'portrait',
+  slides: 'landscape',
+};
+
 /** Sheets in the order in which they are offered. */
 export const SHEET_NAMES: readonly SheetName[] = ['chart', 'matrix', 'scale', 'card', 'answers', 'slides'];

@@ -52,6 +52,16 @@ describe('publish', () => {
     expect(several.said).toMatch(/^a\.b\/out-1\.svg to a\.b\/out-\d\.svg: \d pages written\n$/);
   });
 
+  test('holds the paper as is usual for each sheet, or as it is told', async () => {
+    const sizeOf = async (sheet: string) => {
+      const { written } = await run(`publish family.json --sheet ${sheet} -o out.svg`);
+      return /width="[\d.]+mm" height="[\d.]+mm"/.exec(beginning([...written.values()][0]))?.[0];
+    };
+    const [lying, upright] = ['width="297mm" height="210mm"', 'width="210mm" height="297mm"'];
+    expect([await sizeOf('chart'), await sizeOf('scale')]).toEqual([lying, upright]);
+    expect([await sizeOf('chart --portrait'), await sizeOf('scale --landscape')]).toEqual([upright, lying]);
+  });
+
   test('writes slides as one HTML file and the matrix as a table', async () => {
     const slides = await run('publish family.json --sheet slides -o out.html');
     expect(beginning(slides.written.get('out.html'))).toMatch(/^<!doctype html>/i);
@@ -78,6 +88,7 @@ describe('publish, asked wrongly', () => {
     ['--sheet chart -o a.csv', '"a.csv" does not end in .pdf or .svg, which --sheet chart is written as'],
     ['--sheet chart -o a', '"a" does not end in .pdf or .svg'],
     ['--sheet chart --paper A5 -o a.pdf', '--paper is "A5", must be A4, A3, Letter or A1'],
+    ['--sheet chart --landscape --portrait -o a.pdf', 'say --landscape or --portrait, not both'],
     ['--sheet chart --enlarge 3 -o a.pdf', '--enlarge goes with --sheet scale'],
     ['--sheet chart --of x -o a.pdf', '--of goes with --sheet scale or card'],
     ['--sheet scale --enlarge six -o a.pdf', '--enlarge is "six", must be a number'],

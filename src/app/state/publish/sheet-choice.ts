@@ -2,7 +2,7 @@ import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
 import type { Units } from '../../../family/length-text.ts';
 import type { Palette } from '../../../publish/inks.ts';
 import { PAPER_NAMES, type PaperName, type PaperTurn } from '../../../publish/paper.ts';
-import { SHEET_NAMES, type SheetName, type SheetOrder } from '../../../publish/sheet-order.ts';
+import { SHEET_NAMES, type SheetName, type SheetOrder, USUAL_TURNS } from '../../../publish/sheet-order.ts';
 import { makeKeptStore, type Shelf } from '../kept-store.ts';
 import type { Store } from '../store.ts';
 
@@ -40,11 +40,13 @@ export const ENLARGEMENTS = [2, 4, 6, 8, 10, 15, 20] as const;
 /** Least and most questions on an answer sheet, and the highest number of a set of them. */
 export const QUESTIONS = { least: 1, most: 40, sets: 9999 } as const;
 
+const { slides: TURNED_SLIDES, ...TURNED } = USUAL_TURNS;
+
 /** Before anything is chosen. */
 export const USUAL_SHEET: SheetChoice = {
   sheet: 'chart',
   paper: 'A4',
-  turned: { chart: 'landscape', matrix: 'landscape', scale: 'portrait', card: 'portrait', answers: 'portrait' },
+  turned: TURNED,
   palette: 'colour',
   units: null,
   dated: true,
@@ -84,8 +86,6 @@ function choiceOf(fields: Readonly<Record<string, unknown>>): SheetChoice {
     seed: wholeWithin(1, QUESTIONS.sets, seed) ?? USUAL_SHEET.seed,
   };
 }
-
-const TURNED = USUAL_SHEET.turned;
 
 function oneOf<T>(known: readonly T[], value: unknown): T | undefined {
   return known.find((one) => one === value);
@@ -162,7 +162,7 @@ function knownOpenings(family: Family, ids: readonly string[]): string[] {
 /** The order of the slides: inks, unit and date as for paper. */
 export function slidesOrder({ palette, units, dated }: SheetChoice, ofWindow: Units, today: string): SheetOrder {
   // Their size is their own; a paper is part of any order.
-  const paper = { paper: 'A4', turned: 'landscape' } as const;
+  const paper = { paper: 'A4', turned: TURNED_SLIDES } as const;
   return { sheet: 'slides', ...paper, palette, units: units ?? ofWindow, ...(dated && { date: today }) };
 }
 
