@@ -1,4 +1,4 @@
-import { spareText, stripHeightText, thicknessFigure, thicknessText } from '../../state/gauge/gauge-lengths.ts';
+import { askedHeightText, spareText, thicknessFigure, thicknessText } from '../../state/gauge/gauge-lengths.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { fromTightAt, type ShownCurves } from '../../state/gauge/shown-gauge.ts';
 import readings from '../readings.module.css';
@@ -20,7 +20,7 @@ export function AtHeightList({ gauge, pickedId }: AtHeightListProps) {
   return (
     <section className={readings.part} aria-labelledby="reading-at-height">
       <h2 id="reading-at-height" className={readings.title}>
-        Strip {stripHeightText(height, units)} tall
+        Strip {askedHeightText(height, units)} tall
       </h2>
       <p className={readings.note}>
         The thickest that goes in, tight first

@@ -4,7 +4,7 @@ import type { Units } from '../../../family/length-text.ts';
 import { thicknessAt } from '../../../gauge/thickness-curve.ts';
 import { makeAxis } from '../../state/gauge/chart-scale.ts';
 import { type Plot, placeOf } from '../../state/gauge/curve-path.ts';
-import { HEIGHT_MEASURES, spareText, stripHeightText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
+import { askedHeightText, HEIGHT_MEASURES, spareText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { holdTool } from '../../state/gauge/strip-in-hand.ts';
 import type { ShownTool } from '../../state/gauge/tool-rows.ts';
@@ -119,7 +119,7 @@ function Chart({ family, gauge, width, height }: ChartProps) {
         limit={gauge.limit?.knots ?? []}
         course={courseOf(gauge)}
         dots={dotsOf(tools, entrantId, width > WIDE, units)}
-        hair={{ height: gauge.height, text: stripHeightText(gauge.height, units) }}
+        hair={{ height: gauge.height, text: askedHeightText(gauge.height, units) }}
         most={most === null ? null : { thickness: most, text: thicknessText(most, units) }}
         thickness={
           gauge.thickness === null
@@ -207,7 +207,7 @@ function spareWords(spare: number | null, units: Units): string {
 
 function valueText(gauge: ShownGauge, units: Units): string {
   const { height, most, picked, curves } = gauge;
-  const parts = [`${stripHeightText(height, units)} tall`];
+  const parts = [`${askedHeightText(height, units)} tall`];
   if (most !== null) parts.push(`${thicknessText(most, units)} enters all`);
   const curve = picked && curves.get(picked.id);
   if (picked && curve) parts.push(`${picked.name} takes ${thicknessText(thicknessAt(curve, height), units)}`);

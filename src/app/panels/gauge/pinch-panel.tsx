@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import { settersAt } from '../../../gauge/family-limit.ts';
 import { pinchOnCurve } from '../../../gauge/pinch.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { stripHeightText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
+import { askedHeightText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
 import { pinchWords, shortName } from '../../state/gauge/gauge-words.ts';
 import { useSize } from '../use-size.ts';
 import { useSession, useStore } from '../use-store.ts';
@@ -38,7 +38,7 @@ function Pinch({ gauge, opening }: { gauge: ShownGauge; opening: Profile }) {
             pinch={pinch}
             width={size.width}
             height={size.height}
-            heightText={stripHeightText(height, units)}
+            heightText={askedHeightText(height, units)}
             thicknessText={pinch ? thicknessText(pinch.thickness, units) : ''}
             label={words}
           />

@@ -1,8 +1,8 @@
 import type { Family } from '../../../family/family.ts';
-import { heightText, readingText } from '../../../family/length-text.ts';
+import { readingText } from '../../../family/length-text.ts';
 import { settersAt } from '../../../gauge/family-limit.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { stripHeightText, thicknessFigure } from '../../state/gauge/gauge-lengths.ts';
+import { askedHeightText, tallestText, thicknessFigure } from '../../state/gauge/gauge-lengths.ts';
 import { keywayName } from '../../state/gauge/gauge-words.ts';
 import { sightOfOpening, sightWords, type TightRow } from '../../state/gauge/tight-rows.ts';
 import { FactList } from '../fact-list.tsx';
@@ -39,12 +39,12 @@ function Picked({ opening, row, gauge }: { opening: Profile; row: TightRow | und
           facts={[
             { term: 'Place from tight to wide', value: `${row.rank} of ${gauge.openings.length}` },
             {
-              term: `Strip ${stripHeightText(gauge.height, units)} tall`,
+              term: `Strip ${askedHeightText(gauge.height, units)} tall`,
               value: row.most > 0 ? thicknessFigure(row.most, units) : 'none so tall',
             },
             { term: 'Thickest strip of any height', value: thicknessFigure(row.thickest, units) },
             { term: 'Mean over all heights', value: readingText(row.mean, units) },
-            { term: 'Tallest strip', value: heightText(row.tallest, units) },
+            { term: 'Tallest strip', value: tallestText(row.tallest, units) },
           ]}
         />
       ) : (
@@ -82,7 +82,7 @@ function Tightest({ gauge }: { gauge: ShownGauge }) {
   return (
     <section className={readings.part} aria-labelledby="reading-tightest">
       <h2 id="reading-tightest" className={readings.title}>
-        Tightest for a strip {stripHeightText(height, units)} tall
+        Tightest for a strip {askedHeightText(height, units)} tall
       </h2>
       <p>
         {most > 0

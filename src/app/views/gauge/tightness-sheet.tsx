@@ -8,9 +8,9 @@ import { MeasureChoice } from '../../panels/gauge/measure-choice.tsx';
 import { TightnessTable } from '../../panels/gauge/tightness-table.tsx';
 import { useAskedCurves, useGauge, useTightRows } from '../../panels/gauge/use-gauge.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
-import { stripHeightText } from '../../state/gauge/gauge-lengths.ts';
+import { askedHeightText } from '../../state/gauge/gauge-lengths.ts';
 import type { TightBy } from '../../state/gauge/gauge-state.ts';
-import { waitingWords } from '../../state/gauge/gauge-words.ts';
+import { tiltLimitText, waitingWords } from '../../state/gauge/gauge-words.ts';
 import { tightHeadline, tightWords } from '../../state/gauge/tight-rows.ts';
 import { trayReach } from '../../state/tray-reach.ts';
 import styles from './tightness-sheet.module.css';
@@ -39,12 +39,13 @@ function Tightness({ family }: { family: Family }) {
   useAskedCurves(family);
   const gauge = useGauge(family);
   const units = useStore(session.settings, (s) => s.units);
+  const tiltLimit = useStore(session.gauge, (s) => s.tiltLimit);
   const by = useStore(session.gauge, (s) => s.measure);
   const rows = useTightRows(gauge);
   const reach = useMemo(() => trayReach(family), [family]);
-  const height = stripHeightText(gauge.height, units);
+  const height = askedHeightText(gauge.height, units);
   const words = gauge.complete
-    ? tightHeadline(rows, by, height)
+    ? tightHeadline(rows, by, height, tiltLimitText(tiltLimit))
     : waitingWords(gauge.curves.size, gauge.openings.length);
   return (
     <div className={styles.sheet} data-tightness={by}>
