@@ -28,16 +28,17 @@ export async function runGauge(family: Family, command: GaugeCommand, shell: She
   const outlines = new Map(openings.map(({ id, ring }) => [id, ring]));
   const answer = gaugeAnswer(curves, (id) => outlines.get(id) ?? [], command.height, command.thickness);
   const reports = openingReports(openings, curves, command.height);
-  const sentence = gaugeSentence(answer, wordsOf(family));
+  const sentence = gaugeSentence(answer, wordsOf(family, command.tiltDeg));
   shell.print(command.json ? toJson(command, answer, reports, sentence) : toText(family, command, reports, sentence));
   return EXIT.done;
 }
 
-function wordsOf(family: Family): GaugeWords {
+function wordsOf(family: Family, tiltDeg: number): GaugeWords {
   const { units } = family;
   const names = shownNames(family);
   return {
     nameOf: (id) => names.get(id) ?? id,
+    ...(tiltDeg > 0 && { tilted: `up to ${tiltDeg}°` }),
     thickness: (nm) => thicknessText(nm, units),
     asked: (nm) => (units === 'in' ? `${digits(nm / 25_400)} thou` : `${digits(nm / 1e6)} mm`),
     height: (nm) => heightDigits(nm, units),

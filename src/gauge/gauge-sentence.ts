@@ -14,6 +14,8 @@ export interface GaugeWords {
   readonly height: FormatLength;
   /** The same where nothing so tall goes in: with all its digits, as it stands beside the tallest. */
   readonly tooTall: FormatLength;
+  /** How far the strip may be tilted: "up to 2°"; upright where not given. */
+  readonly tilted?: string;
   /** The height of the tallest strip, unit included; never to be rounded up. */
   readonly tallest: FormatLength;
   /** A height in the keyway above its lowest point, unit included. */
@@ -38,10 +40,11 @@ export function gaugeSentence(answer: GaugeAnswer, words: GaugeWords): string {
   const { openings, height, thickest } = answer;
   if (openings.length === 0) return 'There is no keyway to gauge.';
   const all = openings.length === 1 ? `the ${words.nameOf(openings[0])}` : `all ${openings.length}`;
+  const tall = words.tilted === undefined ? 'tall' : `tall, tilted ${words.tilted},`;
   const head =
     thickest > 0
-      ? `${capital(words.thickness(thickest))} is the thickest strip ${words.height(height)} tall that enters ${all}`
-      : `No strip ${words.tooTall(height)} tall enters ${all}, however thin; the tallest that does is ${tallestWords(answer, words)}`;
+      ? `${capital(words.thickness(thickest))} is the thickest strip ${words.height(height)} ${tall} that enters ${all}`
+      : `No strip ${words.tooTall(height)} ${tall} enters ${all}, however thin; the tallest that does is ${tallestWords(answer, words)}`;
   const parts = [head, settersWords(answer, words), askedWords(answer, words)];
   return `${parts.filter((part) => part !== '').join('; ')}.`;
 }

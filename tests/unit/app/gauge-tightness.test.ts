@@ -28,6 +28,9 @@ test('the ranking goes from tight to wide by each measure', () => {
   expect(tightHeadline(rows, 'height', '6 mm')).toBe(
     'The Avocet keyway is the tightest for a strip 6 mm tall, the Bittern keyway the widest',
   );
+  expect(tightHeadline(rows, 'height', '6 mm', 'up to 2°')).toContain(
+    'tightest for a strip 6 mm tall tilted up to 2°,',
+  );
   expect(tightHeadline(rows.slice(0, 1), 'mean', '6 mm')).toBe('Avocet keyway over all heights');
   expect(tightHeadline([], 'mean', '')).toBe('No keyway is gauged yet');
   expect(tightWords('height', '6 mm')).toContain('6 mm tall');

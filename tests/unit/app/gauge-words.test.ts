@@ -1,6 +1,12 @@
 import { expect, test } from 'vitest';
 import { coverHeadline, coverNote, tryingWords } from '../../../src/app/state/gauge/cover-words.ts';
-import { keywayName, pinchWords, shortName, tiltWords } from '../../../src/app/state/gauge/gauge-words.ts';
+import {
+  keywayName,
+  pinchWords,
+  shortName,
+  tiltLimitText,
+  tiltWords,
+} from '../../../src/app/state/gauge/gauge-words.ts';
 import type { ToolCover } from '../../../src/gauge/cover-tools.ts';
 import { pinchAtTilt } from '../../../src/gauge/pinch.ts';
 import { demoProfile } from '../../kit/demo-family.ts';
@@ -70,6 +76,11 @@ test('the fewest tools are told in one line, with what nothing enters', () => {
   expect(coverHeadline(cover([], [], ['1', '2']), NAMES)).toBe('No tool enters any of the 2 ticked keyways');
   expect(coverHeadline(cover([], [], ['1']), NAMES)).toBe('No tool enters K1');
   expect(coverHeadline(cover([], []), NAMES)).toBe('Tick the keyways that are to be covered');
+});
+
+test('a tilt limit is told in degrees, no tilt not at all', () => {
+  expect(tiltLimitText((2 * Math.PI) / 180)).toBe('up to 2°');
+  expect(tiltLimitText(0)).toBeUndefined();
 });
 
 test('without tools nothing is said to be tried', () => {

@@ -87,6 +87,7 @@ test('lengths in inches and thousandths; tilt', async () => {
   expect(told).toMatchObject({ heightMm: 6.35, tiltLimitDeg: 0.5, asked: { thicknessMm: 0.5588, stops: [] } });
   expect(told.openings[0].accuracyUm).toBe(1);
   expect(told.sentence).toContain('at 0.5588 mm it enters all');
+  expect(told.sentence).toContain(' mm tall, tilted up to 0.5°, that enters all ');
   for (const { tallestSoThickMm, tallestMm } of told.openings) {
     expect(tallestSoThickMm).toBeGreaterThanOrEqual(6.35);
     expect(tallestSoThickMm).toBeLessThanOrEqual(tallestMm);

@@ -35,6 +35,14 @@ test('who sets the limit, where, and what a thickness still enters', () => {
   );
 });
 
+test('a strip that may be tilted is told with how far', () => {
+  const tilted = { ...words, tilted: 'up to 2°' };
+  expect(gaugeSentence(answer(MARSH, 6), tilted)).toMatch(
+    /^0\.9 mm is the thickest strip 6 mm tall, tilted up to 2°, that enters all 3;/,
+  );
+  expect(gaugeSentence(answer(MARSH, 8.2), tilted)).toMatch(/^No strip 8\.2 mm tall, tilted up to 2°, enters all 3,/);
+});
+
 test('a thickness in contact enters', () => {
   expect(gaugeSentence(answer(MARSH, 6, 0.9), words)).toMatch(/; at 0.9 mm it enters all\.$/);
 });

@@ -2,14 +2,16 @@ import { type CSSProperties, useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { gaugeAnswer } from '../../../gauge/gauge-answer.ts';
 import { gaugeSentence } from '../../../gauge/gauge-sentence.ts';
-import { keywayName, sentenceLengths, waitingWords } from '../../state/gauge/gauge-words.ts';
+import { keywayName, sentenceLengths, tiltLimitText, waitingWords } from '../../state/gauge/gauge-words.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './gauge-answer.module.css';
 import type { ShownGauge } from './use-gauge.ts';
 
 /** The answer that the back of the room reads: the thickest strip of the height in hand, who sets it, what a thicker one enters. */
 export function GaugeAnswerLine({ family, gauge }: { family: Family; gauge: ShownGauge }) {
-  const units = useStore(useSession().settings, (s) => s.units);
+  const session = useSession();
+  const units = useStore(session.settings, (s) => s.units);
+  const tiltLimit = useStore(session.gauge, (s) => s.tiltLimit);
   const { complete, curves, openings, height, thickness } = gauge;
   const words = useMemo(() => {
     if (!complete) return waitingWords(curves.size, openings.length);
@@ -19,8 +21,8 @@ export function GaugeAnswerLine({ family, gauge }: { family: Family; gauge: Show
       return opening ? keywayName(opening) : id;
     };
     const answer = gaugeAnswer([...curves.values()], outlineOf, height, thickness ?? undefined);
-    return gaugeSentence(answer, { nameOf, ...sentenceLengths(units) });
-  }, [complete, curves, openings, height, thickness, units]);
+    return gaugeSentence(answer, { nameOf, tilted: tiltLimitText(tiltLimit), ...sentenceLengths(units) });
+  }, [complete, curves, openings, height, thickness, units, tiltLimit]);
   return (
     <header className={styles.head} data-gauge-answer={family.name}>
       <h1 className={styles.answer} style={{ '--letters': words.length } as CSSProperties} aria-live="polite">

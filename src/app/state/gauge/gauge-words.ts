@@ -17,6 +17,15 @@ export function tiltWords(tilt: number): string {
   return `tilted ${degrees.toFixed(degrees < 1 ? 2 : 1)}° to the ${tilt > 0 ? 'left' : 'right'}`;
 }
 
+/**
+ * How far a strip may be tilted: "up to 2°"; nothing where it is upright.
+ *
+ * @param tiltLimit radians.
+ */
+export function tiltLimitText(tiltLimit: number): string | undefined {
+  return tiltLimit > 0 ? `up to ${Number(((tiltLimit * 180) / Math.PI).toFixed(3))}°` : undefined;
+}
+
 /** Heights above the keyway's lowest point where it holds a strip on the left and on the right, nanometres. */
 export function heldHeights(opening: Profile, pinch: Pinch): readonly [number, number] {
   const { minY } = boxOf(opening.ring);

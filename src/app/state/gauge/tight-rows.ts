@@ -101,11 +101,16 @@ function seeWords(name: string, strip: number, units: Units): string {
 }
 
 /** Who is tightest and who is widest, in one line. */
-export function tightHeadline(rows: readonly TightRow[], by: TightBy, heightText: string): string {
+export function tightHeadline(rows: readonly TightRow[], by: TightBy, heightText: string, tilted?: string): string {
   const [first] = rows;
   const last = rows.at(-1);
   if (!first || !last) return 'No keyway is gauged yet';
-  const what = { height: ` for a strip ${heightText} tall`, mean: ' over all heights', sight: ' to look through' }[by];
+  const tilt = tilted === undefined ? '' : ` tilted ${tilted}`;
+  const what = {
+    height: ` for a strip ${heightText} tall${tilt}`,
+    mean: ` over all heights${tilt}`,
+    sight: ' to look through',
+  }[by];
   if (rows.length === 1) return `${keywayName(first.opening)}${what}`;
   if (last.rank === 1) return `All ${rows.length} keyways are equally tight${what}`;
   return `The ${keywayName(first.opening)} is the tightest${what}, the ${keywayName(last.opening)} the widest`;
