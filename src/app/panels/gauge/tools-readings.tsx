@@ -101,7 +101,8 @@ function StripThatDoes({ gauge, ticked, names }: StripThatDoesProps) {
   if (chosen.length === 0) return null;
   const most = thicknessAt(limit, height);
   const thick = thicknessText(most, units);
-  const who = namedOrCounted(settersAt(chosen, height).map(names.openingName));
+  const setters = settersAt(chosen, height).map(names.openingName);
+  const who = `${namedOrCounted(setters)} ${setters.length === 1 ? 'sets' : 'set'} that`;
   const what = chosen.length === 1 ? names.openingName(chosen[0].openingId) : `all ${chosen.length} ticked keyways`;
   return (
     <section className={readings.part} aria-labelledby="reading-strip" data-strip-that-does>
@@ -117,7 +118,7 @@ function StripThatDoes({ gauge, ticked, names }: StripThatDoesProps) {
       />
       <p>
         {most > 0
-          ? `A strip ${askedHeightText(height, units)} tall and ${thick.startsWith('less') ? thick : `up to ${thick}`} thick enters ${what}. ${who} sets that.`
+          ? `A strip ${askedHeightText(height, units)} tall and ${thick.startsWith('less') ? thick : `up to ${thick}`} thick enters ${what}. ${who}.`
           : `No strip ${exactHeightText(height, units)} tall enters ${what}: the tallest is ${tallestText(tallestOf(limit), units)}.`}
       </p>
     </section>
