@@ -74,6 +74,12 @@ test('labels keep clear of each other, of dots and of the edge; one without room
   expect(dotLabels([{ id: 'a', x: 100, y: 100, lines: ['Strip'] }], narrow)).toEqual([]);
 });
 
+test('a dot with room neither right nor left has its name over it', () => {
+  const room = { left: 60, top: 0, right: 140, bottom: 200 };
+  const [label] = dotLabels([{ id: 'a', x: 100, y: 100, lines: ['Feeler'] }], room);
+  expect(label).toMatchObject({ anchor: 'middle', x: 100 });
+});
+
 test('a dot in little room keeps the first line of its name', () => {
   const room = { left: 0, top: 90, right: 200, bottom: 120 };
   const [label] = dotLabels([{ id: 'a', x: 100, y: 100, lines: ['Feeler', '0.3 mm, upright'] }], room);

@@ -13,7 +13,7 @@ export interface DotLabel {
   readonly x: number;
   /** Base of the first line. */
   readonly y: number;
-  readonly anchor: 'start' | 'end';
+  readonly anchor: 'start' | 'end' | 'middle';
   readonly lines: readonly string[];
 }
 
@@ -31,7 +31,7 @@ const LINE = 18;
 const LETTER = 8.2;
 
 /**
- * Places labels right or left of their dots where they cover neither another label nor a dot; one that finds no room keeps
+ * Places labels right or left of their dots, else over or under them, where they cover neither another label nor a dot; one that finds no room keeps
  * its first line alone, and is left out where that has none either. Those given first choose first.
  *
  * @param room what labels must stay within, pixels.
@@ -54,19 +54,27 @@ export function dotLabels(dots: readonly LabelledDot[], room: LabelBox, before: 
   return placed;
 }
 
-/** Right, left, then both a little above and below, and further. */
+/** Pixels from the middle of a dot to a label over or under it. */
+const OVER = 12;
+
+/** Right, left, then both a little above and below, and further; at last over and under the dot. */
 function tries(dot: LabelledDot): { label: DotLabel; box: LabelBox }[] {
   const { id, x, y, lines } = dot;
   const width = LETTER * Math.max(...lines.map((line) => line.length));
   const height = LINE * lines.length;
   const heights = [y - height / 2, y - height - 2, y + 2, y - height - LINE, y + LINE];
-  return heights.flatMap((top) =>
+  const over = [y - OVER - height, y + OVER].map((top) => {
+    const label = { id, x, y: top + LINE - 4, anchor: 'middle' as const, lines };
+    return { label, box: { left: x - width / 2, top, right: x + width / 2, bottom: top + height } };
+  });
+  const beside = heights.flatMap((top) =>
     (['start', 'end'] as const).map((anchor) => {
       const from = anchor === 'start' ? x + APART : x - APART - width;
       const label = { id, x: anchor === 'start' ? x + APART : x - APART, y: top + LINE - 4, anchor, lines };
       return { label, box: { left: from, top, right: from + width, bottom: top + height } };
     }),
   );
+  return [...beside, ...over];
 }
 
 function isWithin(box: LabelBox, room: LabelBox): boolean {
