@@ -48,13 +48,30 @@ interface Column {
  * @check tests/unit/gauge/cover-tools.test.ts
  */
 export function coverTools(table: ToolTable, chosen: readonly string[], allowed?: readonly string[]): ToolCover {
+  const steps = coveringTools(table, chosen, allowed);
+  for (;;) {
+    const step = steps.next();
+    if (step.done) return step.value;
+  }
+}
+
+/**
+ * The same piece by piece.
+ *
+ * @yields looks so far, of those after which the search is cut short.
+ */
+export function* coveringTools(
+  table: ToolTable,
+  chosen: readonly string[],
+  allowed?: readonly string[],
+): Generator<Looks, ToolCover, void> {
   const columns = columnsOf(table, chosen, allowed);
   const open = columns.filter(({ clearances }) => clearances.size > 0);
   const uncovered = columns.filter(({ clearances }) => clearances.size === 0).map(({ openingId }) => openingId);
   const search = new CoverSearch();
-  const least = search.leastCover(open);
-  const best = search.widest(open, least);
-  const sets = search.allCovers(open, best.length, best);
+  const least = yield* search.leastCover(open);
+  const best = yield* search.widest(open, least);
+  const sets = yield* search.allCovers(open, best.length, best);
   const idsOf = (rows: readonly number[]) => [...rows].sort((a, b) => a - b).map((i) => table.rows[i].toolId);
   const uses = open.map((column) => useOf(column, best, table));
   return {
@@ -88,16 +105,25 @@ function useOf({ openingId, clearances }: Column, cover: readonly number[], { ro
 /** Tools for each opening, as numbers of rows. */
 type Choices = readonly (readonly number[])[];
 
+/** How far a search has come. */
+interface Looks {
+  readonly done: number;
+  readonly total: number;
+}
+
+/** Looks between two tellings. */
+const TOLD_EACH = 256;
+
 /** Searches for covers; counts its looks over all searches together. */
 class CoverSearch {
   looks = 0;
 
   /** A least cover, as numbers of rows. Where the search is cut short, one that need not be least. */
-  leastCover(columns: readonly Column[]): readonly number[] {
+  *leastCover(columns: readonly Column[]): Generator<Looks, readonly number[], void> {
     const choices = choicesOf(columns, -Infinity);
     const greedy = greedyCover(choices);
     for (let size = apartOf(choices); size < greedy.length; size++) {
-      const [found] = this.coversOf(choices, size, 1);
+      const [found] = yield* this.coversOf(choices, size, 1);
       if (found) return found;
       if (this.looks > MOST_LOOKS) break;
     }
@@ -105,14 +131,14 @@ class CoverSearch {
   }
 
   /** The cover of the same size whose tightest opening has most clearance. */
-  widest(columns: readonly Column[], least: readonly number[]): readonly number[] {
+  *widest(columns: readonly Column[], least: readonly number[]): Generator<Looks, readonly number[], void> {
     const levels = [...new Set(columns.flatMap(({ clearances }) => [...clearances.values()]))].sort((a, b) => a - b);
     let best = least;
     let [from, to] = [1, levels.length];
     while (from < to && this.looks <= MOST_LOOKS) {
       const middle = (from + to) >> 1;
       const choices = choicesOf(columns, levels[middle]);
-      const [found] = choices.some((tools) => tools.length === 0) ? [] : this.coversOf(choices, least.length, 1);
+      const [found] = choices.some((tools) => tools.length === 0) ? [] : yield* this.coversOf(choices, least.length, 1);
       if (found) {
         best = found;
         from = middle + 1;
@@ -122,29 +148,40 @@ class CoverSearch {
   }
 
   /** Covers of a size, the given one first; one more than are told where there are more. */
-  allCovers(columns: readonly Column[], size: number, first: readonly number[]): (readonly number[])[] {
+  *allCovers(
+    columns: readonly Column[],
+    size: number,
+    first: readonly number[],
+  ): Generator<Looks, (readonly number[])[], void> {
     if (size === 0) return [];
-    const found = this.coversOf(choicesOf(columns, -Infinity), size, MOST_SETS + 1);
+    const found = yield* this.coversOf(choicesOf(columns, -Infinity), size, MOST_SETS + 1);
     const same = (cover: readonly number[]) => cover.length === first.length && cover.every((t) => first.includes(t));
     return [first, ...found.filter((cover) => !same(cover))].slice(0, MOST_SETS + 1);
   }
 
   /** Covers of at most so many tools, up to a number of them; none is found twice. */
-  private coversOf(choices: Choices, size: number, most: number): number[][] {
+  private *coversOf(choices: Choices, size: number, most: number): Generator<Looks, number[][], void> {
     const found: number[][] = [];
-    this.branch(choices, size, [], found, most);
+    yield* this.branch(choices, size, [], found, most);
     return found;
   }
 
-  private branch(open: Choices, left: number, taken: readonly number[], found: number[][], most: number): void {
+  private *branch(
+    open: Choices,
+    left: number,
+    taken: readonly number[],
+    found: number[][],
+    most: number,
+  ): Generator<Looks, void, void> {
     if (found.length >= most || ++this.looks > MOST_LOOKS) return;
+    if (this.looks % TOLD_EACH === 0) yield { done: this.looks, total: MOST_LOOKS };
     if (open.length === 0) found.push([...taken]);
     if (open.length === 0 || apartOf(open) > left) return;
     const narrow = open.reduce((a, b) => (b.length < a.length ? b : a));
     let rest = open;
     for (const tool of narrow) {
       const next = rest.filter((tools) => !tools.includes(tool));
-      this.branch(next, left - 1, [...taken, tool], found, most);
+      yield* this.branch(next, left - 1, [...taken, tool], found, most);
       // Covers with this tool are all found: the branches after it go without.
       rest = rest.map((tools) => tools.filter((other) => other !== tool));
       if (rest.some((tools) => tools.length === 0)) return;

@@ -1,6 +1,6 @@
-import { coverTools, type ToolCover } from '../gauge/cover-tools.ts';
+import { coveringTools, type ToolCover } from '../gauge/cover-tools.ts';
 import type { ToolTable } from '../gauge/tool-table.ts';
-import type { Job } from './job.ts';
+import { type Job, runInSlices } from './job.ts';
 
 /** What is known of tools, and the openings to be covered. */
 export interface CoverQuestion {
@@ -10,8 +10,9 @@ export interface CoverQuestion {
 }
 
 /**
- * The fewest tools that enter all chosen openings between them.
+ * The fewest tools that enter all chosen openings between them; progress in looks, cancelled between them.
  *
  * @check tests/unit/jobs/gauge-jobs.test.ts
  */
-export const coverOpenings: Job<CoverQuestion, ToolCover> = async ({ table, chosen }) => coverTools(table, chosen);
+export const coverOpenings: Job<CoverQuestion, ToolCover> = ({ table, chosen }, context) =>
+  runInSlices(coveringTools(table, chosen), context);
