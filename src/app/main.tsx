@@ -82,7 +82,7 @@ const doors: Doors = {
         alone: true,
       }),
     tableTools: (question, onProgress) => startJob('tableTools', question, { onProgress, alone: true }),
-    coverOpenings: (question) => startJob('coverOpenings', question, { alone: true }),
+    coverOpenings: (question, onProgress) => startJob('coverOpenings', question, { onProgress, alone: true }),
   },
   capacity: {
     countCapacity: (input, onProgress) => startJob('countCapacity', input, { onProgress, alone: true }),

@@ -23,5 +23,5 @@ export interface GaugeDoors {
     onProgress: OnProgress,
   ): JobOnItsWay<GaugedCurves>;
   tableTools(question: ToolsQuestion, onProgress: OnProgress): JobOnItsWay<ToolTable>;
-  coverOpenings(question: CoverQuestion): JobOnItsWay<ToolCover>;
+  coverOpenings(question: CoverQuestion, onProgress: OnProgress): JobOnItsWay<ToolCover>;
 }

@@ -45,7 +45,7 @@ export function tablingOf(session: Session): TablingTools {
 /** The search for the fewest tools in a window. */
 export function coveringOf(session: Session): CoveringOpenings {
   const { gauge } = session.doors;
-  const known = coverings.get(session) ?? new AskedJob((input) => gauge.coverOpenings(input), isSameCover);
+  const known = coverings.get(session) ?? new AskedJob((input, tell) => gauge.coverOpenings(input, tell), isSameCover);
   coverings.set(session, known);
   return known;
 }
