@@ -2,7 +2,8 @@ import type { Family } from '../family/family.ts';
 import { exportProfiles } from '../interchange/export-profiles.ts';
 import type { Profile } from '../profile/profile.ts';
 import type { ExportCommand } from './parse-command.ts';
-import { EXIT, type Shell } from './shell.ts';
+import { EXIT, type Shell, sayFault } from './shell.ts';
+import { mayWriteOrWarn, writeFiles } from './write-files.ts';
 
 /** Most ids that are named where one is not in the file. */
 const MOST_NAMED = 12;
@@ -14,25 +15,17 @@ const MOST_NAMED = 12;
  */
 export function runExport({ profiles, units }: Family, command: ExportCommand, shell: Shell): number {
   const { file, format, output } = command;
-  const fault = (where: string, what: string): number => {
-    shell.warn(`${where}: ${what}.\n`);
-    return EXIT.badInput;
-  };
   const chosen = choose(profiles, command.only);
-  if (typeof chosen === 'string') return fault(file, chosen);
-  if (chosen.length === 0) return fault(file, 'the family has no profiles, so there is nothing to write');
-  if (output !== undefined && shell.isSameFile(file, output))
-    return fault(output, 'this is the family file itself: give another name after -o');
+  if (typeof chosen === 'string') return sayFault(file, chosen, shell);
+  if (chosen.length === 0) return sayFault(file, 'the family has no profiles, so there is nothing to write', shell);
+  if (output !== undefined && !mayWriteOrWarn(output, file, shell)) return EXIT.badInput;
   const { text } = exportProfiles(chosen, format, units);
   if (output === undefined) {
     shell.print(text);
     return EXIT.done;
   }
-  try {
-    shell.writeText(output, text);
-  } catch (error) {
-    return fault(output, error instanceof Error ? error.message : String(error));
-  }
+  const code = writeFiles([{ name: output, content: text }], file, shell);
+  if (code !== EXIT.done) return code;
   shell.warn(`${output}: ${chosen.length} ${chosen.length === 1 ? 'outline' : 'outlines'} written\n`);
   return EXIT.done;
 }

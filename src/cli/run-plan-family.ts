@@ -13,6 +13,7 @@ import { type SiteLayout, wardSites } from '../plan/ward-sites.ts';
 import type { PlanFamilyCommand } from './parse-plan.ts';
 import { type PlannedFamily, plannedJson, plannedText } from './say-plan.ts';
 import { EXIT, type Shell } from './shell.ts';
+import { writeFiles } from './write-files.ts';
 
 /**
  * Plans the family of a file: wards for its areas and holders, drawn, judged within tolerance, written, and told. Returns
@@ -39,12 +40,8 @@ export async function runPlanFamily(
   }
   if (output !== undefined) {
     const file = takePlan(document.file, planned.drawn.profiles, !command.replace);
-    try {
-      shell.writeText(output, writeFamily(file));
-    } catch (error) {
-      shell.warn(`${output}: ${error instanceof Error ? error.message : error}.\n`);
-      return EXIT.badInput;
-    }
+    const code = writeFiles([{ name: output, content: writeFamily(file) }], command.file, shell);
+    if (code !== EXIT.done) return code;
     shell.warn(`${output}: ${planned.drawn.profiles.length} planned sections written\n`);
   }
   const told = { ...planned, drawn: planned.drawn };

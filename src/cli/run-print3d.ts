@@ -7,7 +7,8 @@ import type { DisplaySet, PrintCheck, SolidPart } from '../print3d/display-set.t
 import { type DisplaySetup, usualSetup } from '../print3d/display-setup.ts';
 import type { Print3dCommand } from './parse-print3d.ts';
 import { mm } from './round-lengths.ts';
-import { EXIT, type Shell } from './shell.ts';
+import { EXIT, type Shell, sayFault } from './shell.ts';
+import { fileSpan, numberedName, type OutFile, writeFiles } from './write-files.ts';
 
 /** Most ids that are named where one is not in the file. */
 const MOST_NAMED = 12;
@@ -19,33 +20,21 @@ const MOST_NAMED = 12;
  */
 export async function runPrint3d(family: Family, command: Print3dCommand, shell: Shell): Promise<number> {
   const { file, output, format } = command;
-  const fault = (where: string, what: string): number => {
-    shell.warn(`${where}: ${what.replace(/\.$/, '')}.\n`);
-    return EXIT.badInput;
-  };
   const setup = setupOf(family, command);
-  if (typeof setup === 'string') return fault(file, setup);
+  if (typeof setup === 'string') return sayFault(file, setup, shell);
   try {
     const set = await catalogue.buildDisplaySet({ family, setup }, shell.jobs);
     const files =
-      format === 'stl' ? stlFiles(set, output) : [{ name: output, bytes: write3mf(set.parts, family.name) }];
-    const taken = files.find(({ name }) => shell.isSameFile(file, name));
-    if (taken) return fault(taken.name, 'this is the family file itself: give another name after -o');
-    for (const { name, bytes } of files) {
-      try {
-        shell.writeText(name, bytes);
-      } catch (error) {
-        return fault(name, error instanceof Error ? error.message : String(error));
-      }
-    }
+      format === 'stl' ? stlFiles(set, output) : [{ name: output, content: write3mf(set.parts, family.name) }];
+    const code = writeFiles(files, file, shell);
+    if (code !== EXIT.done) return code;
     shell.warn(sayChecks(set, family));
-    const names = files.length > 1 ? `${files[0].name} to ${files[files.length - 1].name}` : files[0].name;
     shell.warn(
-      `${names}: ${counted(set.parts.length, 'part')} on ${counted(set.beds, 'bed')}, ${set.scale}:1, written\n`,
+      `${fileSpan(files)}: ${counted(set.parts.length, 'part')} on ${counted(set.beds, 'bed')}, ${set.scale}:1, written\n`,
     );
     return EXIT.done;
   } catch (error) {
-    if (error instanceof JobRefused) return fault(file, error.message);
+    if (error instanceof JobRefused) return sayFault(file, error.message.replace(/\.$/, ''), shell);
     throw error;
   }
 }
@@ -67,17 +56,16 @@ function setupOf(family: Family, { only, numbers, bed, tip, letters, board }: Pr
 }
 
 /** One file; where there are several parts, one a part, numbered and named before the ending. */
-function stlFiles({ parts }: DisplaySet, output: string): { name: string; bytes: Uint8Array }[] {
-  if (parts.length === 1) return [{ name: output, bytes: writeStl(parts[0]) }];
-  const digits = String(parts.length).length;
+function stlFiles({ parts }: DisplaySet, output: string): OutFile[] {
+  if (parts.length === 1) return [{ name: output, content: writeStl(parts[0]) }];
   const named = ({ name }: SolidPart, i: number) => {
     const words = name
       .toLowerCase()
       .replace(/[^\p{L}\p{N}]+/gu, '-')
       .replace(/^-|-$/g, '');
-    return output.replace(/(\.[^./\\]*)$/, `-${String(i + 1).padStart(digits, '0')}-${words}$1`);
+    return numberedName(output, i, parts.length, words);
   };
-  return parts.map((part, i) => ({ name: named(part, i), bytes: writeStl(part) }));
+  return parts.map((part, i) => ({ name: named(part, i), content: writeStl(part) }));
 }
 
 /** Each check on a line. */

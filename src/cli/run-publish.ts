@@ -3,7 +3,8 @@ import { JobRefused } from '../jobs/job.ts';
 import { type Published, publishSheets } from '../jobs/publish-sheets.ts';
 import { type OrderOfAny, type SheetOrder, USUAL_TURNS } from '../publish/sheet-order.ts';
 import type { PublishCommand } from './parse-publish.ts';
-import { EXIT, type Shell } from './shell.ts';
+import { EXIT, type Shell, sayFault } from './shell.ts';
+import { fileSpan, mayWriteOrWarn, numberedName, type OutFile, writeFiles } from './write-files.ts';
 
 /** How many times a part is enlarged, how many questions there are and what draws them, where it is not said. */
 const USUAL = { enlarge: 6, questions: 12, seed: 1 } as const;
@@ -15,33 +16,15 @@ const USUAL = { enlarge: 6, questions: 12, seed: 1 } as const;
  */
 export async function runPublish(family: Family, command: PublishCommand, shell: Shell): Promise<number> {
   const { file, format, output } = command;
-  const fault = (where: string, what: string): number => {
-    shell.warn(`${where}: ${what}.\n`);
-    return EXIT.badInput;
-  };
-  if (shell.isSameFile(file, output))
-    return fault(output, 'this is the family file itself: give another name after -o');
+  if (!mayWriteOrWarn(output, file, shell)) return EXIT.badInput;
   try {
     const published = await publishSheets({ family, sheet: orderOf(family, command), as: format }, shell.jobs);
     const files = filesOf(published, output);
-    const taken = files.find(({ name }) => shell.isSameFile(file, name));
-    if (taken) return fault(taken.name, 'this is the family file itself: give another name after -o');
-    for (const { name, content } of files) {
-      try {
-        shell.writeText(name, content);
-      } catch (error) {
-        return fault(name, error instanceof Error ? error.message : String(error));
-      }
-    }
-    shell.warn(
-      sayWritten(
-        published,
-        files.map(({ name }) => name),
-      ),
-    );
-    return EXIT.done;
+    const code = writeFiles(files, file, shell);
+    if (code === EXIT.done) shell.warn(sayWritten(published, files));
+    return code;
   } catch (error) {
-    if (error instanceof JobRefused) return fault(file, error.message);
+    if (error instanceof JobRefused) return sayFault(file, error.message, shell);
     throw error;
   }
 }
@@ -77,26 +60,18 @@ function partsOf({ profiles }: Family, ids: readonly string[]): { opening?: stri
   return { ...(opening !== undefined && { opening }), ...(blank !== undefined && { blank }) };
 }
 
-interface OutFile {
-  readonly name: string;
-  readonly content: string | Uint8Array;
-}
-
 /** One file; where there are several pages of SVG, one a page, numbered before the ending. */
 function filesOf({ svg, pdf, html, csv }: Published, output: string): OutFile[] {
   const one = pdf ?? html ?? csv;
   if (one !== undefined) return [{ name: output, content: one }];
   const pages = svg ?? [];
   if (pages.length === 1) return [{ name: output, content: pages[0] }];
-  const digits = String(pages.length).length;
-  const named = (i: number) => output.replace(/(\.[^./\\]*)$/, `-${String(i + 1).padStart(digits, '0')}$1`);
-  return pages.map((content, i) => ({ name: named(i), content }));
+  return pages.map((content, i) => ({ name: numberedName(output, i, pages.length), content }));
 }
 
-function sayWritten({ pageCount, missingLetters, csv }: Published, names: readonly string[]): string {
-  const which = names.length > 1 ? `${names[0]} to ${names.at(-1)}` : names[0];
+function sayWritten({ pageCount, missingLetters, csv }: Published, files: readonly OutFile[]): string {
   const pages = `${pageCount} ${pageCount === 1 ? 'page' : 'pages'}`;
-  const written = `${which}: ${csv === undefined ? pages : 'a table'} written\n`;
+  const written = `${fileSpan(files)}: ${csv === undefined ? pages : 'a table'} written\n`;
   if (missingLetters.length === 0 || csv !== undefined) return written;
   return `${written}The typeface does not have ${missingLetters.join(' ')}: a box stands for each.\n`;
 }

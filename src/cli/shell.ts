@@ -20,6 +20,12 @@ export interface Shell {
 /** How a command ended, as the exit code of the program. */
 export const EXIT = { done: 0, notConfirmed: 1, badInput: 2, stopped: 130 } as const;
 
+/** Says what is wrong with a file, without a full stop of its own; returns the exit code. */
+export function sayFault(file: string, what: string, shell: Shell): number {
+  shell.warn(`${file}: ${what}.\n`);
+  return EXIT.badInput;
+}
+
 /** The text of a file, or null after saying why it cannot be read. */
 export function readOrWarn(file: string, shell: Shell): string | null {
   try {
