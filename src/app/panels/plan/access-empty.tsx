@@ -1,6 +1,6 @@
+import { countWord } from '../../../family/count-word.ts';
 import type { Family } from '../../../family/family.ts';
 import { openingsOf } from '../../../family/family.ts';
-import { countWord } from '../../state/count-word.ts';
 import { takePlan, typeName } from '../../state/plan/access-editing.ts';
 import { accessLookOf } from '../../state/plan/access-state.ts';
 import { planOfSections } from '../../state/plan/plan-of-sections.ts';

@@ -1,8 +1,8 @@
+import { countWord } from '../../../family/count-word.ts';
 import type { Family } from '../../../family/family.ts';
 import { type Area, type Holder, MOST_RESERVE, type Plan } from '../../../family/plan.ts';
 import { type Access, accessOf, sectionName } from '../../../plan/access.ts';
 import { areaPath, FREE, MUST, NOT } from '../../../plan/area-tree.ts';
-import { countWord } from '../../state/count-word.ts';
 import {
   changeOptions,
   copyHolder,

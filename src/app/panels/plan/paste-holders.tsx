@@ -1,6 +1,6 @@
 import { useDeferredValue, useMemo, useState } from 'react';
+import { countWord } from '../../../family/count-word.ts';
 import type { HoldersRead } from '../../../interchange/csv/read-holders.ts';
-import { countWord } from '../../state/count-word.ts';
 import type { Refusal } from '../../state/edit-document.ts';
 import { takeTable } from '../../state/plan/access-editing.ts';
 import { accessLookOf } from '../../state/plan/access-state.ts';

@@ -1,4 +1,4 @@
-import { countWord } from '../../state/count-word.ts';
+import { countWord } from '../../../family/count-word.ts';
 import { isMadeByKey, type NearPlan, type PlanChange } from '../../state/plan/near-plans.ts';
 import { changePlan } from '../../state/plan/sections-choices.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';

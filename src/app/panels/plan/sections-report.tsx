@@ -1,10 +1,10 @@
 import type { ReactNode } from 'react';
+import { countWord } from '../../../family/count-word.ts';
 import type { Family } from '../../../family/family.ts';
 import { readingText, type Units, wearLengthText } from '../../../family/length-text.ts';
 import type { DrawnPlan, PlanPair, PlanReport } from '../../../plan/drawn-plan.ts';
 import { sayConfirmed } from '../../../plan/say-confirmed.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { countWord } from '../../state/count-word.ts';
 import { NO_TOLERANCE, type PlanReading, planReadings } from '../../state/plan/report-readings.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { useSession, useStore } from '../use-store.ts';

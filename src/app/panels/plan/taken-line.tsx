@@ -1,5 +1,5 @@
 import { useMemo } from 'react';
-import { countWord } from '../../state/count-word.ts';
+import { countWord } from '../../../family/count-word.ts';
 import type { DrawnSections } from '../../state/plan/drawn-sections.ts';
 import type { SectionsQuestion } from '../../state/plan/sections-question.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';

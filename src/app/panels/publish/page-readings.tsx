@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
+import { countWord } from '../../../family/count-word.ts';
 import type { SheetOrder } from '../../../publish/sheet-order.ts';
-import { countWord } from '../../state/count-word.ts';
 import type { Fact } from '../../state/profile-facts.ts';
 import { pageWords, tinyTypeWords } from '../../state/publish/page-words.ts';
 import { sheetCounts } from '../../state/publish/sheet-counts.ts';

@@ -1,7 +1,7 @@
+import { countWord } from '../../../family/count-word.ts';
 import type { Family } from '../../../family/family.ts';
 import type { Page } from '../../../publish/page.ts';
 import type { SheetOrder } from '../../../publish/sheet-order.ts';
-import { countWord } from '../../state/count-word.ts';
 import type { SheetsLook } from '../../state/publish/sheets-look.ts';
 import type { Store } from '../../state/store.ts';
 import { HangingPanel } from '../hanging-panel.tsx';

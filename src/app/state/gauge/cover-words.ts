@@ -1,6 +1,6 @@
+import { countWord } from '../../../family/count-word.ts';
 import { nameList } from '../../../family/name-list.ts';
 import type { ToolCover } from '../../../gauge/cover-tools.ts';
-import { countWord } from '../count-word.ts';
 
 /** How the parts of a family are called. */
 export interface CoverNames {

@@ -1,8 +1,8 @@
+import { countWord } from '../../../family/count-word.ts';
 import type { AddedEntry, PlanOptions } from '../../../interchange/json/edit-plan.ts';
 import type { FamilyFile, PlanFile } from '../../../interchange/json/schema.ts';
 import type { HoldersTable } from '../../../interchange/json/take-holders.ts';
 import { areaTree, type Tick } from '../../../plan/area-tree.ts';
-import { countWord } from '../count-word.ts';
 import { editFamily, type Refusal } from '../edit-document.ts';
 import type { Session } from '../session.ts';
 import { type AccessTyping, accessLookOf, fold, goTo } from './access-state.ts';

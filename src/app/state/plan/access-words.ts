@@ -1,6 +1,6 @@
+import { countWord } from '../../../family/count-word.ts';
 import type { Plan } from '../../../family/plan.ts';
 import type { Access, AccessFault, PlannedBlank } from '../../../plan/access.ts';
-import { countWord } from '../count-word.ts';
 import { type WantedPair, wantedOf } from './sections-rows.ts';
 
 /** How many pairs of a section and a blank must, must not, and may or may not. */

@@ -1,8 +1,8 @@
+import { countWord } from '../../../family/count-word.ts';
 import { readingText, type Units } from '../../../family/length-text.ts';
 import { nameList } from '../../../family/name-list.ts';
 import type { Plan } from '../../../family/plan.ts';
 import type { WardPlan } from '../../../plan/ward-plan.ts';
-import { countWord } from '../count-word.ts';
 import { tallyPairs } from './access-words.ts';
 import type { PlanChange } from './near-plans.ts';
 import type { PlanningState } from './sections-planning.ts';

@@ -1,7 +1,7 @@
+import { countWord } from '../../../family/count-word.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { FamilyDocument } from '../../../interchange/json/read.ts';
 import type { FamilyFile, ProfileFile } from '../../../interchange/json/schema.ts';
-import { countWord } from '../count-word.ts';
 import { commitFamily } from '../edit-document.ts';
 import type { Session } from '../session.ts';
 import type { ConfirmedPlan } from './drawn-sections.ts';

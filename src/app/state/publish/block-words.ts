@@ -1,8 +1,8 @@
+import { countWord } from '../../../family/count-word.ts';
 import type { Family } from '../../../family/family.ts';
 import { bandText, type Units } from '../../../family/length-text.ts';
 import type { Fit } from '../../../fit/fit.ts';
 import type { CheckWeight, DisplaySet, PrintCheck, SolidPart } from '../../../print3d/display-set.ts';
-import { countWord } from '../count-word.ts';
 import { printedText } from './block-length.ts';
 import type { BlockPair, InsertionRange, PrintedFit } from './block-pair.ts';
 

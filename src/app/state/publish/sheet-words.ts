@@ -1,8 +1,8 @@
+import { countWord } from '../../../family/count-word.ts';
 import type { Family } from '../../../family/family.ts';
 import type { Units } from '../../../family/length-text.ts';
 import { type PaperName, type PaperTurn, paperSize } from '../../../publish/paper.ts';
 import type { SheetName, SheetOrder } from '../../../publish/sheet-order.ts';
-import { countWord } from '../count-word.ts';
 import type { EveryCard } from './sheet-choice.ts';
 
 /** How a sheet is spoken of. */

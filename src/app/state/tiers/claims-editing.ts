@@ -1,6 +1,6 @@
 import type { Side } from '../../../claims/resolve-claims.ts';
 import type { Claim } from '../../../family/claim.ts';
-import { countWord } from '../count-word.ts';
+import { countWord } from '../../../family/count-word.ts';
 import { editFamily, type Refusal } from '../edit-document.ts';
 import type { Session } from '../session.ts';
 import { type ClaimDraft, claimsOf, EMPTY_DRAFT } from './claims-state.ts';
