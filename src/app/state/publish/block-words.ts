@@ -6,17 +6,18 @@ import type { CheckWeight, DisplaySet, PrintCheck, SolidPart } from '../../../pr
 import { printedText } from './block-length.ts';
 import type { BlockPair, InsertionRange, PrintedFit } from './block-pair.ts';
 
+const KINDS: readonly SolidPart['kind'][] = ['block', 'coupon', 'board'];
+
 /** "17 parts on 2 beds: 1 block, 15 coupons and 1 board." */
 export function setWords({ parts, beds }: DisplaySet): string {
-  const count = (kind: SolidPart['kind']) => parts.filter((part) => part.kind === kind).length;
-  const kinds = [
-    [count('block'), countWord(count('block'), 'block')],
-    [count('coupon'), countWord(count('coupon'), 'coupon')],
-    [count('board'), countWord(count('board'), 'board')],
-  ].filter(([n]) => n !== 0);
-  const listed = kinds.map(([, words]) => words);
-  const all = listed.length > 1 ? `${listed.slice(0, -1).join(', ')} and ${listed.at(-1)}` : listed.join('');
+  const all = countsText(KINDS.map((kind) => [parts.filter((part) => part.kind === kind).length, kind]));
   return `${countWord(parts.length, 'part')} on ${countWord(beds, 'bed')}: ${all}.`;
+}
+
+/** "1 block, 15 coupons and 1 board": things with their numbers, without those of which there are none. */
+function countsText(things: readonly (readonly [count: number, thing: string])[]): string {
+  const told = things.filter(([count]) => count > 0).map(([count, thing]) => countWord(count, thing));
+  return told.length > 1 ? `${told.slice(0, -1).join(', ')} and ${told.at(-1)}` : told.join('');
 }
 
 /** "81 × 42 × 20 mm" as printed. */
@@ -47,9 +48,7 @@ function sortedChecks(checks: readonly PrintCheck[]): readonly PrintCheck[] {
 /** "2 faults, 3 cautions and 1 note", or that nothing was found. */
 export function checksHeadline(checks: readonly PrintCheck[]): string {
   const counts = ORDER.map((weight) => [checks.filter((check) => check.weight === weight).length, weight] as const);
-  const told = counts.filter(([n]) => n > 0).map(([n, weight]) => countWord(n, weight));
-  if (told.length === 0) return 'A printer can make all of it';
-  return told.length > 1 ? `${told.slice(0, -1).join(', ')} and ${told.at(-1)}` : told[0];
+  return countsText(counts) || 'A printer can make all of it';
 }
 
 /** Checks that say the same of several sections, told once. */
