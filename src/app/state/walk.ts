@@ -9,3 +9,17 @@ export function walk<T>(items: readonly T[], current: T | null, steps: number): 
   const next = (from + steps) % items.length;
   return items[(next + items.length) % items.length];
 }
+
+/**
+ * The item of a list that a key leads to: Up and Down walk, round the ends as {@link walk} does, Home and End go to them.
+ *
+ * @returns undefined for keys that lead nowhere, null in an empty list.
+ * @check tests/unit/app/walk.test.ts
+ */
+export function walkByKey<T>(items: readonly T[], current: T | null, key: string): T | null | undefined {
+  if (key === 'Home') return items[0] ?? null;
+  if (key === 'End') return items.at(-1) ?? null;
+  if (key === 'ArrowDown') return walk(items, current, 1);
+  if (key === 'ArrowUp') return walk(items, current, -1);
+  return undefined;
+}

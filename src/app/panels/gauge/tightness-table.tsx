@@ -4,7 +4,7 @@ import { thicknessFigure } from '../../state/gauge/gauge-lengths.ts';
 import type { TightBy } from '../../state/gauge/gauge-state.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { reachText, sightText, type TightRow } from '../../state/gauge/tight-rows.ts';
-import { walk } from '../../state/walk.ts';
+import { walkByKey } from '../../state/walk.ts';
 import { SectionThumb } from '../section-thumb.tsx';
 import { useWindowOfRows } from '../tiers/use-window-of-rows.ts';
 import { useSession, useStore } from '../use-store.ts';
@@ -87,7 +87,7 @@ function useTableHands(ids: readonly string[], picked: string | null) {
     if (openingId !== null) selection.setState({ openingId, part: 'opening' });
   };
   const onKeyDown = (event: KeyboardEvent) => {
-    const to = idAfter(event.key, ids, picked);
+    const to = walkByKey(ids, picked, event.key);
     if (to === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
     event.preventDefault();
     event.stopPropagation();
@@ -125,15 +125,6 @@ function Head({ heightText, measureHead }: { heightText: string; measureHead: st
       </tr>
     </thead>
   );
-}
-
-/** The id of the row that a key leads to; undefined for keys that lead nowhere. */
-function idAfter(key: string, ids: readonly string[], picked: string | null): string | null | undefined {
-  if (key === 'Home') return ids[0] ?? null;
-  if (key === 'End') return ids.at(-1) ?? null;
-  if (key === 'ArrowDown') return walk(ids, picked, 1);
-  if (key === 'ArrowUp') return walk(ids, picked, -1);
-  return undefined;
 }
 
 const rowId = (id: string) => `tight-${id}`;

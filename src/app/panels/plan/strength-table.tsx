@@ -11,7 +11,7 @@ import {
   verdictWords,
 } from '../../state/plan/strength-words.ts';
 import { pickProfile } from '../../state/selection-state.ts';
-import { walk } from '../../state/walk.ts';
+import { walkByKey } from '../../state/walk.ts';
 import { useWindowOfRows } from '../tiers/use-window-of-rows.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { StrengthBar } from './strength-bar.tsx';
@@ -83,7 +83,7 @@ export function StrengthTable({ family, rows }: { family: Family; rows: readonly
 function tableHands(rows: readonly StrengthRow[], picked: string | null, pick: (row: StrengthRow) => void) {
   const ids = rows.map(({ profile }) => profile.id);
   const onKeyDown = (event: KeyboardEvent) => {
-    const to = rowAfter(event.key, ids, picked);
+    const to = walkByKey(ids, picked, event.key);
     if (to === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
     event.preventDefault();
     event.stopPropagation();
@@ -96,15 +96,6 @@ function tableHands(rows: readonly StrengthRow[], picked: string | null, pick: (
     if (row) pick(row);
   };
   return { onKeyDown, onClick };
-}
-
-/** The id of the row that a key leads to; undefined for keys that lead nowhere. */
-function rowAfter(key: string, ids: readonly string[], picked: string | null): string | null | undefined {
-  if (key === 'Home') return ids[0];
-  if (key === 'End') return ids[ids.length - 1];
-  if (key === 'ArrowDown') return walk(ids, picked, 1);
-  if (key === 'ArrowUp') return walk(ids, picked, -1);
-  return undefined;
 }
 
 const rowId = (id: string) => `strength-${id}`;
