@@ -123,7 +123,10 @@ test('pages are laid out once for an order, and anew for another family or anoth
 
 test('what was said of a file can be taken back, without touching one on its way', async () => {
   const making = new MakingFile();
-  making.say('Chart.pdf is saved.');
+  const first = heldJob<string>();
+  first.resolve('Chart.pdf');
+  await making.make({ what: 'PDF', start: () => first.job, take: async (text) => `${text} is saved.` });
+  expect(making.store.getState().said).toBe('Chart.pdf is saved.');
   making.forget();
   expect(making.store.getState().said).toBe('');
   const { job, resolve } = heldJob<string>();

@@ -1,9 +1,6 @@
-import type { ViewName } from '../selection-state.ts';
-
 /** Keys and what they do, under the place where they do it. */
 export interface KeyGroup {
   readonly place: string;
-  readonly view?: ViewName;
   readonly keys: readonly (readonly [keys: string, what: string])[];
 }
 
@@ -22,7 +19,6 @@ export const KEYS: readonly KeyGroup[] = [
   },
   {
     place: 'Wall',
-    view: 'wall',
     keys: [
       ['↑ ↓', 'the next blank or tool'],
       ['← →', 'the next keyway, on a cell'],
@@ -31,7 +27,6 @@ export const KEYS: readonly KeyGroup[] = [
   },
   {
     place: 'Compare',
-    view: 'compare',
     keys: [
       ['↑ ↓ ← →', 'nudge the blank; with Shift further'],
       ['Home', 'its best placement'],
@@ -45,7 +40,6 @@ export const KEYS: readonly KeyGroup[] = [
   },
   {
     place: 'Draw',
-    view: 'draw',
     keys: [
       ['[ ]', 'the next corner or groove'],
       ['↑ ↓ ← →', 'move it; with Shift further, with Alt finer'],
@@ -59,7 +53,6 @@ export const KEYS: readonly KeyGroup[] = [
   },
   {
     place: 'Tiers',
-    view: 'tiers',
     keys: [
       ['↑ ↓ ← →', 'along cells, or along the lines of the diagram'],
       ['Home, End', 'ends of the row; with Ctrl of the whole'],
@@ -70,7 +63,6 @@ export const KEYS: readonly KeyGroup[] = [
   },
   {
     place: 'Plan',
-    view: 'plan',
     keys: [
       ['Space', 'areas and holders: the next mark of a cell'],
       ['Enter, F2, Delete', 'a new area or holder, its name, take it out'],
@@ -79,7 +71,6 @@ export const KEYS: readonly KeyGroup[] = [
   },
   {
     place: 'Teach',
-    view: 'teach',
     keys: [
       ['P, F5', 'present'],
       ['→ Space, ←', 'presenting: on, back'],
@@ -90,7 +81,6 @@ export const KEYS: readonly KeyGroup[] = [
   },
   {
     place: 'Gauge',
-    view: 'gauge',
     keys: [
       ['← →', 'thickness: another height; with Shift by 1 mm'],
       ['↑ ↓', 'the next wider or tighter keyway'],
@@ -100,7 +90,6 @@ export const KEYS: readonly KeyGroup[] = [
   },
   {
     place: 'Names',
-    view: 'names',
     keys: [
       ['Enter', 'ask; ↑ ↓ bring back what was asked'],
       ['F2, Delete', 'register: change a name, take it out'],
@@ -108,7 +97,6 @@ export const KEYS: readonly KeyGroup[] = [
   },
   {
     place: 'Publish, sheets and slides',
-    view: 'publish',
     keys: [
       ['Page Up, Page Down', 'the next page or slide'],
       ['F, 1', 'the whole page, its true size'],
@@ -117,7 +105,6 @@ export const KEYS: readonly KeyGroup[] = [
   },
   {
     place: 'Publish, display block',
-    view: 'publish',
     keys: [
       ['↑ ↓ ← →', 'turn it; with Shift move it'],
       ['1, 2, 3', 'from a corner, the front, above'],

@@ -58,11 +58,6 @@ export class MakingFile {
     if (!this.job) void this.begin?.();
   }
 
-  /** Says something of a file that needed no thread, in place of what was said. */
-  say(said: string): void {
-    if (!this.job) this.store.setState({ ...NOTHING, said });
-  }
-
   /** Takes back what was said of the last file: it was of something else. */
   forget(): void {
     if (this.store.getState().said !== '') this.store.setState({ said: '' });

@@ -1,7 +1,7 @@
 import { countWord } from '../../../family/count-word.ts';
 import type { Family } from '../../../family/family.ts';
 import type { Units } from '../../../family/length-text.ts';
-import { type PaperName, type PaperTurn, paperSize } from '../../../publish/paper.ts';
+import type { PaperName } from '../../../publish/paper.ts';
 import type { SheetName, SheetOrder } from '../../../publish/sheet-order.ts';
 import type { EveryCard } from './sheet-choice.ts';
 
@@ -65,13 +65,7 @@ export const PAPER_LABELS: Readonly<Record<PaperName, string>> = {
   A1: 'A1 poster',
 };
 
-/** "210 × 297 mm", or "8.27 × 11.69 in". */
-export function paperSizeText(paper: PaperName, turned: PaperTurn, units: Units): string {
-  const { width, height } = paperSize(paper, turned);
-  return pageSizeText(width, height, units);
-}
-
-/** The size of a page, given in millimetres; no more digits than it has. */
+/** The size of a page, given in millimetres: "210 × 297 mm", or "8.27 × 11.69 in"; no more digits than it has. */
 export function pageSizeText(width: number, height: number, units: Units): string {
   const digits = units === 'in' ? 2 : 1;
   const [w, h] = [width, height].map((mm) => Number((units === 'in' ? mm / 25.4 : mm).toFixed(digits)));
