@@ -1,5 +1,6 @@
-import { useMemo } from 'react';
+import { useMemo, useState } from 'react';
 import type { DisplaySet } from '../../../print3d/display-set.ts';
+import { NAMED_VIEWS, type TurnedView } from '../../canvas/solid/turned-view.ts';
 import { BlockParts } from '../../panels/publish/block-parts.tsx';
 import { setPicture } from '../../panels/publish/block-set-picture.ts';
 import { useBlockLook } from '../../panels/publish/use-block.ts';
@@ -7,7 +8,7 @@ import { pickPart } from '../../state/publish/block-state.ts';
 import { FootKey } from '../foot-key.tsx';
 import styles from './block-sheet.module.css';
 import { NoSolids } from './block-sheet-no-solids.tsx';
-import { BlockStage, type StageProps, useStill, useTurnedView } from './block-sheet-stage.tsx';
+import { BlockStage, type StageProps, useStill } from './block-sheet-stage.tsx';
 
 /** All parts on their beds. */
 export function SetStage({ set, ...rest }: StageProps) {
@@ -22,7 +23,7 @@ function ShownSet({ set, scene, stillOf }: StageProps & { readonly set: DisplayS
   const [{ picked, bed }, look] = useBlockLook();
   const only = bed !== null && bed < set.beds && set.beds > 1 ? bed : null;
   const picture = useMemo(() => setPicture(set, picked, only), [set, picked, only]);
-  const [view, setView] = useTurnedView('set');
+  const [view, setView] = useState<TurnedView>(NAMED_VIEWS.corner);
   useStill(stillOf, picture, view);
   const walk = (steps: number) => {
     const at = set.parts.findIndex(({ name }) => name === picked);

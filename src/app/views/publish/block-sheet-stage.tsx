@@ -4,7 +4,7 @@ import type { DisplaySet } from '../../../print3d/display-set.ts';
 import type { SolidPicture } from '../../canvas/solid/solid-picture.ts';
 import type { SolidScene } from '../../canvas/solid/solid-scene.ts';
 import { SolidStage, type SolidTrouble } from '../../canvas/solid/solid-stage.tsx';
-import { keyedView, NAMED_VIEWS, type TurnedView, viewWords } from '../../canvas/solid/turned-view.ts';
+import { keyedView, type TurnedView, viewWords } from '../../canvas/solid/turned-view.ts';
 import { useSize } from '../../panels/use-size.ts';
 import styles from './block-sheet.module.css';
 import { useSolidColours } from './block-sheet-colours.ts';
@@ -146,10 +146,4 @@ function useFrameKeys(
     element.addEventListener('keydown', press);
     return () => element.removeEventListener('keydown', press);
   }, [frame]);
-}
-
-/** The view of a picture, begun anew with another picture. */
-export function useTurnedView(what: string): readonly [TurnedView, (view: TurnedView) => void] {
-  const [views, setViews] = useState<Readonly<Record<string, TurnedView>>>({});
-  return [views[what] ?? NAMED_VIEWS.corner, (view) => setViews((all) => ({ ...all, [what]: view }))];
 }

@@ -1,6 +1,7 @@
-import { useEffect, useMemo } from 'react';
+import { useEffect, useMemo, useState } from 'react';
 import type { DisplaySet } from '../../../print3d/display-set.ts';
 import type { SolidPicture } from '../../canvas/solid/solid-picture.ts';
+import { NAMED_VIEWS, type TurnedView } from '../../canvas/solid/turned-view.ts';
 import { BlockPairReading } from '../../panels/publish/block-pair-reading.tsx';
 import { COUPON, INWARD, tryPicture } from '../../panels/publish/block-try-picture.ts';
 import { type JudgedPair, useBlockLook, useBlockPair } from '../../panels/publish/use-block.ts';
@@ -12,7 +13,7 @@ import { FootKey } from '../foot-key.tsx';
 import styles from './block-sheet.module.css';
 import { NoSolids } from './block-sheet-no-solids.tsx';
 import { type Slide, useSlide } from './block-sheet-slide.ts';
-import { BlockStage, type StageProps, useStill, useTurnedView } from './block-sheet-stage.tsx';
+import { BlockStage, type StageProps, useStill } from './block-sheet-stage.tsx';
 
 /** A coupon before an opening of the block: it slides in and stops where it must. */
 export function TryStage({ set, family, ...rest }: StageProps) {
@@ -43,7 +44,7 @@ function TriedPair({ family, set, pair, coupon, frame, scene, stillOf }: TriedPa
   useEffect(() => look.setState({ inserted: null }), [look, entrant, opening]);
   const { inserted } = slide;
   const picture = useTriedPicture(set, { ...pair, coupon, frame }, inserted, range.waits, through);
-  const [view, setView] = useTurnedView('try');
+  const [view, setView] = useState<TurnedView>(NAMED_VIEWS.corner);
   useStill(stillOf, picture, view);
   const words = insertionWords(pair, range, inserted, frame.depth, units);
   const onKey = (key: string) => {
