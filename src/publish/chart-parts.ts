@@ -82,8 +82,9 @@ function onOnePage(
   const widths = chartWidths(content, content.columns.length, { width: room.width, unit, goesOn: false }, measure);
   if (widths.pitch < LEAST_PITCH * unit) return null;
   const whole = { columns: content.columns, rows: content.rows };
+  const height = room.height(unit);
   const scale = greatestScale(widths, content, [picture, MOST_PICTURE], (sizes) => {
-    return chartHeights(whole.columns, whole.rows, sizes, measure).total <= room.height(unit);
+    return chartHeights(whole.columns, whole.rows, sizes, measure).total <= height;
   });
   if (scale === null) return null;
   const sizes = { ...widths, scale };

@@ -54,13 +54,14 @@ export function chartPicture(drawing: ChartDrawing): Block {
   const plugTop = betweenTop + heights.between;
   const x = columnPlaces(sizes, columns.length);
   const tops = columns.map(({ isInBetween }) => (isInBetween ? betweenTop : plugTop));
+  const base = { baseTop, part, sizes, measure: drawing.measure, names: baseNamesHeight(drawing) };
   const marks = [
     ...tierBands(rows, sizes, drawing.measure, baseTop, heights.base),
     ...baseWords(drawing, baseTop),
     ...rows.flatMap((placed) => rail(placed, drawing, x)),
     ...posts(drawing, rows, x, { tops, baseTop }),
     ...rows.flatMap((placed) => [...railMarks(placed, drawing, x), ...rowHead(placed, drawing)]),
-    ...columns.flatMap((column, i) => baseMarks(column, x[i], { baseTop, part, sizes, measure: drawing.measure })),
+    ...columns.flatMap((column, i) => baseMarks(column, x[i], base)),
     ...columns.flatMap((column, i) => keywayMarks(column, x[i], tops[i], drawing)),
   ];
   const end = plugTop + heights.keyways;
@@ -253,12 +254,21 @@ function rowHead(placed: PlacedRow, { sizes, measure }: ChartDrawing): Mark[] {
   return marks;
 }
 
+/** How high the names over the keyways are at most; 0 where they stand upright beside their pictures. */
+function baseNamesHeight({ part, sizes, measure }: ChartDrawing): number {
+  if (sizes.upright) return 0;
+  return Math.max(0, ...part.columns.map((column) => baseName(column, sizes, measure)?.height ?? 0));
+}
+
+/** Where the base row stands. */
+interface BasePlace extends Pick<ChartDrawing, 'part' | 'sizes' | 'measure'> {
+  readonly baseTop: number;
+  /** Room for the names under the pictures: these stand in one line however many lines their names have. */
+  readonly names: number;
+}
+
 /** What enters one keyway alone: its picture over the keyway, its name, and the mark on the post below. */
-function baseMarks(
-  column: ChartColumn,
-  x: number,
-  { baseTop, part, sizes, measure }: Pick<ChartDrawing, 'part' | 'sizes' | 'measure'> & { readonly baseTop: number },
-): Mark[] {
+function baseMarks(column: ChartColumn, x: number, { baseTop, part, sizes, measure, names }: BasePlace): Mark[] {
   const { base } = column;
   const name = baseName(column, sizes, measure);
   if (!base || !name) return [];
@@ -267,10 +277,7 @@ function baseMarks(
   const markY = baseTop + part.heights.base - (MARK / 2 + 1) * unit;
   const end = markY - (MARK / 2 + 1) * unit;
   const picture = sectionPicture(base.pictured[0], { scale, line: 0.15 * unit });
-  // Pictures stand in one line however many lines their names have.
-  const bottom = upright
-    ? end
-    : end - Math.max(...part.columns.map((one) => baseName(one, sizes, measure)?.height ?? 0));
+  const bottom = end - names;
   const marks: Mark[] = [];
   if (!upright) {
     // The post stays behind the name.
