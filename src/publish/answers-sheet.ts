@@ -158,8 +158,14 @@ function answerPages(
 ): PageBody[] {
   const laid = (share: number) => flowBlocks(answerItems(ground, order, replies, zoom, share, room), room);
   const least = laid(1);
+  let pages = least;
   // As large as takes no more pages.
-  const pages = LARGER.map(laid).find(({ length }) => length <= least.length) ?? least;
+  for (const share of LARGER) {
+    const larger = laid(share);
+    if (larger.length > least.length) continue;
+    pages = larger;
+    break;
+  }
   return pages.map((marks) => ({ marks, title: 'Answers: does it go in?' }));
 }
 

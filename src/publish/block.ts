@@ -14,7 +14,7 @@ export function emptyBlock(width: number, height: number): Block {
 
 /** The marks of a block with its upper left corner at (x, y). */
 export function placeBlock(block: Block, x: number, y: number): Mark[] {
-  return block.marks.map((mark) => moveMark(mark, x, y));
+  return x === 0 && y === 0 ? [...block.marks] : block.marks.map((mark) => moveMark(mark, x, y));
 }
 
 /** Blocks one under the other, left sides in line. */
@@ -48,7 +48,7 @@ export function labelledBlock(block: Block, label: string): Block {
 }
 
 /** A mark moved right and down, with all that is in it. */
-export function moveMark(mark: Mark, dx: number, dy: number): Mark {
+function moveMark(mark: Mark, dx: number, dy: number): Mark {
   const spot = ([x, y]: Spot): Spot => [x + dx, y + dy];
   const stroke = ({ spots, closed }: Stroke): Stroke => ({ spots: spots.map(spot), closed });
   switch (mark.kind) {

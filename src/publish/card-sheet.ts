@@ -74,8 +74,13 @@ const SHARES = [2.4, 2.1, 1.8, 1.6, 1.4, 1.25, 1.12];
 /** Cards side by side and one under the other, as large as they can be on as few pages. */
 function severalCards(contents: readonly CardContent[], common: CommonStyle, room: PageRoom): PageBody[] {
   const usual = packed(contents, common, room, 1);
-  const larger = SHARES.map((unit) => packed(contents, common, room, unit));
-  const best = larger.find(({ pages, count }) => pages.length <= usual.pages.length && count <= usual.count) ?? usual;
+  let best = usual;
+  for (const unit of SHARES) {
+    const larger = packed(contents, common, room, unit);
+    if (larger.pages.length > usual.pages.length || larger.count > usual.count) continue;
+    best = larger;
+    break;
+  }
   return best.pages.map((marks) => ({ marks }));
 }
 
