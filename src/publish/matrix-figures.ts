@@ -35,11 +35,14 @@ export function marginUnit(units: Units): string {
   return units === 'in' ? 'thousandths of an inch' : 'mm';
 }
 
-/** The size of a cell that has room for every word and for all of these figures, in heights of the em. */
-export function cellNeeds(
-  figures: Iterable<string>,
-  measure: TextMeasure,
-): { readonly width: number; readonly height: number } {
+/** The size that a cell needs, in heights of the em. */
+export interface CellNeeds {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** The size of a cell that has room for every word and for all of these figures. */
+export function cellNeeds(figures: Iterable<string>, measure: TextMeasure): CellNeeds {
   const words = VERDICTS.map((verdict) => MARK + APART + measure.width(VERDICT_WORDS[verdict], 1, true));
   const widest = Math.max(...words, ...[...new Set(figures)].map((figure) => measure.width(figure, 1)));
   return { width: widest + 2 * PAD.x, height: 2 * LEADING + 2 * PAD.y };

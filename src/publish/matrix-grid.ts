@@ -2,7 +2,7 @@ import { VERDICT_WORDS } from '../family/margin-text.ts';
 import type { Profile } from '../profile/profile.ts';
 import { shortNameOf } from '../teach/teaching-knowledge.ts';
 import { type Block, placeBlock } from './block.ts';
-import { cellNeeds, marginFigure, matrixCell } from './matrix-figures.ts';
+import { type CellNeeds, matrixCell } from './matrix-figures.ts';
 import { type ColumnHeads, columnHeads, HEAD_PAD, type HeadStyle, rowHead } from './matrix-heads.ts';
 import type { Mark } from './page.ts';
 import type { PageRoom } from './page-frame.ts';
@@ -19,6 +19,8 @@ export interface MatrixShown {
   readonly rows: readonly number[];
   readonly entrants: readonly Profile[];
   readonly openings: readonly Profile[];
+  /** Of every cell, whatever the size of the type. */
+  readonly needs: CellNeeds;
 }
 
 /** A matrix set in one size of type, parted into pages of so many columns and rows. */
@@ -66,9 +68,8 @@ export function pagesOf({ across, down }: MatrixGrid): number {
 }
 
 function gridOf(shown: MatrixShown, room: PageRoom, size: number): MatrixGrid {
-  const { ground, entrants, openings } = shown;
+  const { ground, entrants, openings, needs } = shown;
   const { measure } = ground;
-  const needs = cellNeeds(figuresOf(shown), measure);
   const style = headStyle(shown, size, needs.height);
   const names = openings.map(shortNameOf);
   const widest = Math.max(0, ...entrants.map(({ name }) => measure.width(name, size, true)));
@@ -86,10 +87,6 @@ function gridOf(shown: MatrixShown, room: PageRoom, size: number): MatrixGrid {
   const heights = rowHeads.map(({ height }) => Math.max(height, needs.height * size));
   const down = packed(heights, room.height - heads.height);
   return { size, headWidth, cellWidth, heads, rowHeads, across, down };
-}
-
-function figuresOf({ ground, rows, units }: MatrixShown): Set<string> {
-  return new Set(rows.flatMap((row) => ground.fits.fits[row].map((fit) => marginFigure(fit, units))));
 }
 
 /** All sections at one scale, the tallest as high as a row. */
@@ -144,7 +141,7 @@ export function gridPage(
 ): Block {
   const { size, headWidth, cellWidth, heads } = grid;
   const { ground, units, entrants, openings } = shown;
-  const cellHeight = cellNeeds([], ground.measure).height * size;
+  const cellHeight = shown.needs.height * size;
   const width = headWidth + columns.length * cellWidth;
   const marks: Mark[] = columns.flatMap((k, n) => placeBlock(heads.blocks[k], headWidth + n * cellWidth, 0));
   const levels = [heads.height];

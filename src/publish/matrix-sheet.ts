@@ -3,7 +3,7 @@ import { gapText } from '../family/length-text.ts';
 import { marginText, VERDICT_WORDS } from '../family/margin-text.ts';
 import type { Verdict } from '../fit/fit.ts';
 import { type Block, placeBlock, rowOfBlocks, stackBlocks } from './block.ts';
-import { marginUnit, ownFrame } from './matrix-figures.ts';
+import { cellNeeds, marginFigure, marginUnit, ownFrame } from './matrix-figures.ts';
 import { gridPage, type MatrixGrid, type MatrixShown, matrixGrid, pagesOf } from './matrix-grid.ts';
 import type { Page } from './page.ts';
 import { framedPages, frameFor, type PageBody, type PageFrame, type PageRoom, roomIn } from './page-frame.ts';
@@ -60,7 +60,9 @@ function below({ y, height, ...room }: PageRoom, by: number): PageRoom {
 function shownOf(ground: SheetGround, { blanksOnly, units }: MatrixOrder): MatrixShown {
   const entrants = entrantsOf(ground.family);
   const rows = entrants.flatMap(({ kind }, i) => (blanksOnly && kind === 'tool' ? [] : [i]));
-  return { ground, units, rows, entrants: rows.map((i) => entrants[i]), openings: openingsOf(ground.family) };
+  const figures = new Set(rows.flatMap((row) => ground.fits.fits[row].map((fit) => marginFigure(fit, units))));
+  const needs = cellNeeds(figures, ground.measure);
+  return { ground, units, rows, entrants: rows.map((i) => entrants[i]), openings: openingsOf(ground.family), needs };
 }
 
 function emptyPage({ measure }: SheetGround, frame: PageFrame, room: PageRoom): Page[] {
