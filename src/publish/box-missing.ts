@@ -1,5 +1,6 @@
 import { type BoxRun, type LetterRun, MISSING_BOX, plainLine, type SetLine } from '../lettering/set-line.ts';
 import type { Mark, Page, PathMark, Spot, Stroke, TextMark } from './page.ts';
+import { SHARE_BEFORE } from './paragraph.ts';
 
 /** How a line is set: what stands where, and which letters are missing. */
 export type SetText = (text: string, bold?: boolean) => SetLine;
@@ -26,7 +27,8 @@ function boxedText(mark: TextMark, set: SetText): Mark {
   const line = set(mark.text, mark.bold);
   const text = plainLine(mark.text);
   if (line.runs.every((run) => run.kind === 'letters')) return text === mark.text ? mark : { ...mark, text };
-  const start = startOf(mark, line.width * mark.size);
+  // Where the line starts, along its base line from the spot.
+  const start = -SHARE_BEFORE[mark.align ?? 'start'] * line.width * mark.size;
   return {
     kind: 'group',
     label: text,
@@ -47,12 +49,6 @@ function joinLetters(runs: SetLine['runs']): (LetterRun | BoxRun)[] {
     else joined[joined.length - 1] = { ...last, text: last.text + run.text, width: last.width + run.width };
   }
   return joined;
-}
-
-/** Where a line starts, along its base line from the spot. */
-function startOf({ align = 'start' }: TextMark, width: number): number {
-  if (align === 'start') return 0;
-  return align === 'middle' ? -width / 2 : -width;
 }
 
 /** The place so far along the base line of a text and so far above it. */

@@ -2,6 +2,7 @@ import type { FacePart } from '../../lettering/face-file.ts';
 import type { Typeface } from '../../lettering/typeface.ts';
 import { inkColour, type Palette } from '../../publish/inks.ts';
 import type { GroupMark, Mark, Page, PathMark, Stroke, TextMark } from '../../publish/page.ts';
+import { SHARE_BEFORE } from '../../publish/paragraph.ts';
 
 /** What a document says of itself. */
 export interface PdfTelling {
@@ -174,6 +175,3 @@ function drawText(mark: TextMark, { pdf, typeface, palette }: Pen): void {
   }
   pdf.restore();
 }
-
-/** The part of a line that stands before its spot. */
-const SHARE_BEFORE = { start: 0, middle: 0.5, end: 1 } as const;
