@@ -23,22 +23,19 @@ export function layOutScaleBar(
   { size, measure }: { readonly size: number; readonly measure: TextMeasure },
 ): Block {
   const part = length / parts;
-  const dark = Array.from({ length: parts }, (_, i) => i).filter((i) => i % 2 === 0);
+  const light = Array.from({ length: parts }, (_, i) => i).filter((i) => i % 2 === 1);
   const marks: Mark[] = [
     filled([rectangle(0, 0, length, TALL)], 'ink'),
     filled(
-      Array.from({ length: parts }, (_, i) => i)
-        .filter((i) => !dark.includes(i))
-        .map((i) => rectangle(i * part, 0.25, part - (i === parts - 1 ? 0.25 : 0), TALL - 0.5)),
+      light.map((i) => rectangle(i * part, 0.25, part - (i === parts - 1 ? 0.25 : 0), TALL - 0.5)),
       'paper',
     ),
   ];
   const width = measure.width(words, size);
   marks.push({ kind: 'text', spot: [0, TALL + 0.8 + size * ASCENT], text: words, size });
-  const label = words;
   return {
     width: Math.max(length, width),
     height: TALL + 0.8 + size * LEADING,
-    marks: [{ kind: 'group', label, marks }],
+    marks: [{ kind: 'group', label: words, marks }],
   };
 }
