@@ -1,12 +1,10 @@
 import type { Family } from '../family/family.ts';
+import { unknownIdText } from '../family/unknown-id.ts';
 import { exportProfiles } from '../interchange/export-profiles.ts';
 import type { Profile } from '../profile/profile.ts';
 import type { ExportCommand } from './parse-command.ts';
 import { EXIT, type Shell, sayFault } from './shell.ts';
 import { mayWriteOrWarn, writeFiles } from './write-files.ts';
-
-/** Most ids that are named where one is not in the file. */
-const MOST_NAMED = 12;
 
 /**
  * Writes the outlines that a command asks for, to its file or to standard output, and returns the exit code.
@@ -36,7 +34,5 @@ function choose(profiles: readonly Profile[], only: readonly string[] | undefine
   const byId = new Map(profiles.map((profile) => [profile.id, profile]));
   const unknown = only.find((id) => !byId.has(id));
   if (unknown === undefined) return only.flatMap((id) => byId.get(id) ?? []);
-  const ids = [...byId.keys()];
-  const more = ids.length > MOST_NAMED ? ` and ${ids.length - MOST_NAMED} more` : '';
-  return `there is no profile with the id "${unknown}"; it has ${ids.slice(0, MOST_NAMED).join(', ')}${more}`;
+  return unknownIdText('profile', unknown, [...byId.keys()]);
 }

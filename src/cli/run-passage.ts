@@ -1,4 +1,5 @@
 import { type Family, openingsOf } from '../family/family.ts';
+import { unknownIdText } from '../family/unknown-id.ts';
 import type { Fit } from '../fit/fit.ts';
 import { catalogue } from '../jobs/catalogue.ts';
 import type { PassageInput } from '../passage/find-passage.ts';
@@ -6,10 +7,7 @@ import type { Passage, PassageBlank, PassageMember } from '../passage/passage.ts
 import { shown } from './fit-table.ts';
 import type { MilledWish, PassageCommand } from './parse-passage.ts';
 import { mm, um } from './round-lengths.ts';
-import { EXIT, type Shell } from './shell.ts';
-
-/** Most ids that are named where one is not in the file. */
-const MOST_NAMED = 12;
+import { EXIT, type Shell, sayFault } from './shell.ts';
 
 /**
  * Finds what keyways have in common and prints it, as text or as JSON; returns the exit code.
@@ -20,13 +18,7 @@ export async function runPassage(family: Family, command: PassageCommand, shell:
   const openings = openingsOf(family);
   const ids = openings.map(({ id }) => id);
   const unknown = command.openings?.find((id) => !ids.includes(id));
-  if (unknown !== undefined) {
-    const more = ids.length > MOST_NAMED ? ` and ${ids.length - MOST_NAMED} more` : '';
-    shell.warn(
-      `${command.file}: there is no opening with the id "${unknown}"; it has ${ids.slice(0, MOST_NAMED).join(', ')}${more}.\n`,
-    );
-    return EXIT.badInput;
-  }
+  if (unknown !== undefined) return sayFault(command.file, unknownIdText('opening', unknown, ids), shell);
   const chosen = command.openings ?? ids;
   const { runningClearance } = family;
   const input = { openings: openings.map(({ id, ring }) => ({ id, ring })), chosen, runningClearance };

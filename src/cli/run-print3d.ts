@@ -1,4 +1,5 @@
 import { entrantsOf, type Family, openingsOf } from '../family/family.ts';
+import { unknownIdText } from '../family/unknown-id.ts';
 import { write3mf } from '../interchange/print3d/write-3mf.ts';
 import { writeStl } from '../interchange/print3d/write-stl.ts';
 import { catalogue } from '../jobs/catalogue.ts';
@@ -9,9 +10,6 @@ import type { Print3dCommand } from './parse-print3d.ts';
 import { mm } from './round-lengths.ts';
 import { EXIT, type Shell, sayFault } from './shell.ts';
 import { fileSpan, numberedName, type OutFile, writeFiles } from './write-files.ts';
-
-/** Most ids that are named where one is not in the file. */
-const MOST_NAMED = 12;
 
 /**
  * Builds the display set of a family, writes its file or files, says what was found out, and returns the exit code.
@@ -46,10 +44,7 @@ function setupOf(family: Family, { only, numbers, bed, tip, letters, board }: Pr
   if (!only) return setup;
   const ids = family.profiles.map(({ id }) => id);
   const unknown = only.find((id) => !ids.includes(id));
-  if (unknown !== undefined) {
-    const more = ids.length > MOST_NAMED ? ` and ${ids.length - MOST_NAMED} more` : '';
-    return `there is no profile with the id "${unknown}"; it has ${ids.slice(0, MOST_NAMED).join(', ')}${more}`;
-  }
+  if (unknown !== undefined) return unknownIdText('profile', unknown, ids);
   const chosen = (profiles: readonly { readonly id: string }[]) =>
     only.filter((id) => profiles.some((profile) => profile.id === id));
   return { ...setup, openings: chosen(openingsOf(family)), blanks: chosen(entrantsOf(family)) };

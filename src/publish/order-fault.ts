@@ -1,4 +1,5 @@
 import { entrantsOf, type Family, openingsOf } from '../family/family.ts';
+import { unknownIdText } from '../family/unknown-id.ts';
 import type { Profile } from '../profile/profile.ts';
 import type { AnswersOrder, CardOrder, ChartOrder, ScaleOrder, SheetOrder } from './sheet-order.ts';
 
@@ -7,9 +8,6 @@ export const ENLARGE_RANGE = { least: 1, most: 50 } as const;
 
 /** How many questions an answer sheet may have. */
 export const QUESTIONS_RANGE = { least: 1, most: 100 } as const;
-
-/** Most ids that are named where one is not in the family. */
-const MOST_NAMED = 12;
 
 /**
  * Why a sheet cannot be laid out for a family.
@@ -53,7 +51,7 @@ function blanksFault(family: Family): string | null {
 
 function chartFault(family: Family, { blanksOnly, inBetween = [] }: ChartOrder): string | null {
   const openings = openingsOf(family);
-  const unknown = inBetween.map((id) => unknownFault(id, openings, 'no opening with the id')).find(Boolean);
+  const unknown = inBetween.map((id) => unknownFault(id, openings, 'opening')).find(Boolean);
   return unknown ?? (blanksOnly ? blanksFault(family) : null);
 }
 
@@ -66,22 +64,23 @@ function scaleFault(family: Family, { opening, blank, enlarge }: ScaleOrder): st
   const { least, most } = ENLARGE_RANGE;
   if (!(enlarge >= least && enlarge <= most)) return `the enlargement must be ${least} to ${most}, not ${enlarge}`;
   return (
-    unknownFault(opening, openingsOf(family), 'no opening with the id') ??
-    unknownFault(blank, entrantsOf(family), 'no blank or tool with the id')
+    unknownFault(opening, openingsOf(family), 'opening') ?? unknownFault(blank, entrantsOf(family), 'blank or tool')
   );
 }
 
 function cardFault(family: Family, { of }: CardOrder): string | null {
   const holders = family.plan?.holders ?? [];
   if (of === undefined || holders.some(({ id }) => id === of)) return null;
-  return unknownFault(of, entrantsOf(family), 'no blank, tool or holder with the id');
+  return unknownFault(of, entrantsOf(family), 'blank, tool or holder');
 }
 
 function unknownFault(id: string | undefined, among: readonly Profile[], what: string): string | null {
   if (id === undefined || among.some((profile) => profile.id === id)) return null;
-  const ids = among.slice(0, MOST_NAMED).map((profile) => profile.id);
-  const more = among.length > MOST_NAMED ? ` and ${among.length - MOST_NAMED} more` : '';
-  return `there is ${what} "${id}"; it has ${ids.join(', ')}${more}`;
+  return unknownIdText(
+    what,
+    id,
+    among.map((profile) => profile.id),
+  );
 }
 
 function answersFault({ questions }: AnswersOrder): string | null {
