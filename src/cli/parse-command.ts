@@ -3,6 +3,7 @@ import { EXPORT_FORMATS, type ExportFormat } from '../interchange/export-profile
 import { MAX_TOLERANCE } from '../interchange/json/file-units.ts';
 import { MAX_TILT_DEG } from '../interchange/json/schema.ts';
 import { listedIds } from './listed-ids.ts';
+import { numberFault } from './number-fault.ts';
 import { CAPACITY_OPTIONS, type CapacityCommand, toCapacityCommand } from './parse-capacity.ts';
 import { GAUGE_OPTIONS, GAUGE_VALUES, type GaugeCommand, toGaugeCommand } from './parse-gauge.ts';
 import { GROW_OPTIONS, type GrowCommand, toGrowCommand } from './parse-grow.ts';
@@ -239,14 +240,10 @@ function splitWords(words: readonly string[]) {
         table: { type: 'string', multiple: true },
         'two-step': { type: 'boolean' },
         ...Object.fromEntries(
-          [...CAPACITY_OPTIONS, ...STRENGTH_OPTIONS, ...GROW_OPTIONS, ...PASSAGE_OPTIONS, ...PLAN_OPTIONS].map(
-            (option) => [option, { type: 'string', multiple: true }] as const,
-          ),
-        ),
-        ...Object.fromEntries(
-          [...PUBLISH_OPTIONS, ...PRINT3D_OPTIONS, ...GAUGE_OPTIONS].map(
-            (option) => [option, { type: 'string', multiple: true }] as const,
-          ),
+          [
+            ...[...CAPACITY_OPTIONS, ...STRENGTH_OPTIONS, ...GROW_OPTIONS, ...PASSAGE_OPTIONS, ...PLAN_OPTIONS],
+            ...[...PUBLISH_OPTIONS, ...PRINT3D_OPTIONS, ...GAUGE_OPTIONS],
+          ].map((option) => [option, { type: 'string', multiple: true }] as const),
         ),
         ...Object.fromEntries([...PUBLISH_FLAGS, ...PRINT3D_FLAGS].map((flag) => [flag, { type: 'boolean' }] as const)),
         help: { type: 'boolean', short: 'h' },
@@ -351,7 +348,7 @@ function readCommand(name: Command['name'], files: string[], values: Values): Pa
 }
 
 function toFitCommand(file: string, values: Values): ParsedCommand {
-  const fault = NUMBER_OPTIONS.map((option) => numberFault(option, values)).find(Boolean);
+  const fault = NUMBER_OPTIONS.map((option) => faultOf(option, values)).find(Boolean);
   if (fault) return { ok: false, fault };
   const { json = false, verify = false, margins = false } = values;
   const [tiltDeg, toleranceUm, wearUm, draws] = NUMBER_OPTIONS.map((option) => {
@@ -389,7 +386,7 @@ const AMONG = ['blanks', 'keyways', 'all'] as const;
 
 function toIdentifyCommand([file, outline]: string[], values: Values): ParsedCommand {
   const { among: given = ['blanks'], json = false } = values;
-  const fault = numberFault('error-um', values) ?? numberFault('loop', values);
+  const fault = faultOf('error-um', values) ?? faultOf('loop', values);
   if (fault) return { ok: false, fault };
   const among = AMONG.find((known) => known === given[0]);
   if (!among) return { ok: false, fault: `--among is "${given[0]}", must be blanks, keyways or all` };
@@ -399,9 +396,6 @@ function toIdentifyCommand([file, outline]: string[], values: Values): ParsedCom
 }
 
 /** What is wrong with the number given for an option, if anything is. */
-function numberFault(option: NumberOption, values: Values): string | undefined {
-  const given = values[option] ?? [];
-  const { most, unit } = NUMBERS[option];
-  const sound = given.every((text) => /^(\d+\.?\d*|\.\d+)$/.test(text) && Number(text) <= most);
-  return sound ? undefined : `--${option} is "${given[0]}", must be a number from 0 to ${most} (${unit})`;
+function faultOf(option: NumberOption, values: Values): string | undefined {
+  return numberFault(option, values[option]?.[0], NUMBERS[option]);
 }

@@ -1,4 +1,5 @@
 import { MAX_TILT_DEG } from '../interchange/json/schema.ts';
+import { numberFault } from './number-fault.ts';
 
 /** What `gauge` is asked for; lengths in nanometres. */
 export interface GaugeCommand {
@@ -45,10 +46,9 @@ export function toGaugeCommand(file: string, given: Given): Parsed {
     const option = GAUGE_OPTIONS[wrong];
     return { ok: false, fault: `--${option} is "${given[option]?.[0]}", must be ${GAUGE_VALUES[option]}` };
   }
-  const tiltDeg = Number(tilt);
-  if (!(/^(\d+\.?\d*|\.\d+)$/.test(tilt) && tiltDeg <= MAX_TILT_DEG))
-    return { ok: false, fault: `--tilt is "${tilt}", must be a number from 0 to ${MAX_TILT_DEG} (degrees)` };
-  const command = { name: 'gauge', file, json, height: lengths[0] ?? 0, tiltDeg } as const;
+  const fault = numberFault('tilt', tilt, { most: MAX_TILT_DEG, unit: 'degrees' });
+  if (fault) return { ok: false, fault };
+  const command = { name: 'gauge', file, json, height: lengths[0] ?? 0, tiltDeg: Number(tilt) } as const;
   return { ok: true, command: typeof lengths[1] === 'number' ? { ...command, thickness: lengths[1] } : command };
 }
 

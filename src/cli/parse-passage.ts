@@ -1,4 +1,5 @@
 import { listedIds } from './listed-ids.ts';
+import { numberFault } from './number-fault.ts';
 
 /** What a straight milling cutter and a plain blade are for a passage; micrometres and degrees. */
 export interface MilledWish {
@@ -59,7 +60,7 @@ export function toPassageCommand(file: string, values: PassageValues): ParsedPas
     return given.length > 0
       ? { ok: false, fault: `--${given[0]} goes with --milled: give that too` }
       : { ok: true, command };
-  const fault = given.map((option) => faultOf(option, values[option]?.[0] ?? '')).find(Boolean);
+  const fault = given.map((option) => faultOf(option, values[option]?.[0])).find(Boolean);
   if (fault) return { ok: false, fault };
   const number = (option: MilledOption) => (values[option] ? Number(values[option][0]) : MILLED[option].usual);
   const wish: MilledWish = {
@@ -76,9 +77,6 @@ export function toPassageCommand(file: string, values: PassageValues): ParsedPas
 /** Lengths that nothing could be made of when they are 0. */
 const ABOVE_NOTHING: readonly MilledOption[] = ['step-um', 'thickness-um', 'height-um'];
 
-function faultOf(option: MilledOption, text: string): string | undefined {
-  const { most, unit } = MILLED[option];
-  const least = ABOVE_NOTHING.includes(option) ? 1 : 0;
-  const sound = /^(\d+\.?\d*|\.\d+)$/.test(text) && Number(text) <= most && Number(text) >= least;
-  return sound ? undefined : `--${option} is "${text}", must be a number from ${least} to ${most} (${unit})`;
+function faultOf(option: MilledOption, text: string | undefined): string | undefined {
+  return numberFault(option, text, { ...MILLED[option], least: ABOVE_NOTHING.includes(option) ? 1 : 0 });
 }

@@ -37,10 +37,7 @@ type NumberOption = keyof typeof PRINT3D_NUMBERS;
 const NUMBER_OPTIONS = Object.keys(PRINT3D_NUMBERS) as readonly NumberOption[];
 
 /** The options of `print3d` that take a value. */
-export const PRINT3D_OPTIONS = [
-  ...(['scale', 'columns', 'depth', 'wall', 'gap', 'nozzle', 'letter-size'] as const),
-  ...(['bed', 'tip'] as const),
-] as const;
+export const PRINT3D_OPTIONS = [...NUMBER_OPTIONS, 'bed', 'tip'] as const;
 
 /** The options of `print3d` that are given or not. */
 export const PRINT3D_FLAGS = ['no-letters', 'no-board'] as const;

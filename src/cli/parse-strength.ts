@@ -1,3 +1,5 @@
+import { isPlainNumber } from './number-fault.ts';
+
 /** What `strength` is asked for. */
 export interface StrengthCommand {
   readonly name: 'strength';
@@ -25,7 +27,7 @@ type Parsed = { readonly ok: true; readonly command: StrengthCommand } | { reado
 export function toStrengthCommand(file: string, { material = [], torque = [], json = false }: Given): Parsed {
   const [text] = torque;
   const torqueNm = text === undefined ? undefined : Number(text);
-  if (torqueNm !== undefined && !(/^(\d+\.?\d*|\.\d+)$/.test(text) && torqueNm > 0 && torqueNm <= MOST_TORQUE_NM))
+  if (torqueNm !== undefined && !(isPlainNumber(text) && torqueNm > 0 && torqueNm <= MOST_TORQUE_NM))
     return { ok: false, fault: `--torque is "${text}", must be newton metres above 0, up to ${MOST_TORQUE_NM}` };
   return { ok: true, command: { name: 'strength', file, json, material: material[0], torqueNm } };
 }
