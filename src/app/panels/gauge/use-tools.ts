@@ -29,7 +29,7 @@ export function useAskedTools(family: Family, gauge: ShownGauge, withBlanks: boo
 }
 
 /** The table of what is asked now; null while it is looked for. */
-export function useToolTable(): ToolTable | null {
+function useToolTable(): ToolTable | null {
   const { phase, found } = useStore(tablingOf(useSession()).store, (s) => s);
   return phase === 'found' ? (found?.output ?? null) : null;
 }

@@ -21,7 +21,7 @@ export async function handOver(body: HandedFile['body'], form: PageForm, name: s
 }
 
 /** What came of saving, in a sentence; nothing where the user gave it up. */
-export function savedWords(saved: Saved, name: string): string {
+function savedWords(saved: Saved, name: string): string {
   return { saved: `${name} is saved.`, downloaded: `${name} is in your downloads.`, 'given up': '' }[saved];
 }
 

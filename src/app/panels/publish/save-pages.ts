@@ -80,7 +80,7 @@ const SLIDE_POINTS = 1920;
 const MOST_POINTS = 40e6;
 
 /** Picture points a millimetre of a page: what printing takes, or a screen; fewer where the picture would be too large. */
-export function pngDensity({ width, height }: Pick<Page, 'width' | 'height'>, isSlide: boolean): number {
+function pngDensity({ width, height }: Pick<Page, 'width' | 'height'>, isSlide: boolean): number {
   const wanted = isSlide ? SLIDE_POINTS / width : PRINT_POINTS;
   return Math.min(wanted, Math.sqrt(MOST_POINTS / (width * height)));
 }

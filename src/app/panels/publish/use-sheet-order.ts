@@ -25,7 +25,7 @@ export function useSheetSubjects(): SheetSubjects {
 }
 
 /** The day on which the sheet is looked at, as it is written. */
-export function useToday(): string {
+function useToday(): string {
   const [today] = useState(() => new Date().toLocaleDateString('en-GB', { dateStyle: 'long' }));
   return today;
 }

@@ -47,7 +47,7 @@ export function pinchWords(opening: Profile, height: number, pinch: Pinch | null
 }
 
 /** "It is held at 4.2 mm above the floor of the keyway." */
-export function whereHeld(opening: Profile, pinch: Pinch, units: Units): string {
+function whereHeld(opening: Profile, pinch: Pinch, units: Units): string {
   const [left, right] = heldHeights(opening, pinch);
   if (Math.abs(left - right) < ONE_HEIGHT)
     return `It is held on both sides at ${heightText((left + right) / 2, units)} above the floor of the keyway.`;
