@@ -3,12 +3,13 @@ import { judgePair, judgePairEntry } from '../fit/judge-pair.ts';
 import { type Opening, prepareOpening } from '../fit/prepare-opening.ts';
 import { boxOf, type Point, translatePoints } from '../geom/point.ts';
 import { type Region, regionOf } from '../geom/region.ts';
+import { regionArea } from '../geom/region-area.ts';
 import { asTrustedRing, type Ring } from '../geom/ring.ts';
 import { measureWeb } from '../profile/measure-web.ts';
 import { alignRegions } from './align-regions.ts';
 import { grooveCauses } from './groove-causes.ts';
 import { measureLoss } from './measure-loss.ts';
-import { areaOf, moveRegion, sharedBy } from './overlap-regions.ts';
+import { moveRegion, sharedBy } from './overlap-regions.ts';
 import type { Loss, NoBlank, Passage, PassageBlank, PassageEntry, PassageOpening } from './passage.ts';
 import { spreadProgress } from './spread-progress.ts';
 import { bladeOf, CRUMB, roomFor } from './widest-blank.ts';
@@ -71,7 +72,7 @@ function* passageWith(input: PassageInput, chosen: readonly Chosen[], more: numb
   const clearance = input.runningClearance + more;
   const whole = chosen.map(({ opening }) => opening.region);
   const rooms = chosen.map(({ opening }) => roomFor(opening.region, clearance + opening.within));
-  const narrow = chosen.filter((_, i) => areaOf(rooms[i]) <= CRUMB).map(({ id }) => id);
+  const narrow = chosen.filter((_, i) => regionArea(rooms[i]) <= CRUMB).map(({ id }) => id);
   const aligned = yield* spreadProgress(alignRegions(narrow.length > 0 ? whole : rooms), 0, 0.7);
   const shared = sharedBy(whole, aligned.moves);
   const { blade, apart } = narrow.length > 0 ? NO_BLADE : bladeOf(sharedBy(rooms, aligned.moves));
@@ -80,7 +81,7 @@ function* passageWith(input: PassageInput, chosen: readonly Chosen[], more: numb
   const back = { x: -minX, y: -minY };
   const moves = aligned.moves.map(({ x, y }) => ({ x: x + back.x, y: y + back.y }));
   const common = moveRegion(shared, back);
-  const rest = { common, area: areaOf(common), sure: aligned.sure, clearance: input.runningClearance };
+  const rest = { common, area: regionArea(common), sure: aligned.sure, clearance: input.runningClearance };
   const members = (loss: (i: number) => Loss | null) =>
     chosen.map(({ id }, i) => ({ id, move: moves[i], loss: loss(i) }));
   if (!blade) {
@@ -93,7 +94,7 @@ function* passageWith(input: PassageInput, chosen: readonly Chosen[], more: numb
   const blank: PassageBlank = {
     ...sizesOf(ring),
     grooves: grooveCauses(ring, placedRings(input, chosen, moves)),
-    apart: apart.map((region) => moveRegion(region, back)).map((region) => ({ region, area: areaOf(region) })),
+    apart: apart.map((region) => moveRegion(region, back)).map((region) => ({ region, area: regionArea(region) })),
     entersAll,
   };
   const placed = rooms.map((room, i) => moveRegion(room, moves[i]));
@@ -143,7 +144,7 @@ function sizesOf(ring: Ring) {
     ring,
     width: box.maxX - box.minX,
     height: box.maxY - box.minY,
-    area: areaOf(regionOf(ring)),
+    area: regionArea(regionOf(ring)),
     web: measureWeb(ring),
   };
 }

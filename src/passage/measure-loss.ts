@@ -1,8 +1,8 @@
 import { difference, intersection, offset } from '../geom/clip.ts';
 import { type Box, boxOf } from '../geom/point.ts';
 import { type Patch, type Region, regionOf } from '../geom/region.ts';
+import { regionArea } from '../geom/region-area.ts';
 import type { Ring } from '../geom/ring.ts';
-import { areaOf } from './overlap-regions.ts';
 import type { Loss, LossPlace, LossSide } from './passage.ts';
 
 /** Parts smaller than this are not told as places: a thousandth of a square millimetre, in square nanometres. */
@@ -20,8 +20,8 @@ const BEYOND = 2_000;
  */
 export function measureLoss(room: Region, blank: Ring): Loss {
   const region = difference(room, regionOf(blank));
-  const own = areaOf(room);
-  const area = areaOf(region);
+  const own = regionArea(room);
+  const area = regionArea(region);
   const box = boxOf(blank);
   const places = withoutRims(region)
     .map((patch) => placeOf(patch, box))
@@ -41,7 +41,7 @@ function withoutRims(region: Region): Region {
 function placeOf(patch: Patch, blank: Box): LossPlace {
   const box = boxOf(patch.outer);
   const { minY: from, maxY: to } = box;
-  return { side: sideOf(patch, box, blank), from, to, area: areaOf([patch]) };
+  return { side: sideOf(patch, box, blank), from, to, area: regionArea([patch]) };
 }
 
 function sideOf({ holes }: Patch, box: Box, blank: Box): LossSide {

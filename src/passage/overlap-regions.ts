@@ -1,20 +1,15 @@
 import { intersection } from '../geom/clip.ts';
 import { type Box, boxOf, type Point, translatePoints } from '../geom/point.ts';
-import { boundariesOf, type Region } from '../geom/region.ts';
+import type { Region } from '../geom/region.ts';
+import { regionArea } from '../geom/region-area.ts';
 import { asTrustedRing } from '../geom/ring.ts';
-import { signedArea } from '../geom/signed-area.ts';
 
 /** A region, or null for the whole plane: what no region has cut yet. */
 export type Shared = Region | null;
 
-/** Area of a region, holes taken off, square nanometres. */
-export function areaOf(region: Region): number {
-  return boundariesOf(region).reduce((sum, boundary) => sum + signedArea(boundary), 0);
-}
-
 /** Area of the largest patch of a region, square nanometres; 0 for an empty one. */
 export function largestArea(region: Region): number {
-  return region.reduce((most, patch) => Math.max(most, areaOf([patch])), 0);
+  return region.reduce((most, patch) => Math.max(most, regionArea([patch])), 0);
 }
 
 /** The region moved by whole nanometres. */

@@ -1,9 +1,9 @@
 import { intersection, offset } from '../geom/clip.ts';
 import type { Region } from '../geom/region.ts';
 import { regionOf } from '../geom/region.ts';
+import { regionArea } from '../geom/region-area.ts';
 import { makeRing, type Ring } from '../geom/ring.ts';
 import { simplifyOutline } from '../geom/simplify.ts';
-import { areaOf } from './overlap-regions.ts';
 
 /** Chords of an eroded outline stand off their arcs by no more than this, nanometres. */
 const ARC_TOLERANCE = 250;
@@ -50,7 +50,7 @@ export function bladeOf(region: Region): BladeParts {
   const parts = withoutFins(region)
     .map(({ outer }) => smoothed(outer))
     .filter((ring) => ring !== null)
-    .map((ring) => ({ ring, area: areaOf(regionOf(ring)) }))
+    .map((ring) => ({ ring, area: regionArea(regionOf(ring)) }))
     .filter(({ area }) => area > CRUMB)
     .sort((a, b) => b.area - a.area);
   return { blade: parts[0]?.ring ?? null, apart: parts.slice(1).map(({ ring }) => regionOf(ring)) };

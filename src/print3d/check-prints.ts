@@ -1,8 +1,8 @@
 import { offset, unionOfLoops } from '../geom/clip.ts';
 import type { Region } from '../geom/region.ts';
+import { regionArea } from '../geom/region-area.ts';
 import type { PrintCheck, SolidPart } from './display-set.ts';
 import type { DisplaySetup } from './display-setup.ts';
-import { areaOf } from './find-thin-parts.ts';
 import type { MadePart } from './make-parts.ts';
 import type { LetterSource } from './raise-letters.ts';
 
@@ -115,6 +115,6 @@ function sharePrinted(outlines: MadePart['lines'][number]['outlines'], nozzle: n
   const letters: Region = unionOfLoops(loops.map((loop) => loop.reverse()));
   const radius = (nozzle / 2) * CLIP_UNITS;
   const opened = offset(offset(letters, -radius, 'round', 10), radius, 'round', 10);
-  const whole = areaOf(letters);
-  return whole > 0 ? areaOf(opened) / whole : 1;
+  const whole = regionArea(letters);
+  return whole > 0 ? regionArea(opened) / whole : 1;
 }

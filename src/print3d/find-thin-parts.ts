@@ -1,9 +1,9 @@
 import { difference, intersection, offset } from '../geom/clip.ts';
 import { inscribedCircle } from '../geom/inscribed-circle.ts';
 import { type Box, boxOf } from '../geom/point.ts';
-import { boundariesOf, type Region, regionOf } from '../geom/region.ts';
+import { type Region, regionOf } from '../geom/region.ts';
+import { regionArea } from '../geom/region-area.ts';
 import { asTrustedRing, type Ring } from '../geom/ring.ts';
-import { signedArea } from '../geom/signed-area.ts';
 
 /** A part of a section that is thinner than a width; nanometres. */
 export interface ThinPart {
@@ -38,15 +38,10 @@ export function findThinParts(region: Region, width: number): ThinPart[] {
   const far = difference(region, offset(core, width + SLACK, 'round', ARC));
   return lost.flatMap((patch) => {
     const own = intersection([patch], far);
-    if (areaOf(own) < CRUMB) return [];
+    if (regionArea(own) < CRUMB) return [];
     const { radius: half } = inscribedCircle([patch], SLACK);
     return [{ width: Math.min(width, 2 * half), box: boxOf(patch.outer) }];
   });
-}
-
-/** The area of a region, its holes not counted, in square nanometres. */
-export function areaOf(region: Region): number {
-  return boundariesOf(region).reduce((sum, boundary) => sum + signedArea(boundary), 0);
 }
 
 /** What is round an outline: a frame so wide, less what is inside. */

@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { difference } from '../../src/geom/clip.ts';
 import { regionOf } from '../../src/geom/region.ts';
+import { regionArea } from '../../src/geom/region-area.ts';
 import { signedArea } from '../../src/geom/signed-area.ts';
 import type { Cutter } from '../../src/passage/groove-cover.ts';
 import { type BladeWithin, bladeWithin, type PlainBlade } from '../../src/passage/mill-blank.ts';
-import { areaOf } from '../../src/passage/overlap-regions.ts';
 import { checkMilled } from '../../src/profile/check-milled.ts';
 import { randomNumbers } from '../cases/random-numbers.ts';
 import { randomSection } from '../cases/random-section.ts';
@@ -42,7 +42,7 @@ test('what is milled lies within the outline, and can be milled by that cutter',
       const made = blade(outline, ANY, cutter);
       if (!made) return;
       expect(checkMilled(made.milled)).toEqual([]);
-      expect(areaOf(difference(regionOf(made.ring), regionOf(outline)))).toBeLessThan(1e8);
+      expect(regionArea(difference(regionOf(made.ring), regionOf(outline)))).toBeLessThan(1e8);
       expect(made.area).toBeLessThanOrEqual(signedArea(outline));
       for (const { depth, width, flank, rootRadius } of made.milled.grooves) {
         expect(depth % cutter.depthStep).toBe(0);

@@ -2,9 +2,10 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import type { Point } from '../../src/geom/point.ts';
 import { type Region, regionOf } from '../../src/geom/region.ts';
+import { regionArea } from '../../src/geom/region-area.ts';
 import type { Ring } from '../../src/geom/ring.ts';
 import { overlapMeter } from '../../src/passage/overlap-area.ts';
-import { areaOf, largestArea, moveRegion, share, sharedBy } from '../../src/passage/overlap-regions.ts';
+import { largestArea, moveRegion, share, sharedBy } from '../../src/passage/overlap-regions.ts';
 import { bladeOf, roomFor } from '../../src/passage/widest-blank.ts';
 import { polygonPair } from '../cases/polygon-pairs.ts';
 import { randomNumbers } from '../cases/random-numbers.ts';
@@ -52,8 +53,8 @@ test('another keyway never makes what is shared larger where the others lie', ()
     fc.property(seeds, fc.integer({ min: -200, max: 200 }), (seed, off) => {
       const regions = Object.values(keyways(seed, 3)).map((ring) => regionOf(ring));
       const moves = regions.map((_, i) => ({ x: i * off * UM, y: -i * off * UM }));
-      const two = areaOf(sharedBy(regions.slice(0, 2), moves));
-      expect(areaOf(sharedBy(regions, moves))).toBeLessThanOrEqual(two);
+      const two = regionArea(sharedBy(regions.slice(0, 2), moves));
+      expect(regionArea(sharedBy(regions, moves))).toBeLessThanOrEqual(two);
     }),
     { numRuns: 60, seed: 5 },
   );
@@ -79,7 +80,7 @@ test('a single keyway gives its own erosion', () => {
       const [ring] = Object.values(keyways(seed, 1));
       const { blank, sure, members } = findPassage({ only: ring }, CLEARANCE);
       const { blade } = bladeOf(roomFor(regionOf(ring), CLEARANCE));
-      expect(blank?.area).toBe(blade && areaOf(regionOf(blade)));
+      expect(blank?.area).toBe(blade && regionArea(regionOf(blade)));
       expect(sure?.kind).toBe('best');
       expect(members[0].loss?.share ?? 0).toBeLessThan(0.01);
     }),
@@ -103,7 +104,7 @@ test('the quick measure of the largest shared part agrees with clipping', () => 
 test('the quick measure holds where walls lie on each other', () => {
   const [ring] = Object.values(keyways(3, 1));
   const region = regionOf(ring);
-  const whole = areaOf(region);
+  const whole = regionArea(region);
   expect(Math.abs(overlapMeter(region, region)({ x: 0, y: 0 }) - whole)).toBeLessThan(1e8);
   const up = { x: 0, y: 300 * UM };
   const clipped = largestArea(share(region, moveRegion(region, up)));
@@ -141,7 +142,7 @@ test('odd outlines throw nothing: jagged ones, slivers, circles of many vertices
         `${n}`,
       ).toEqual(Object.keys(family).map(() => 'enters'));
     else expect(none, `${n}`).not.toBeNull();
-    expect(areaOf(common), `${n}`).toBeGreaterThan(0);
+    expect(regionArea(common), `${n}`).toBeGreaterThan(0);
   }
 });
 

@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { regionOf } from '../../src/geom/region.ts';
+import { regionArea } from '../../src/geom/region-area.ts';
 import type { Ring } from '../../src/geom/ring.ts';
-import { areaOf } from '../../src/passage/overlap-regions.ts';
 import { roomFor } from '../../src/passage/widest-blank.ts';
 import { wardFamily } from '../cases/ward-families.ts';
 import { jstsDifference, jstsPolygon, jstsShrunken } from '../kit/engines/jsts-shapes.ts';
@@ -68,7 +68,7 @@ test('erosion agrees with another engine to the rule, and so does what all keywa
       const q = ring[(i + 1) % ring.length];
       return sum + Math.hypot(q.x - p.x, q.y - p.y);
     }, 0);
-    const own = areaOf(roomFor(regionOf(ring), 40 * UM));
+    const own = regionArea(roomFor(regionOf(ring), 40 * UM));
     expect(own).toBeLessThanOrEqual(other + 1e6);
     expect(own).toBeGreaterThan(other - perimeter * SHORT);
   }

@@ -4,10 +4,10 @@ import { openingsOf } from '../../../src/family/family.ts';
 import { difference } from '../../../src/geom/clip.ts';
 import { boxOf, translatePoints } from '../../../src/geom/point.ts';
 import { regionOf } from '../../../src/geom/region.ts';
+import { regionArea } from '../../../src/geom/region-area.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 import { findPassage } from '../../../src/jobs/find-passage.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
-import { areaOf } from '../../../src/passage/overlap-regions.ts';
 import { judge } from '../../kit/judge.ts';
 import { soundRing } from '../../kit/shapes.ts';
 
@@ -40,12 +40,12 @@ test('what passes all ten keyways of the demonstration is about its all-section 
   // No wider than the tightest gap lets it be: 2 x (43 - 40) um and what rounding may bring.
   expect(blank.width - (box.maxX - box.minX)).toBeLessThan(7_000);
   expect(blank.height - (box.maxY - box.minY)).toBeLessThan(7_000);
-  const area = areaOf(regionOf(polder.ring));
+  const area = regionArea(regionOf(polder.ring));
   expect(blank.area).toBeGreaterThan(area);
   expect(blank.area).toBeLessThan(area * 1.03);
   // Polder lies in it but for a few micrometres at wards of keyways that were made wider than the tightest.
   const inWidest = soundRing(translatePoints(polder.ring, { x: blank.width / 2 - 1e6, y: blank.height / 2 - 4.2e6 }));
-  const outside = areaOf(difference(regionOf(inWidest), regionOf(blank.ring)));
+  const outside = regionArea(difference(regionOf(inWidest), regionOf(blank.ring)));
   expect(outside / area).toBeLessThan(0.01);
   expect(judge(soundRing(blank.ring), polder.ring, 0).clearance).toBeGreaterThan(-12_000);
 });

@@ -1,10 +1,10 @@
 import { beforeAll, expect, test } from 'vitest';
 import { difference } from '../../../src/geom/clip.ts';
 import { regionOf } from '../../../src/geom/region.ts';
+import { regionArea } from '../../../src/geom/region-area.ts';
 import type { Ring } from '../../../src/geom/ring.ts';
 import type { Cutter } from '../../../src/passage/groove-cover.ts';
 import { millPassage } from '../../../src/passage/mill-passage.ts';
-import { areaOf } from '../../../src/passage/overlap-regions.ts';
 import type { Passage } from '../../../src/passage/passage.ts';
 import { checkMilled } from '../../../src/profile/check-milled.ts';
 import { demoFamily } from '../../kit/demo-family.ts';
@@ -60,7 +60,7 @@ test('it lies within the widest blank, can be milled, enters every chosen keyway
     expect(fit.verdict).toBe(judge({ ...chosen, ...others }[id], passage.blank.ring, 40 * UM).verdict);
   const [a, b] = [passage.members[0].move, free.members[0].move];
   const back = passage.blank.ring.map(({ x, y }) => ({ x: x + b.x - a.x, y: y + b.y - a.y })) as unknown as Ring;
-  expect(areaOf(difference(regionOf(back), regionOf(free.blank.ring)))).toBeLessThan(1e9);
+  expect(regionArea(difference(regionOf(back), regionOf(free.blank.ring)))).toBeLessThan(1e9);
 });
 
 test('flanks, a root radius and coarse depths take off more, a wide cutter more still', () => {

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { boxOf } from '../../../src/geom/point.ts';
 import { regionOf } from '../../../src/geom/region.ts';
-import { areaOf, moveRegion } from '../../../src/passage/overlap-regions.ts';
+import { regionArea } from '../../../src/geom/region-area.ts';
+import { moveRegion } from '../../../src/passage/overlap-regions.ts';
 import { bladeOf, roomFor, SLACK } from '../../../src/passage/widest-blank.ts';
 import { boxOfMm, ringOfMm } from '../../kit/shapes.ts';
 
@@ -17,7 +18,7 @@ test('the room of a slot is the slot less the clearance and the slack all round'
   const { minX, minY, maxX, maxY } = boxOf(room[0].outer);
   const off = c + SLACK;
   expect([minX, minY, maxX, maxY]).toEqual([off, off, 2 * MM - off, 8 * MM - off]);
-  expect(areaOf(room)).toBe((2 * MM - 2 * off) * (8 * MM - 2 * off));
+  expect(regionArea(room)).toBe((2 * MM - 2 * off) * (8 * MM - 2 * off));
 });
 
 test('a slot as narrow as the clearance leaves no room', () => {
@@ -28,8 +29,8 @@ test('the largest part is the blade, the others are told from the largest on', (
   const at = (width: number, height: number, x: number) =>
     moveRegion(regionOf(boxOfMm(width, height)), { x: x * MM, y: 0 });
   const { blade, apart } = bladeOf([...at(1, 1, 0), ...at(2, 8, 10), ...at(1, 3, 20)]);
-  expect(blade && areaOf(regionOf(blade)) / 1e12).toBeCloseTo(16, 3);
-  expect(apart.map((region) => Math.round(areaOf(region) / 1e12))).toEqual([3, 1]);
+  expect(blade && regionArea(regionOf(blade)) / 1e12).toBeCloseTo(16, 3);
+  expect(apart.map((region) => Math.round(regionArea(region) / 1e12))).toEqual([3, 1]);
 });
 
 test('crumbs are no blade and no part', () => {
@@ -71,5 +72,5 @@ test('a thin fin is cut off and sharp corners stay', () => {
   const { blade } = bladeOf(regionOf(finned));
   const { maxX } = boxOf(blade ?? []);
   expect(maxX).toBeLessThan(2.1 * MM);
-  expect(blade && Math.abs(areaOf(regionOf(blade)) / 1e12 - 16)).toBeLessThan(0.001);
+  expect(blade && Math.abs(regionArea(regionOf(blade)) / 1e12 - 16)).toBeLessThan(0.001);
 });

@@ -1,7 +1,8 @@
 import { expect, test } from 'vitest';
 import { regionOf } from '../../../src/geom/region.ts';
+import { regionArea } from '../../../src/geom/region-area.ts';
 import { makeRing, type Ring } from '../../../src/geom/ring.ts';
-import { areaOf, findThinParts, regionRound } from '../../../src/print3d/find-thin-parts.ts';
+import { findThinParts, regionRound } from '../../../src/print3d/find-thin-parts.ts';
 
 function ringOf(points: readonly (readonly [number, number])[]): Ring {
   const made = makeRing(points.map(([x, y]) => ({ x: x * 1e6, y: y * 1e6 })));
@@ -75,5 +76,5 @@ test('what is thinner everywhere is lost whole', () => {
 });
 
 test('the region round an outline is a frame less its inside', () => {
-  expect(areaOf(regionRound([FINNED], 1e6)) / 1e12).toBeCloseTo(7 * 10 - 32.2, 6);
+  expect(regionArea(regionRound([FINNED], 1e6)) / 1e12).toBeCloseTo(7 * 10 - 32.2, 6);
 });
