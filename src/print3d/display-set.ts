@@ -82,7 +82,7 @@ export type CheckKind =
   /** A pair that goes in by less than the gap adds. */
   | 'gap-hides'
   | 'true-size'
-  /** A solid that is not closed: it is not written. */
+  /** A solid that is not closed: it is written, but a slicer may misread it. */
   | 'not-closed';
 
 /** How much it matters: a fault spoils what the set shows, a caution should be read before printing. */

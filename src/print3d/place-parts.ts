@@ -18,7 +18,7 @@ export interface NamedPart extends MadePart {
 }
 
 /**
- * Parts laid on as many beds as they take, without overlap. A surface that is not closed is left out and told.
+ * Parts laid on as many beds as they take, without overlap. A surface that is not closed is told.
  *
  * @check tests/unit/print3d/build-display-set.test.ts
  */
