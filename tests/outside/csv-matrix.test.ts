@@ -1,28 +1,20 @@
 // The matrix as CSV, read by the csv module of Python's standard library (strict), which is no code of ours.
 import { expect, test } from 'vitest';
-import { type EntryMatrix, entryMatrix } from '../../src/family/entry-matrix.ts';
-import type { Family } from '../../src/family/family.ts';
+import { entryMatrix } from '../../src/family/entry-matrix.ts';
 import { writeMatrix } from '../../src/interchange/csv/write-matrix.ts';
 import { slotFamily } from '../cases/slot-family.ts';
 import { askPython } from '../kit/ask-python.ts';
 import { demoFamily } from '../kit/demo-family.ts';
+import { finish } from '../kit/traced.ts';
 
 /** Any Python will do: that with networkx is there for other tests. */
 function readByPython(input: string, delimiter: string): string[][] {
   return askPython({ library: 'networkx', script: 'read-csv.py', words: [delimiter], input }) as string[][];
 }
 
-function judged(family: Family): EntryMatrix {
-  const judging = entryMatrix(family);
-  for (;;) {
-    const step = judging.next();
-    if (step.done) return step.value;
-  }
-}
-
 test("Python's csv module reads every verdict and every margin of the demo family", () => {
   const family = demoFamily();
-  const matrix = judged(family);
+  const matrix = finish(entryMatrix(family));
   const [head, ...rows] = readByPython(writeMatrix(family, matrix, { units: 'mm' }), ',');
   expect(head).toHaveLength(4 + 2 * matrix.openings.length);
   expect(rows.map((row) => row.length)).toEqual(matrix.profiles.map(() => head.length));
@@ -41,7 +33,10 @@ test.each([',', ';', '\t'] as const)(
       [{ id: 'slot', name: '=HYPERLINK("x")', width: 2.2 }],
       names.map((name, i) => ({ id: `t${i}`, name, section: name, width: 2 })),
     );
-    const [head, ...rows] = readByPython(writeMatrix(family, judged(family), { units: 'mm', separator }), separator);
+    const [head, ...rows] = readByPython(
+      writeMatrix(family, finish(entryMatrix(family)), { units: 'mm', separator }),
+      separator,
+    );
     expect(head[4]).toBe('\'=HYPERLINK("x"): verdict');
     const told = ["'=1+1", "'+2", "'-3", "'@SUM(A1)", "'=4", 'a,b;c d', 'say "ten"', 'two lines', 'Größe 測 é'];
     expect(rows.map(([name]) => name)).toEqual(told);

@@ -9,12 +9,12 @@ import { describe, expect, test } from 'vitest';
 import { findingCurve, type ThicknessCurve, thicknessAt, uprightCurve } from '../../src/gauge/thickness-curve.ts';
 import type { Ring } from '../../src/geom/ring.ts';
 import { boxOfMm, ringOfMm, soundRing, turned } from '../kit/shapes.ts';
+import { finish } from '../kit/traced.ts';
 
 const MM = 1e6;
 
 function tilted(ring: Ring, limit: number): ThicknessCurve {
-  const steps = findingCurve('k', ring, limit);
-  for (let step = steps.next(); ; step = steps.next()) if (step.done) return step.value;
+  return finish(findingCurve('k', ring, limit));
 }
 
 describe('upright', () => {
