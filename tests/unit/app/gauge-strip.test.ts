@@ -13,11 +13,12 @@ import {
   withUnit,
 } from '../../../src/app/state/gauge/gauge-lengths.ts';
 import { fromTightAt, shownCurves } from '../../../src/app/state/gauge/shown-gauge.ts';
-import { holdTool, usualHeight, usualTilt } from '../../../src/app/state/gauge/strip-in-hand.ts';
+import { holdTool, pinchInHand, usualHeight, usualTilt } from '../../../src/app/state/gauge/strip-in-hand.ts';
 import { tickAll, tickOpening } from '../../../src/app/state/gauge/tick-openings.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
 import { readLength } from '../../../src/app/tools/draw/typed-length.ts';
 import { openingsOf } from '../../../src/family/family.ts';
+import { pinchOnCurve } from '../../../src/gauge/pinch.ts';
 import { uprightCurve } from '../../../src/gauge/thickness-curve.ts';
 import { demoFamily } from '../../kit/demo-family.ts';
 import { fakeDoors } from './fake-doors.ts';
@@ -63,6 +64,16 @@ test('the limit is there once all curves are, and keyways are told from tight to
   const order = fromTightAt(shown, 6 * MM).map(({ most }) => most);
   expect(order).toEqual([...order].sort((a, b) => a - b));
   expect(order[0]).toBeCloseTo(0.75 * MM, -2);
+});
+
+test('what holds a strip is found once for a height, and anew for another one', () => {
+  const [opening] = OPENINGS;
+  const curve = uprightCurve(opening.id, opening.ring);
+  const pinch = pinchInHand(curve, opening, 6 * MM);
+  expect(pinch).toEqual(pinchOnCurve(curve, opening.ring, 6 * MM));
+  expect(pinchInHand(curve, opening, 6 * MM)).toBe(pinch);
+  expect(pinchInHand(curve, opening, 5 * MM)).toEqual(pinchOnCurve(curve, opening.ring, 5 * MM));
+  expect(pinchInHand(curve, opening, 20 * MM)).toBeNull();
 });
 
 test('all ticked is the same as nothing chosen', () => {

@@ -1,9 +1,8 @@
-import { useMemo } from 'react';
 import { settersAt } from '../../../gauge/family-limit.ts';
-import { pinchOnCurve } from '../../../gauge/pinch.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { askedHeightText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
 import { pinchWords, shortName } from '../../state/gauge/gauge-words.ts';
+import { pinchInHand } from '../../state/gauge/strip-in-hand.ts';
 import { useSize } from '../use-size.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './pinch-panel.module.css';
@@ -23,7 +22,7 @@ function Pinch({ gauge, opening }: { gauge: ShownGauge; opening: Profile }) {
   const curve = gauge.curves.get(opening.id);
   const { height } = gauge;
   const reach = { width: gauge.thickest, height: gauge.tallest };
-  const pinch = useMemo(() => (curve ? pinchOnCurve(curve, opening.ring, height) : null), [curve, opening, height]);
+  const pinch = curve ? pinchInHand(curve, opening, height) : null;
   const words = curve ? pinchWords(opening, height, pinch, units) : `${opening.name} is not gauged yet.`;
   return (
     <section className={styles.panel} aria-labelledby="pinch-title" data-pinch={opening.id}>

@@ -1,7 +1,6 @@
-import { useMemo } from 'react';
-import { pinchOnCurve } from '../../../gauge/pinch.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { pinchWords } from '../../state/gauge/gauge-words.ts';
+import { pinchInHand } from '../../state/gauge/strip-in-hand.ts';
 import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
 import type { ShownGauge } from './use-gauge.ts';
@@ -11,7 +10,7 @@ export function PinchReading({ gauge, opening }: { gauge: ShownGauge; opening: P
   const units = useStore(useSession().settings, (s) => s.units);
   const { height } = gauge;
   const curve = gauge.curves.get(opening.id);
-  const pinch = useMemo(() => (curve ? pinchOnCurve(curve, opening.ring, height) : null), [curve, opening, height]);
+  const pinch = curve ? pinchInHand(curve, opening, height) : null;
   return (
     <section className={readings.part} aria-labelledby="reading-pinch" data-pinch-words={opening.id}>
       <h2 id="reading-pinch" className={readings.title}>

@@ -1,5 +1,7 @@
 import { type Family, openingsOf } from '../../../family/family.ts';
+import { type Pinch, pinchOnCurve } from '../../../gauge/pinch.ts';
 import { straightTool } from '../../../gauge/straight-tool.ts';
+import type { ThicknessCurve } from '../../../gauge/thickness-curve.ts';
 import { type Box, boxOf, NM_PER_MM } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { Session } from '../session.ts';
@@ -47,6 +49,22 @@ export function usualHeight(family: Family): number {
   if (heights.length === 0) return 5 * NM_PER_MM;
   const tenth = NM_PER_MM / 10;
   return Math.max(tenth, Math.floor((USUAL_SHARE * Math.min(...heights)) / tenth) * tenth);
+}
+
+const pinches = new WeakMap<ThicknessCurve, { readonly height: number; readonly pinch: Pinch | null }>();
+
+/**
+ * The thickest strip of a height in the keyway of a curve, and what holds it; found once for all who show that height.
+ *
+ * @returns null where no strip so tall goes in.
+ * @check tests/unit/app/gauge-strip.test.ts
+ */
+export function pinchInHand(curve: ThicknessCurve, { ring }: Profile, height: number): Pinch | null {
+  const before = pinches.get(curve);
+  if (before?.height === height) return before.pinch;
+  const pinch = pinchOnCurve(curve, ring, height);
+  pinches.set(curve, { height, pinch });
+  return pinch;
 }
 
 /** Picks a tool and takes its size in hand; a shaped one only gives its height over all. */
