@@ -1,5 +1,6 @@
 import type { SolidPart } from '../../print3d/display-set.ts';
 import { bytesOf, zipFiles } from '../link/deflate.ts';
+import { escapeXml } from '../svg/escape-xml.ts';
 
 const CONTENT_TYPES = `<?xml version="1.0" encoding="UTF-8"?>
 <Types xmlns="http://schemas.openxmlformats.org/package/2006/content-types">
@@ -75,15 +76,4 @@ function objectLines(part: SolidPart, id: number, colours: readonly string[]): s
 /** Nine digits tell any two numbers of single precision apart. */
 function numberText(value: number): string {
   return String(Number(value.toPrecision(9)));
-}
-
-/** Signs that XML 1.0 forbids, even escaped; halves of a pair among them. */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for
-const FORBIDDEN = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\ufffe\uffff\p{Cs}]/gu;
-
-const ESCAPES: Readonly<Record<string, string>> = { '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' };
-
-/** A text as it may stand in an attribute or between tags. */
-function escapeXml(text: string): string {
-  return text.replace(FORBIDDEN, '').replace(/[&<>"]/g, (sign) => ESCAPES[sign]);
 }
