@@ -1,11 +1,12 @@
 import { gapText, type Units } from '../family/length-text.ts';
 import { explainPlacement } from '../fit/explain-placement.ts';
-import type { Collision, Fit } from '../fit/fit.ts';
+import type { Fit } from '../fit/fit.ts';
 import { partName } from '../fit/fit-sentence.ts';
 import type { Point } from '../geom/point.ts';
 import type { TextMeasure } from '../lettering/text-measure.ts';
-import { pointInside } from '../profile/point-inside.ts';
 import type { Profile } from '../profile/profile.ts';
+import { clashPlace } from '../teach/clash-place.ts';
+import { keepApart } from '../teach/keep-apart.ts';
 import type { Ink } from './inks.ts';
 import type { Mark, Spot } from './page.ts';
 import { ASCENT, LEADING } from './paragraph.ts';
@@ -95,38 +96,16 @@ function platesOf({ entrant, opening, fit, view, width, units }: MarkedPair): Pl
   };
   const clashes = collisions
     .slice(0, MOST_PLATES)
-    .map((clash) => plate(placeOf(clash), [partName(clash), `${gapText(clash.depth, units)} too deep`], 'blocked'));
+    .map((clash) => plate(clashPlace(clash), [partName(clash), `${gapText(clash.depth, units)} too deep`], 'blocked'));
   const [pinch] = contacts;
   if (!pinch) return clashes;
   const { onBlank: a, onOpening: b } = pinch;
   return [plate({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, ['narrowest gap', gapText(pinch.gap, units)], 'ink')];
 }
 
-/** Where a ring is drawn round a collision: at a ward not beside it, where the wall bites as well. */
-function placeOf({ region, side, ward }: Collision): Point {
-  const { outer } = region[0];
-  const inside = pointInside(outer);
-  if (!ward || (side !== 'left' && side !== 'right')) return inside;
-  const xs = outer.map(({ x }) => x);
-  const half = (Math.min(...xs) + Math.max(...xs)) / 2;
-  const reaches = ({ x }: Point) => (side === 'left' ? x >= half : x <= half);
-  const tip = outer.filter(reaches);
-  if (reaches(inside) || tip.length === 0) return inside;
-  const mean = (of: (p: Point) => number) => tip.reduce((sum, p) => sum + of(p), 0) / tip.length;
-  return { x: mean(({ x }) => x), y: mean(({ y }) => y) };
-}
-
 /** Plates of one side stand below each other, none over the edge. */
 function spread(plates: Plate[], step: number, height: number): void {
   plates.sort((a, b) => a.y - b.y);
-  let free = step / 2;
-  for (const plate of plates) {
-    plate.y = Math.max(free, plate.y);
-    free = plate.y + step;
-  }
-  let floor = height - step / 2;
-  for (const plate of plates.reverse()) {
-    plate.y = Math.min(floor, plate.y);
-    floor = plate.y - step;
-  }
+  const wanted = plates.map(({ y }) => y);
+  for (const [i, y] of keepApart(wanted, step, height).entries()) plates[i].y = y;
 }

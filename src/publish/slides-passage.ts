@@ -5,6 +5,7 @@ import { type Box, boxOf, NM_PER_MM, type Point } from '../geom/point.ts';
 import { boundariesOf } from '../geom/region.ts';
 import { commonPassage } from '../passage/find-passage.ts';
 import type { Passage, PassageGroove } from '../passage/passage.ts';
+import { keepApart } from '../teach/keep-apart.ts';
 import { shortNameOf } from '../teach/teaching-knowledge.ts';
 import { type Block, placeBlock, rowOfBlocks, stackBlocks } from './block.ts';
 import type { Mark } from './page.ts';
@@ -120,33 +121,23 @@ function callouts(
         const text = calloutText(groove, names, passage.members.length);
         const block = layOutParagraph(text, { ...style, align }, measure);
         const y = onPaper({ x: 0, y: (groove.from + groove.to) / 2 }, view)[1];
-        return { block, y, middle: y };
+        return { block, y };
       })
       .sort((a, b) => a.y - b.y);
-    keepApart(blocks, high);
-    return blocks.flatMap(({ block, y, middle }) => {
+    const middles = keepApart(
+      blocks.map(({ y }) => y),
+      blocks.map(({ block }) => block.height),
+      high,
+    );
+    return blocks.flatMap(({ block, y }, i) => {
       const far = side === 'left' ? edge - LEADER : edge + LEADER;
       const x = side === 'left' ? far - 1.5 - block.width : far + 1.5;
       return [
-        drawn([polyline([edge, y], [far, middle])], 'soft', 0.4),
-        ...placeBlock(block, x, middle - block.height / 2),
+        drawn([polyline([edge, y], [far, middles[i]])], 'soft', 0.4),
+        ...placeBlock(block, x, middles[i] - block.height / 2),
       ];
     });
   });
-}
-
-/** Words stand below each other, none over the edge. */
-function keepApart(blocks: { block: Block; middle: number }[], high: number): void {
-  let free = 0;
-  for (const one of blocks) {
-    one.middle = Math.max(one.middle, free + one.block.height / 2);
-    free = one.middle + one.block.height / 2;
-  }
-  let floor = high;
-  for (const one of blocks.reverse()) {
-    one.middle = Math.min(one.middle, floor - one.block.height / 2);
-    floor = one.middle - one.block.height / 2;
-  }
 }
 
 function calloutText({ ids }: PassageGroove, names: ReadonlyMap<string, string>, total: number): string {

@@ -1,3 +1,4 @@
+import { keepApart } from '../teach/keep-apart.ts';
 import { type TierPlate, type TierRows, tierRows } from '../teach/tier-rows.ts';
 import { type Block, placeBlock, stackBlocks } from './block.ts';
 import type { Mark } from './page.ts';
@@ -127,7 +128,7 @@ function layRows({ rows }: TierRows, room: Extent, measure: SlideGround['ground'
       return under.length === 0 ? ((i + 0.5) * within) / kept.length : sum(under) / under.length;
     });
     const wide = Math.min(within / kept.length, size * 9);
-    const xs = apart(wanted, wide, within);
+    const xs = keepApart(wanted, wide, within);
     return kept.map((plate, i) => {
       centre.set(plate.id, xs[i]);
       return { plate, row, wide, x: side + xs[i], top: top(row) };
@@ -156,15 +157,6 @@ function pictureRoom(
 
 function sum(values: readonly number[]): number {
   return values.reduce((total, value) => total + value, 0);
-}
-
-/** Places in order, moved as little as keeps them `step` apart within `width`. */
-function apart(wanted: readonly number[], step: number, width: number): number[] {
-  const xs = [...wanted];
-  for (let i = 0; i < xs.length; i++) xs[i] = Math.max(xs[i], i === 0 ? step / 2 : xs[i - 1] + step);
-  for (let i = xs.length - 1; i >= 0; i--)
-    xs[i] = Math.min(xs[i], i === xs.length - 1 ? width - step / 2 : xs[i + 1] - step);
-  return xs;
 }
 
 /** "1 keyway: Heron, Smew." for each row, from the lowest. */

@@ -1,8 +1,7 @@
 import { gapText, type Units } from '../../../../family/length-text.ts';
 import { middleOf } from '../../../../family/plug-face.ts';
-import type { Collision } from '../../../../fit/fit.ts';
-import type { Point } from '../../../../geom/point.ts';
-import { pointInside } from '../../../../profile/point-inside.ts';
+import { clashPlace } from '../../../../teach/clash-place.ts';
+import { keepApart } from '../../../../teach/keep-apart.ts';
 import type { Doors } from '../../../state/doors.ts';
 import { halfSizeOf } from '../../../state/teach/half-size.ts';
 import type { TaughtPair } from '../use-teaching.ts';
@@ -88,27 +87,13 @@ function widthOf(lines: readonly string[]): number {
   return Math.max(0, ...lines.map((text) => text.length)) * LETTER + 1.1;
 }
 
-/** Where a ring is drawn round a collision: at a ward not beside it, where the wall bites as well. */
-function placeOf({ region, side, ward }: Collision): Point {
-  const { outer } = region[0];
-  const inside = pointInside(outer);
-  if (!ward || (side !== 'left' && side !== 'right')) return inside;
-  const xs = outer.map(({ x }) => x);
-  const half = (Math.min(...xs) + Math.max(...xs)) / 2;
-  const reaches = ({ x }: Point) => (side === 'left' ? x >= half : x <= half);
-  const tip = outer.filter(reaches);
-  if (reaches(inside) || tip.length === 0) return inside;
-  const mean = (of: (p: Point) => number) => tip.reduce((sum, p) => sum + of(p), 0) / tip.length;
-  return { x: mean(({ x }) => x), y: mean(({ y }) => y) };
-}
-
 function platesOf({ pair, pxPerMm, width, height, line, units, partName }: PairMarksProps): Plate[] {
   const { opening, explanation } = pair;
   const middle = middleOf(opening);
   const toX = (nm: number) => width / 2 + (nm / 1e6 - middle.x) * pxPerMm;
   const toY = (nm: number) => height / 2 - (nm / 1e6 - middle.y) * pxPerMm;
   const collisions = explanation.collisions.slice(0, MOST_PLATES).map((collision) => {
-    const at = placeOf(collision);
+    const at = clashPlace(collision);
     const figure = [gapText(collision.depth, units), 'too deep'];
     return { x: toX(at.x), y: toY(at.y), words: partName(collision), figure, blocks: true };
   });
@@ -137,14 +122,6 @@ function platesOf({ pair, pxPerMm, width, height, line, units, partName }: PairM
 /** Plates of one side stand below each other, none over the edge. */
 function spread(plates: Plate[], step: number, height: number): void {
   plates.sort((a, b) => a.y - b.y);
-  let free = step / 2;
-  for (const plate of plates) {
-    plate.top = Math.max(free, plate.top);
-    free = plate.top + step;
-  }
-  let floor = height - step / 2;
-  for (const plate of plates.reverse()) {
-    plate.top = Math.min(floor, plate.top);
-    floor = plate.top - step;
-  }
+  const wanted = plates.map(({ top }) => top);
+  for (const [i, top] of keepApart(wanted, step, height).entries()) plates[i].top = top;
 }

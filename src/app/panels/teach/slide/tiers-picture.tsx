@@ -2,6 +2,7 @@ import { useMemo } from 'react';
 import { countUnjudged, entryTable } from '../../../../family/entry-table.ts';
 import type { Family } from '../../../../family/family.ts';
 import type { KnownFits } from '../../../../family/known-fits.ts';
+import { keepApart } from '../../../../teach/keep-apart.ts';
 import { type TierPlate, type TierRows, tierRows } from '../../../../teach/tier-rows.ts';
 import { trayReach } from '../../../state/tray-reach.ts';
 import { SectionThumb } from '../../section-thumb.tsx';
@@ -115,7 +116,7 @@ function layRows({ rows }: TierRows, room: Room, side: number, type: number) {
       return under.length === 0 ? even : under.reduce((sum, x) => sum + x, 0) / under.length;
     });
     const wide = Math.min(within / kept.length, type * 8);
-    const xs = apart(wanted, wide, within);
+    const xs = keepApart(wanted, wide, within);
     return kept.map((plate, i) => {
       centre.set(plate.id, xs[i]);
       return { plate, row, wide, x: side + xs[i], y: top(row) + rowHeight / 2 };
@@ -123,15 +124,6 @@ function layRows({ rows }: TierRows, room: Room, side: number, type: number) {
   });
   const more = (row: number) => rows[row].plates.length - placed.filter((p) => p.row === row).length;
   return { placed, rowHeight, plateHeight: thumb + type * 1.25 + 10, thumb, top, more };
-}
-
-/** Places in order, moved as little as keeps them `step` apart within `width`. */
-function apart(wanted: readonly number[], step: number, width: number): number[] {
-  const xs = [...wanted];
-  for (let i = 0; i < xs.length; i++) xs[i] = Math.max(xs[i], i === 0 ? step / 2 : xs[i - 1] + step);
-  for (let i = xs.length - 1; i >= 0; i--)
-    xs[i] = Math.min(xs[i], i === xs.length - 1 ? width - step / 2 : xs[i + 1] - step);
-  return xs;
 }
 
 function linesOf({ placed }: Layout): { from: Placed; to: Placed }[] {
