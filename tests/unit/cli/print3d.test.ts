@@ -1,29 +1,12 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { runCommand } from '../../../src/cli/run-command.ts';
-import type { Shell } from '../../../src/cli/shell.ts';
+import { hearCommand, writtenFiles } from '../../kit/hearing-shell.ts';
 
 const LESSON = readFileSync('profiles-demo/first-lesson.json', 'utf8');
 
 async function run(line: string) {
-  let err = '';
-  const written = new Map<string, string | Uint8Array>();
-  const shell: Shell = {
-    readText: () => LESSON,
-    writeText: (file, content) => {
-      if (file.startsWith('full/')) throw new Error('the disk is full');
-      written.set(file, content);
-    },
-    isSameFile: (a, b) => a === b,
-    print: () => {},
-    warn: (words) => {
-      err += words;
-    },
-    width: 120,
-    jobs: { progress: () => {}, cancelled: () => false, pause: () => Promise.resolve(), now: () => 0 },
-  };
-  const code = await runCommand(line.split(' '), shell);
-  return { code, err, written };
+  const { written, writeText } = writtenFiles();
+  return { written, ...(await hearCommand(line.split(' '), LESSON, { writeText })) };
 }
 
 describe('print3d', () => {

@@ -1,7 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { runCommand } from '../../../src/cli/run-command.ts';
-import type { Shell } from '../../../src/cli/shell.ts';
+import { hearCommand, writtenFiles } from '../../kit/hearing-shell.ts';
 
 const LESSON = readFileSync('profiles-demo/first-lesson.json', 'utf8');
 
@@ -10,26 +9,9 @@ const EMPTY =
 
 /** Runs a command in a shell whose only file is `family.json`; a file in the folder `full` cannot be written. */
 async function run(line: string, text = LESSON) {
-  let said = '';
-  const written = new Map<string, string | Uint8Array>();
-  const shell: Shell = {
-    readText: () => text,
-    writeText: (file, content) => {
-      if (file.startsWith('full/')) throw new Error('the disk is full');
-      written.set(file, content);
-    },
-    isSameFile: (a, b) => a === b,
-    print: (words) => {
-      said += words;
-    },
-    warn: (words) => {
-      said += words;
-    },
-    width: 120,
-    jobs: { progress: () => {}, cancelled: () => false, pause: () => Promise.resolve(), now: () => 0 },
-  };
-  const code = await runCommand(line.split(' '), shell);
-  return { code, written, said };
+  const { written, writeText } = writtenFiles();
+  const { code, out, err } = await hearCommand(line.split(' '), text, { writeText });
+  return { code, written, said: out + err };
 }
 
 function beginning(content: string | Uint8Array | undefined): string {

@@ -1,34 +1,19 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { runCommand } from '../../../src/cli/run-command.ts';
-import { EXIT, type Shell } from '../../../src/cli/shell.ts';
+import { EXIT } from '../../../src/cli/shell.ts';
+import { hearCommand } from '../../kit/hearing-shell.ts';
 
 const DEMO = readFileSync('profiles-demo/polderwick.json', 'utf8');
 const LESSON = readFileSync('profiles-demo/first-lesson.json', 'utf8');
 
 /** Runs a command in a shell whose files are the demo, the lesson and `table.csv`. */
-async function run(line: string, table = '') {
+function run(line: string, table = '') {
   const files: Record<string, string> = { 'demo.json': DEMO, 'lesson.json': LESSON, 'table.csv': table };
-  const said = { out: '', err: '' };
-  const shell: Shell = {
-    readText: (file) => {
-      if (!Object.hasOwn(files, file)) throw new Error('there is no such file');
-      return files[file];
-    },
-    writeText: () => {
-      throw new Error('nothing is written here');
-    },
-    isSameFile: (a, b) => a === b,
-    print: (words) => {
-      said.out += words;
-    },
-    warn: (words) => {
-      said.err += words;
-    },
-    width: 120,
-    jobs: { progress: () => {}, cancelled: () => false, pause: () => Promise.resolve(), now: () => 0 },
+  const readText = (file: string) => {
+    if (!Object.hasOwn(files, file)) throw new Error('there is no such file');
+    return files[file];
   };
-  return { code: await runCommand(line.split(' '), shell), ...said };
+  return hearCommand(line.split(' '), '', { readText });
 }
 
 describe('claims', () => {

@@ -4,6 +4,7 @@ import { runCommand } from '../../../src/cli/run-command.ts';
 import { EXIT, type Shell } from '../../../src/cli/shell.ts';
 import { familyJsonSchema } from '../../../src/interchange/json/schema.ts';
 import { catalogue } from '../../../src/jobs/catalogue.ts';
+import { hearingShell } from '../../kit/hearing-shell.ts';
 
 const LESSON = readFileSync('profiles-demo/first-lesson.json', 'utf8');
 
@@ -37,32 +38,13 @@ const LESSON_WITH_COCKED_STRIP = (() => {
 
 /** A shell whose only file is `family.json`, and everything that was said in it. */
 function shellWith(text: string, jobs: Partial<Shell['jobs']> = {}) {
-  const said = { out: '', err: '' };
-  const shell: Shell = {
+  return hearingShell(text, {
     readText: (file) => {
       if (file !== 'family.json') throw new Error('there is no such file');
       return text;
     },
-    writeText: () => {
-      throw new Error('nothing is written here');
-    },
-    isSameFile: (a, b) => a === b,
-    print: (words) => {
-      said.out += words;
-    },
-    warn: (words) => {
-      said.err += words;
-    },
-    width: 120,
-    jobs: {
-      progress: () => {},
-      cancelled: () => false,
-      pause: () => Promise.resolve(),
-      now: () => performance.now(),
-      ...jobs,
-    },
-  };
-  return { shell, said };
+    jobs: { now: () => performance.now(), ...jobs },
+  });
 }
 
 async function run(line: string, text = LESSON, jobs: Partial<Shell['jobs']> = {}) {

@@ -1,11 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { runCommand } from '../../../src/cli/run-command.ts';
-import type { Shell } from '../../../src/cli/shell.ts';
 import { readPoints } from '../../../src/interchange/csv/read.ts';
 import { readDxf } from '../../../src/interchange/dxf/read.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 import { readSvg } from '../../../src/interchange/svg/read.ts';
+import { hearCommand, writtenFiles } from '../../kit/hearing-shell.ts';
 
 const LESSON = readFileSync('profiles-demo/first-lesson.json', 'utf8');
 
@@ -13,29 +12,12 @@ const EMPTY = '{ "format": "sectionary-family", "version": 1, "name": "None", "u
 
 /** Runs a command in a shell whose only file is `family.json`; a file in the folder `full` cannot be written. */
 async function run(line: string, text = LESSON) {
-  const said = { out: '', err: '' };
-  const written = new Map<string, string>();
-  const shell: Shell = {
-    readText: (file) => {
-      if (file !== 'family.json') throw new Error('there is no such file');
-      return text;
-    },
-    writeText: (file, content) => {
-      if (file.startsWith('full/')) throw new Error('the disk is full');
-      written.set(file, String(content));
-    },
-    isSameFile: (a, b) => a === b,
-    print: (words) => {
-      said.out += words;
-    },
-    warn: (words) => {
-      said.err += words;
-    },
-    width: 120,
-    jobs: { progress: () => {}, cancelled: () => false, pause: () => Promise.resolve(), now: () => 0 },
+  const { written, writeText } = writtenFiles();
+  const readText = (file: string) => {
+    if (file !== 'family.json') throw new Error('there is no such file');
+    return text;
   };
-  const code = await runCommand(line.split(' '), shell);
-  return { code, written, ...said };
+  return { written, ...(await hearCommand(line.split(' '), text, { readText, writeText })) };
 }
 
 const READERS = { svg: readSvg, dxf: readDxf, csv: readPoints };
@@ -62,7 +44,7 @@ describe('export', () => {
   test('writes the profiles asked for, in that order, into a file and says so', async () => {
     const { code, out, err, written } = await run('export family.json --only plover-keyway,heron-blank -o out.dxf');
     expect([code, out, err]).toEqual([0, '', 'out.dxf: 2 outlines written\n']);
-    const read = readDxf(written.get('out.dxf') ?? '');
+    const read = readDxf(String(written.get('out.dxf') ?? ''));
     expect(read.ok && read.drawing.paths.map(({ label }) => label)).toEqual(['Plover keyway', 'Heron blank']);
   });
 

@@ -1,8 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { runCommand } from '../../../src/cli/run-command.ts';
-import type { Shell } from '../../../src/cli/shell.ts';
 import { planned } from '../../kit/four-site-blades.ts';
+import { hearCommand } from '../../kit/hearing-shell.ts';
 
 const COLLEGE = JSON.parse(readFileSync('profiles-demo/polderwick.json', 'utf8'));
 const few = (...names: string[]) =>
@@ -50,25 +49,8 @@ const NAMED: Readonly<Record<string, string>> = {
   ...{ k0: 'heron-keyway', b0: 'heron-blank', k1: 'bittern-keyway', b1: 'bittern-blank', all: 'polder-blank' },
 };
 
-async function run(line: string, text: string) {
-  const said = { out: '', err: '' };
-  const shell: Shell = {
-    readText: () => text,
-    writeText: () => {
-      throw new Error('nothing is written here');
-    },
-    isSameFile: (a, b) => a === b,
-    print: (words) => {
-      said.out += words;
-    },
-    warn: (words) => {
-      said.err += words;
-    },
-    width: 120,
-    jobs: { progress: () => {}, cancelled: () => false, pause: () => Promise.resolve(), now: () => 0 },
-  };
-  const code = await runCommand(line.split(' '), shell);
-  return { code, ...said };
+function run(line: string, text: string) {
+  return hearCommand(line.split(' '), text);
 }
 
 const LONG = 120_000;

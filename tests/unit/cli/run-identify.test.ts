@@ -1,9 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { runCommand } from '../../../src/cli/run-command.ts';
-import type { Shell } from '../../../src/cli/shell.ts';
 import type { Point } from '../../../src/geom/point.ts';
 import { demoProfile } from '../../kit/demo-family.ts';
+import { hearCommand } from '../../kit/hearing-shell.ts';
 import { noisyTrace } from '../../kit/noisy-trace.ts';
 
 const FAMILY = 'profiles-demo/polderwick.json';
@@ -16,23 +15,11 @@ function svg(...paths: string[]): string {
   return `<svg xmlns="http://www.w3.org/2000/svg" width="80mm" height="40mm" viewBox="0 0 80 40">${paths.join('')}</svg>`;
 }
 
-async function run(files: Record<string, string>, ...words: string[]) {
-  const told = { out: '', err: '' };
-  const shell: Shell = {
+function run(files: Record<string, string>, ...words: string[]) {
+  return hearCommand(['identify', FAMILY, ...words], '', {
     readText: (file) => files[file] ?? readFileSync(file, 'utf8'),
     writeText: () => {},
-    isSameFile: (a, b) => a === b,
-    print: (text) => {
-      told.out += text;
-    },
-    warn: (text) => {
-      told.err += text;
-    },
-    width: 120,
-    jobs: { progress: () => {}, cancelled: () => false, pause: async () => {}, now: () => 0 },
-  };
-  const code = await runCommand(['identify', FAMILY, ...words], shell);
-  return { code, ...told };
+  });
 }
 
 const traced = noisyTrace(demoProfile('plover-blank').ring, { seed: 3, error: 50_000, step: 200_000 });

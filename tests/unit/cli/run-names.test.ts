@@ -1,30 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parseCommand } from '../../../src/cli/parse-command.ts';
-import { runCommand } from '../../../src/cli/run-command.ts';
 import type { Shell } from '../../../src/cli/shell.ts';
+import { hearCommand } from '../../kit/hearing-shell.ts';
 
 const COLLEGE = readFileSync('profiles-demo/polderwick.json', 'utf8');
 const LESSON = readFileSync('profiles-demo/first-lesson.json', 'utf8');
 
-async function run(words: readonly string[], text = COLLEGE, jobs: Partial<Shell['jobs']> = {}) {
-  const said = { out: '', err: '' };
-  const shell: Shell = {
-    readText: () => text,
-    writeText: () => {
-      throw new Error('nothing is written here');
-    },
-    isSameFile: (a, b) => a === b,
-    print: (all) => {
-      said.out += all;
-    },
-    warn: (all) => {
-      said.err += all;
-    },
-    width: 120,
-    jobs: { progress: () => {}, cancelled: () => false, pause: () => Promise.resolve(), now: () => 0, ...jobs },
-  };
-  return { code: await runCommand(words, shell), ...said };
+function run(words: readonly string[], text = COLLEGE, jobs: Partial<Shell['jobs']> = {}) {
+  return hearCommand(words, text, { jobs });
 }
 
 describe('ask', () => {

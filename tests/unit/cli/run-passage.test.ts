@@ -1,29 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { runCommand } from '../../../src/cli/run-command.ts';
-import type { Shell } from '../../../src/cli/shell.ts';
+import { hearCommand } from '../../kit/hearing-shell.ts';
 
 const COLLEGE = readFileSync('profiles-demo/polderwick.json', 'utf8');
 
-async function run(line: string, text = COLLEGE) {
-  const said = { out: '', err: '' };
-  const shell: Shell = {
-    readText: () => text,
-    writeText: () => {
-      throw new Error('nothing is written here');
-    },
-    isSameFile: (a, b) => a === b,
-    print: (words) => {
-      said.out += words;
-    },
-    warn: (words) => {
-      said.err += words;
-    },
-    width: 120,
-    jobs: { progress: () => {}, cancelled: () => false, pause: () => Promise.resolve(), now: () => 0 },
-  };
-  const code = await runCommand(line.split(' '), shell);
-  return { code, ...said };
+function run(line: string, text = COLLEGE) {
+  return hearCommand(line.split(' '), text);
 }
 
 test('passage tells the widest blank, and for every opening what it loses or how it fares', async () => {

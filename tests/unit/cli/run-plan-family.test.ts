@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { runCommand } from '../../../src/cli/run-command.ts';
 import type { Shell } from '../../../src/cli/shell.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 import { catalogue } from '../../../src/jobs/catalogue.ts';
+import { hearCommand } from '../../kit/hearing-shell.ts';
 
 const jobs: Shell['jobs'] = {
   progress: () => {},
@@ -12,26 +12,12 @@ const jobs: Shell['jobs'] = {
 };
 
 async function run(line: string, value: object) {
-  const said = { out: '', err: '' };
   const written: Record<string, string> = {};
-  const shell: Shell = {
-    readText: () => JSON.stringify(value),
-    writeText: (file, text) => {
-      if (file === 'locked.json') throw new Error('the file may not be written');
-      written[file] = String(text);
-    },
-    isSameFile: (a, b) => a === b,
-    print: (words) => {
-      said.out += words;
-    },
-    warn: (words) => {
-      said.err += words;
-    },
-    width: 120,
-    jobs,
+  const writeText: Shell['writeText'] = (file, text) => {
+    if (file === 'locked.json') throw new Error('the file may not be written');
+    written[file] = String(text);
   };
-  const code = await runCommand(line.split(' '), shell);
-  return { code, written, ...said };
+  return { written, ...(await hearCommand(line.split(' '), JSON.stringify(value), { writeText, jobs })) };
 }
 
 const BIRDS = ['Heron', 'Smew', 'Bittern', 'Ruff', 'Plover'];

@@ -1,35 +1,15 @@
 import { expect, test } from 'vitest';
-import { runCommand } from '../../../src/cli/run-command.ts';
-import type { Shell } from '../../../src/cli/shell.ts';
 import { checkWardPlan } from '../../../src/plan/ward-plan.ts';
+import { hearCommand } from '../../kit/hearing-shell.ts';
 
-async function run(line: string, text: string) {
-  const said = { out: '', err: '' };
-  const shell: Shell = {
+function run(line: string, text: string) {
+  return hearCommand(line.split(' '), text, {
     readText: (file) => {
       if (file === 'missing.csv') throw new Error('there is no such file');
       return text;
     },
-    writeText: () => {
-      throw new Error('nothing is written here');
-    },
-    isSameFile: (a, b) => a === b,
-    print: (words) => {
-      said.out += words;
-    },
-    warn: (words) => {
-      said.err += words;
-    },
-    width: 120,
-    jobs: {
-      progress: () => {},
-      cancelled: () => false,
-      pause: () => new Promise((resolve) => setImmediate(resolve)),
-      now: () => performance.now(),
-    },
-  };
-  const code = await runCommand(line.split(' '), shell);
-  return { code, ...said };
+    jobs: { pause: () => new Promise((resolve) => setImmediate(resolve)), now: () => performance.now() },
+  });
 }
 
 /** Six openings in two triples, a base blank each, two group blanks and one for all: 5 sites (references: own value). */

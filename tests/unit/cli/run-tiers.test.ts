@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { runCommand } from '../../../src/cli/run-command.ts';
 import type { Shell } from '../../../src/cli/shell.ts';
 import { largeFamily } from '../../cases/large-families.ts';
+import { hearCommand } from '../../kit/hearing-shell.ts';
 
 const LESSON = readFileSync('profiles-demo/first-lesson.json', 'utf8');
 const COLLEGE = readFileSync('profiles-demo/polderwick.json', 'utf8');
@@ -13,25 +13,8 @@ function lessonWith(openings: boolean): string {
   return JSON.stringify({ ...family, profiles });
 }
 
-async function run(line: string, text: string, jobs: Partial<Shell['jobs']> = {}) {
-  const said = { out: '', err: '' };
-  const shell: Shell = {
-    readText: () => text,
-    writeText: () => {
-      throw new Error('nothing is written here');
-    },
-    isSameFile: (a, b) => a === b,
-    print: (words) => {
-      said.out += words;
-    },
-    warn: (words) => {
-      said.err += words;
-    },
-    width: 120,
-    jobs: { progress: () => {}, cancelled: () => false, pause: () => Promise.resolve(), now: () => 0, ...jobs },
-  };
-  const code = await runCommand(line.split(' '), shell);
-  return { code, ...said };
+function run(line: string, text: string, jobs: Partial<Shell['jobs']> = {}) {
+  return hearCommand(line.split(' '), text, { jobs });
 }
 
 describe('tiers', () => {
