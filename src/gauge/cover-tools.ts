@@ -45,20 +45,8 @@ interface Column {
  *
  * @param chosen ids of openings; others are not looked at.
  * @param allowed ids of tools that may be taken; all of the table where not given.
- * @check tests/unit/gauge/cover-tools.test.ts
- */
-export function coverTools(table: ToolTable, chosen: readonly string[], allowed?: readonly string[]): ToolCover {
-  const steps = coveringTools(table, chosen, allowed);
-  for (;;) {
-    const step = steps.next();
-    if (step.done) return step.value;
-  }
-}
-
-/**
- * The same piece by piece.
- *
  * @yields looks so far, of those after which the search is cut short.
+ * @check tests/unit/gauge/cover-tools.test.ts
  */
 export function* coveringTools(
   table: ToolTable,

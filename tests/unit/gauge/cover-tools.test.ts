@@ -1,7 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { coverTools } from '../../../src/gauge/cover-tools.ts';
+import { coveringTools } from '../../../src/gauge/cover-tools.ts';
 import type { ToolTable } from '../../../src/gauge/tool-table.ts';
 import { randomNumbers } from '../../cases/random-numbers.ts';
+import { finish } from '../../kit/traced.ts';
+
+const coverTools = (...asked: Parameters<typeof coveringTools>) => finish(coveringTools(...asked));
 
 /** A table from clearances in um; null is blocked. Tools A, B, ..., openings 1, 2, ... */
 function tableOf(rows: readonly (readonly (number | null)[])[], columns = rows[0]?.length ?? 0): ToolTable {
