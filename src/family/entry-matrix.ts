@@ -1,7 +1,9 @@
 import { type Conditions, plainConditions } from '../fit/conditions.ts';
 import type { Fit } from '../fit/fit.ts';
 import { blankUnder, judgePair, openingUnder } from '../fit/judge-pair.ts';
+import type { Opening } from '../fit/prepare-opening.ts';
 import { entrantsOf, type Family, openingsOf } from './family.ts';
+import { type FitCache, isMeasured } from './fit-cache.ts';
 import { orRefuse } from './pair-refused.ts';
 
 /** Every blank and tool judged in every opening, in chart order. */
@@ -18,6 +20,7 @@ export interface EntryMatrix {
  * Judges a family pair by pair; the caller decides between pairs whether to go on.
  *
  * @param conditions new parts held upright where not given.
+ * @param kept fits that are known: pairs measured there are not judged again, and those that are judged are kept there.
  * @yields how many pairs are done, of how many.
  * @returns the whole matrix.
  * @throws PairRefused where a pair cannot be judged.
@@ -25,15 +28,24 @@ export interface EntryMatrix {
 export function* entryMatrix(
   family: Family,
   conditions: Conditions = plainConditions(family.runningClearance),
+  kept?: FitCache,
 ): Generator<{ done: number; total: number }, EntryMatrix, void> {
-  const openings = openingsOf(family).map(({ id, ring }) => ({ id, shape: openingUnder(ring, conditions) }));
+  const openings = openingsOf(family);
   const entrants = entrantsOf(family);
+  const shapes: Opening[] = [];
   const fits: Fit[][] = [];
   for (const profile of entrants) {
     const blank = blankUnder(profile.ring, conditions);
     const row: Fit[] = [];
-    for (const { id, shape } of openings) {
-      row.push(orRefuse(profile.id, id, () => judgePair(shape, blank, conditions)));
+    for (const [k, { id, ring }] of openings.entries()) {
+      const known = kept?.get(ring, profile.ring, conditions);
+      if (known && isMeasured(known)) row.push(known);
+      else {
+        shapes[k] ??= openingUnder(ring, conditions);
+        const fit = orRefuse(profile.id, id, () => judgePair(shapes[k], blank, conditions));
+        kept?.set(ring, profile.ring, conditions, fit);
+        row.push(fit);
+      }
       yield { done: fits.length * openings.length + row.length, total: entrants.length * openings.length };
     }
     fits.push(row);
