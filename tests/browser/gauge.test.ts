@@ -180,6 +180,27 @@ test('tools are tried in every keyway, sorted, and the fewest are found for what
   await takeScreenshots(page, 'gauge-tools');
 });
 
+test('a search for the fewest that takes long is told, may be stopped, and is taken up again', async () => {
+  const { page } = app;
+  await page.evaluate(() => {
+    const RealWorker = window.Worker;
+    // The question never reaches its thread until it is asked again.
+    window.Worker = class extends RealWorker {
+      override postMessage(message: { readonly name?: string }) {
+        if (message.name !== 'coverOpenings') return super.postMessage(message);
+        window.Worker = RealWorker;
+      }
+    };
+  });
+  await page.getByRole('checkbox', { name: 'Plain keyway' }).check();
+  await page.getByRole('progressbar', { name: 'Looking for the fewest tools' }).waitFor();
+  await page.getByRole('button', { name: 'Stop', exact: true }).click();
+  await page.getByText('Stopped: the fewest tools are not known.').waitFor();
+  await page.getByRole('button', { name: 'Look for them' }).click();
+  await expect.poll(() => answer(page)).toBe('Thin strip alone enters all 2 ticked keyways');
+  expect(await page.getByText('the fewest tools are not known').count()).toBe(0);
+});
+
 test('keyways are ranked from tight to wide, in either theme; a family without keyways or tools is told what to do', async () => {
   const { page } = app;
   await sheets(page).getByRole('button', { name: 'Tightness' }).click();
