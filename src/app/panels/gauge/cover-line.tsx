@@ -1,9 +1,10 @@
-import { type CSSProperties, useMemo } from 'react';
+import { useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { type CoverNames, coverHeadline, tryingWords } from '../../state/gauge/cover-words.ts';
 import { shortName, waitingWords } from '../../state/gauge/gauge-words.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './gauge-answer.module.css';
+import { GaugeAnswer } from './gauge-answer.tsx';
 import type { ShownGauge } from './use-gauge.ts';
 import { useCover, useTools } from './use-tools.ts';
 
@@ -31,9 +32,7 @@ export function CoverLine({ family, gauge }: { family: Family; gauge: ShownGauge
   const words = cover ? coverHeadline(cover, names) : waiting;
   return (
     <header className={styles.head} data-cover={cover?.tools.join(' ')}>
-      <h1 className={styles.answer} style={{ '--letters': words.length } as CSSProperties} aria-live="polite">
-        {words}
-      </h1>
+      <GaugeAnswer words={words} />
     </header>
   );
 }

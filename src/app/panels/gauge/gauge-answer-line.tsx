@@ -1,10 +1,11 @@
-import { type CSSProperties, useMemo } from 'react';
+import { useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { gaugeAnswer } from '../../../gauge/gauge-answer.ts';
 import { gaugeSentence } from '../../../gauge/gauge-sentence.ts';
 import { keywayName, sentenceLengths, tiltLimitText, waitingWords } from '../../state/gauge/gauge-words.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './gauge-answer.module.css';
+import { GaugeAnswer } from './gauge-answer.tsx';
 import type { ShownGauge } from './use-gauge.ts';
 
 /** The answer that the back of the room reads: the thickest strip of the height in hand, who sets it, what a thicker one enters. */
@@ -25,9 +26,7 @@ export function GaugeAnswerLine({ family, gauge }: { family: Family; gauge: Show
   }, [complete, curves, openings, height, thickness, units, tiltLimit]);
   return (
     <header className={styles.head} data-gauge-answer={family.name}>
-      <h1 className={styles.answer} style={{ '--letters': words.length } as CSSProperties} aria-live="polite">
-        {words}
-      </h1>
+      <GaugeAnswer words={words} />
     </header>
   );
 }

@@ -1,7 +1,8 @@
-import { type CSSProperties, useMemo } from 'react';
+import { useMemo } from 'react';
 import { type Family, openingsOf } from '../../../family/family.ts';
 import { EmptyNotice } from '../../panels/empty-notice.tsx';
 import answer from '../../panels/gauge/gauge-answer.module.css';
+import { GaugeAnswer } from '../../panels/gauge/gauge-answer.tsx';
 import { GaugeBar } from '../../panels/gauge/gauge-bar.tsx';
 import { GaugeProgress } from '../../panels/gauge/gauge-progress.tsx';
 import { MeasureChoice } from '../../panels/gauge/measure-choice.tsx';
@@ -50,9 +51,7 @@ function Tightness({ family }: { family: Family }) {
   return (
     <div className={styles.sheet} data-tightness={by}>
       <header className={answer.head}>
-        <h1 className={answer.answer} style={{ '--letters': words.length } as CSSProperties} aria-live="polite">
-          {words}
-        </h1>
+        <GaugeAnswer words={words} />
         <p data-measure-words>{tightWords(by, height)}</p>
       </header>
       <GaugeBar family={family} withThickness={false}>
