@@ -1,6 +1,6 @@
 import { examiningOf } from '../../state/plan/examining-strength.ts';
+import styles from '../job-progress.module.css';
 import { useSession, useStore } from '../use-store.ts';
-import styles from './job-progress.module.css';
 
 /** How far the examining has come, with a way to stop it; and what to do when it stopped or something failed. */
 export function StrengthProgress() {
