@@ -168,7 +168,8 @@ function wholeNumber(text: string): number | null {
   return Number.isInteger(number) ? number : Number.NaN;
 }
 
-interface ChoiceFieldProps<T extends string> {
+/** What a choice is among. */
+export interface ChoiceFieldProps<T extends string> {
   readonly label: string;
   readonly value: T;
   readonly choices: readonly (readonly [NoInfer<T>, string])[];
@@ -176,26 +177,38 @@ interface ChoiceFieldProps<T extends string> {
 }
 
 /** One of a few. */
-export function ChoiceField<T extends string>({ label, value, choices, onChange }: ChoiceFieldProps<T>) {
+export function ChoiceField<T extends string>({ label, ...choice }: ChoiceFieldProps<T>) {
   const id = useId();
   return (
     <Field id={id} label={label}>
-      <select
-        id={id}
-        className={styles.select}
-        value={value}
-        onChange={(event) => {
-          const chosen = choices.find(([name]) => name === event.target.value);
-          if (chosen) onChange(chosen[0]);
-        }}
-      >
-        {choices.map(([name, words]) => (
-          <option key={name} value={name}>
-            {words}
-          </option>
-        ))}
-      </select>
+      <ChoiceSelect id={id} className={styles.select} {...choice} />
     </Field>
+  );
+}
+
+interface ChoiceSelectProps<T extends string> extends Omit<ChoiceFieldProps<T>, 'label'> {
+  readonly id: string;
+  readonly className?: string;
+}
+
+/** The list of a choice alone, for a label that stands elsewhere. */
+export function ChoiceSelect<T extends string>({ id, className, value, choices, onChange }: ChoiceSelectProps<T>) {
+  return (
+    <select
+      id={id}
+      className={className}
+      value={value}
+      onChange={(event) => {
+        const chosen = choices.find(([name]) => name === event.target.value);
+        if (chosen) onChange(chosen[0]);
+      }}
+    >
+      {choices.map(([name, words]) => (
+        <option key={name} value={name}>
+          {words}
+        </option>
+      ))}
+    </select>
   );
 }
 

@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import type { TightBy } from '../../state/gauge/gauge-state.ts';
 import fields from '../form-fields.module.css';
+import { ChoiceSelect } from '../form-fields.tsx';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './gauge-bar.module.css';
 
@@ -18,21 +19,13 @@ export function MeasureChoice() {
   return (
     <div className={styles.field}>
       <label htmlFor={id}>ranked by</label>
-      <select
+      <ChoiceSelect
         id={id}
         className={`${fields.select} ${styles.select}`}
         value={measure}
-        onChange={({ target }) => {
-          const chosen = MEASURES.find(([name]) => name === target.value);
-          if (chosen) gauge.setState({ measure: chosen[0] });
-        }}
-      >
-        {MEASURES.map(([name, words]) => (
-          <option key={name} value={name}>
-            {words}
-          </option>
-        ))}
-      </select>
+        choices={MEASURES}
+        onChange={(next) => gauge.setState({ measure: next })}
+      />
     </div>
   );
 }

@@ -1,36 +1,20 @@
 import { useId } from 'react';
+import { type ChoiceFieldProps, ChoiceSelect } from '../form-fields.tsx';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './choice-line.module.css';
 
-interface ChoiceProps<T extends string> {
-  readonly label: string;
-  readonly value: T;
-  readonly choices: readonly (readonly [NoInfer<T>, string])[];
+interface ChoiceProps<T extends string> extends ChoiceFieldProps<T> {
   /** Whether it chooses among names, which may be long. */
   readonly names?: boolean;
-  onChange(value: NoInfer<T>): void;
 }
 
 /** One of a few, beside its label. */
-export function Choice<T extends string>({ label, value, choices, names = false, onChange }: ChoiceProps<T>) {
+export function Choice<T extends string>({ label, names = false, ...choice }: ChoiceProps<T>) {
   const id = useId();
   return (
     <div className={styles.line} data-names={names || undefined}>
       <label htmlFor={id}>{label}</label>
-      <select
-        id={id}
-        value={value}
-        onChange={(event) => {
-          const chosen = choices.find(([name]) => name === event.target.value);
-          if (chosen) onChange(chosen[0]);
-        }}
-      >
-        {choices.map(([name, words]) => (
-          <option key={name} value={name}>
-            {words}
-          </option>
-        ))}
-      </select>
+      <ChoiceSelect id={id} {...choice} />
     </div>
   );
 }
