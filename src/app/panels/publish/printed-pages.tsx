@@ -35,7 +35,7 @@ export function PrintedPages({ look, pages, palette, paper }: PrintedPagesProps)
   }, [look]);
   if (!printing || !pages) return null;
   return (
-    <div className={styles.pages} data-printed="" data-paper={paper}>
+    <div className={styles.pages} data-printed="" data-paper="" style={{ page: paper }}>
       {pages.map((page, i) => (
         // biome-ignore lint/suspicious/noArrayIndexKey: a page is known by its number
         <div key={i} className={styles.page} style={{ width: `${page.width}mm`, height: `${page.height}mm` }}>
