@@ -1,7 +1,9 @@
 import { VERDICT_WORDS } from '../family/margin-text.ts';
 import { type PlugFace, plugFace } from '../family/plug-face.ts';
+import type { Verdict } from '../fit/fit.ts';
 import type { Profile } from '../profile/profile.ts';
-import { shortNameOf, type TeachingKnowledge, tryIn } from '../teach/teaching-knowledge.ts';
+import { pickShown, restWords } from '../teach/shown-wall.ts';
+import { shortNameOf } from '../teach/teaching-knowledge.ts';
 import { type Block, placeBlock, rowOfBlocks, stackBlocks } from './block.ts';
 import type { Mark } from './page.ts';
 import { LEADING, layOutLine, layOutParagraph } from './paragraph.ts';
@@ -54,7 +56,7 @@ export function wallPicture({ ground, knowledge, parts }: SlideGround, room: Ext
 function wallCell(
   picture: Block,
   opening: Profile,
-  verdict: 'enters' | 'tight' | 'blocked',
+  verdict: Verdict,
   { cell, size, lines }: WallGrid,
   measure: SlideGround['ground']['measure'],
 ): Block {
@@ -116,23 +118,6 @@ function gridOf(
   const scale = Math.min((cell.width - 2) / (2 * face.half), high / (2 * face.radius));
   const height = 2 * face.radius * scale + textHeight(size, lines);
   return { columns, places, scale, cell: { ...cell, height }, size, lines };
-}
-
-/** All keyways where there is room for them; else those that the blank goes into first, in chart order. */
-function pickShown(knowledge: TeachingKnowledge, blank: Profile, openings: readonly Profile[], places: number) {
-  if (openings.length <= places) return openings;
-  const { inside, blocked, unknown } = tryIn(knowledge, blank.id, openings);
-  const first = new Set([...inside, ...blocked, ...unknown].slice(0, places));
-  return openings.filter((opening) => first.has(opening));
-}
-
-function restWords(knowledge: TeachingKnowledge, blank: Profile, rest: readonly Profile[]): string {
-  const { inside, blocked } = tryIn(knowledge, blank.id, rest);
-  const parts = [
-    ...(inside.length > 0 ? [`goes into ${inside.length}`] : []),
-    ...(blocked.length > 0 ? [`blocked in ${blocked.length}`] : []),
-  ];
-  return `and ${rest.length} more keyways: ${parts.join(', ')}`;
 }
 
 /** "Heron: enters; Smew: blocked." */

@@ -3,7 +3,8 @@ import { VERDICT_WORDS } from '../../../../family/margin-text.ts';
 import { type PlugFace, plugFace } from '../../../../family/plug-face.ts';
 import type { Verdict } from '../../../../fit/fit.ts';
 import type { Profile } from '../../../../profile/profile.ts';
-import { shortNameOf, type TeachingKnowledge, tryIn } from '../../../../teach/teaching-knowledge.ts';
+import { pickShown, restWords } from '../../../../teach/shown-wall.ts';
+import { shortNameOf, type TeachingKnowledge } from '../../../../teach/teaching-knowledge.ts';
 import { VerdictMark } from '../../verdict-mark.tsx';
 import { ClashHatch, PlugPicture } from '../../wall/plug-picture.tsx';
 import { useTeaching } from '../use-teaching.ts';
@@ -67,22 +68,4 @@ function Cell({ knowledge, blank, opening, face, hatch, grid }: CellProps) {
       </span>
     </li>
   );
-}
-
-/** All keyways where there is room for them; else those that the blank goes into first, in chart order. */
-function pickShown(knowledge: TeachingKnowledge, blank: Profile, openings: readonly Profile[], places: number) {
-  if (openings.length <= places) return openings;
-  const { inside, blocked, unknown } = tryIn(knowledge, blank.id, openings);
-  const first = new Set([...inside, ...blocked, ...unknown].slice(0, places));
-  return openings.filter((opening) => first.has(opening));
-}
-
-function restWords(knowledge: TeachingKnowledge, blank: Profile, rest: readonly Profile[]): string {
-  const { inside, blocked, unknown } = tryIn(knowledge, blank.id, rest);
-  const parts = [
-    inside.length > 0 ? `goes into ${inside.length}` : '',
-    blocked.length > 0 ? `blocked in ${blocked.length}` : '',
-    unknown.length > 0 ? `${unknown.length} not judged yet` : '',
-  ].filter(Boolean);
-  return `and ${rest.length} more keyways: ${parts.join(', ')}`;
 }
