@@ -70,7 +70,7 @@ export function chartContent(ground: SheetGround, order: Pick<ChartOrder, 'blank
       base: base.get(opening.id) ?? null,
       isInBetween: order.inBetween?.includes(opening.id) ?? false,
     })),
-    rows: several.map(rowOf).sort((a, b) => byTier(a, b)),
+    rows: several.map(rowOf).sort(byTier),
     outside: nodes.filter(({ rank }) => rank === 'nothing').flatMap(({ entrants }) => entrants.map(nameOf)),
   };
 }

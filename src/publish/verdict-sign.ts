@@ -41,12 +41,7 @@ export function verdictMark(verdict: Verdict, size: number): Block {
 }
 
 /** The mark and its word. */
-export function verdictSign(
-  verdict: Verdict,
-  size: number,
-  measure: TextMeasure,
-  word = VERDICT_WORDS[verdict],
-): Block {
-  const text = layOutLine(word, { size, ink: 'ink' }, measure);
+export function verdictSign(verdict: Verdict, size: number, measure: TextMeasure): Block {
+  const text = layOutLine(VERDICT_WORDS[verdict], { size, ink: 'ink' }, measure);
   return rowOfBlocks([verdictMark(verdict, size * MARK_SHARE), text], size * 0.4);
 }
