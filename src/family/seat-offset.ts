@@ -19,7 +19,7 @@ export function ownBlankOf(family: Family, opening: Profile, matrix: EntryMatrix
 }
 
 /** Height of the lowest point of a seated blank above the origin of the opening, nanometres: springs press it down to there. */
-export function seatOf(profile: Profile, fit: Fit): number {
+function seatOf(profile: Profile, fit: Fit): number {
   return boxOf(placeBlank(profile.ring, fit.seated)).minY;
 }
 

@@ -23,7 +23,7 @@ export interface EasiestParts {
 }
 
 /** They are made anew for each pair; who asks about many pairs keeps them. */
-export const EASIEST_PARTS: EasiestParts = {
+const EASIEST_PARTS: EasiestParts = {
   leanest: (blank, band) => shrinkRings(blank, band + OFFSET_ARC),
   widest: ({ region }, band) => growOpening(region, band + OFFSET_ARC),
 };

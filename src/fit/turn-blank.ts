@@ -3,7 +3,7 @@ import { asTrustedRing, type Ring } from '../geom/ring.ts';
 import type { Placement } from './fit.ts';
 
 /** The middle of the box round the outlines: tilting about it moves them least. */
-export function pivotOf(rings: readonly Ring[]): Point {
+function pivotOf(rings: readonly Ring[]): Point {
   const box = boxOf(rings.flat());
   return { x: Math.round((box.minX + box.maxX) / 2), y: Math.round((box.minY + box.maxY) / 2) };
 }

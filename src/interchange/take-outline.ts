@@ -47,7 +47,7 @@ export interface DrawnLoops {
 export const MANY_CORNERS = 1_000;
 
 /** Greatest distance of a lighter outline from the loop, nanometres; with the chords of curves it stays within 1 um. */
-export const LIGHTER_WITHIN = 450;
+const LIGHTER_WITHIN = 450;
 
 /** Most loops of one drawing that are looked at. */
 export const MOST_LOOPS = 500;

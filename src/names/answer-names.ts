@@ -33,7 +33,7 @@ export function answerWhatIs(question: string, mentions: readonly Mention[], kno
 }
 
 /** The senses of a name that say different things; a section before the profiles that share its name. */
-export function sensesIn({ resolution }: Mention): Sense[] {
+function sensesIn({ resolution }: Mention): Sense[] {
   const senses = resolution.kind === 'found' ? resolution.senses : [];
   return senses.filter(
     (sense, i) =>

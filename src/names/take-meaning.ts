@@ -39,7 +39,7 @@ export type MeaningOrAnswer =
  *
  * @param question whole, for the ready-made questions.
  */
-export function takeMeaning(question: string, mention: Mention, role: Role, knowledge: Knowledge): MeaningOrAnswer {
+function takeMeaning(question: string, mention: Mention, role: Role, knowledge: Knowledge): MeaningOrAnswer {
   const { family, register } = knowledge;
   const { resolution } = mention;
   if (resolution.kind !== 'found') return { ok: false, answer: askBack(question, mention, register) };

@@ -63,7 +63,7 @@ export function mirrorMilled(milled: Milled): Milled {
 }
 
 /** The other face of the blade. */
-export function otherSide(side: GrooveSide): GrooveSide {
+function otherSide(side: GrooveSide): GrooveSide {
   return side === 'left' ? 'right' : 'left';
 }
 

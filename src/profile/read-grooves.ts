@@ -36,7 +36,7 @@ export type GrooveReading =
   | { readonly ok: false; readonly what: string; readonly cure: string };
 
 /** Tolerance where none is given, nanometres: twice what the chords of an imported outline may be off. */
-export const READING_TOLERANCE = 2_000;
+const READING_TOLERANCE = 2_000;
 
 /** A blade has at least this share of its height on each face; a circle has less. */
 const LEAST_LAND = 0.02;

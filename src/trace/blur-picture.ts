@@ -1,7 +1,7 @@
 import type { GrayPicture } from './gray-picture.ts';
 
 /** Greatest blur, in pixels (standard deviation). */
-export const MOST_BLUR = 6;
+const MOST_BLUR = 6;
 
 /** Rows that are done between two looks at the clock. */
 const ROWS = 32;

@@ -5,13 +5,13 @@ import type { DocumentState, OpenedFamily } from '../state/document-state.ts';
 import type { Doors } from '../state/doors.ts';
 
 /** The version of the form that work is kept in. */
-export const KEPT_VERSION = 1;
+const KEPT_VERSION = 1;
 
 /**
  * Most that is kept of a history, in characters of its steps written as JSON. A moved corner takes about 150, so this
  * is some 6,000 steps; the oldest go first.
  */
-export const MOST_HISTORY = 1_000_000;
+const MOST_HISTORY = 1_000_000;
 
 /**
  * Most that a history may hold of long texts, which are pictures, in characters. They are counted apart: a step that

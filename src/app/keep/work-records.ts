@@ -39,7 +39,7 @@ export interface WorkHead extends FamilyLabel {
 const HEAD = 'head/';
 
 /** The key of a work's head. */
-export const headKey = (id: string): string => HEAD + id;
+const headKey = (id: string): string => HEAD + id;
 
 /** Every key of a work begins with one of these. */
 const prefixes = (id: string): string[] => [`body/${id}/`, `snapshot/${id}/`];
@@ -52,7 +52,7 @@ export async function listWorks(shelf: KeepShelf): Promise<WorkHead[]> {
 }
 
 /** The head of one work; null where there is none. */
-export async function readHead(shelf: KeepShelf, id: string): Promise<WorkHead | null> {
+async function readHead(shelf: KeepShelf, id: string): Promise<WorkHead | null> {
   const head = await shelf.get(headKey(id));
   return isHead(head) ? head : null;
 }

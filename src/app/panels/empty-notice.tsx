@@ -27,7 +27,7 @@ function isOnlyPlanned(family: Family | undefined): boolean {
 }
 
 /** Leads to where sections are planned. */
-export function PlanKey() {
+function PlanKey() {
   const { selection } = useSession();
   return (
     <button type="button" className="key" onClick={() => selection.setState({ view: 'plan' })}>

@@ -2,7 +2,7 @@ import { readingText, type Units } from '../../family/length-text.ts';
 import { type ConditionsState, isAltered } from './conditions-state.ts';
 
 /** A tilt as it is spoken of: "2.0°". */
-export function tiltText(radians: number): string {
+function tiltText(radians: number): string {
   return `${((radians * 180) / Math.PI).toFixed(1)}°`;
 }
 

@@ -23,7 +23,7 @@ export interface CanvasSize {
 }
 
 /** Smallest and largest scale that zooming goes to: 5 and 20,000 pixels a millimetre. */
-export const SCALE_LIMITS = { least: 5e-6, most: 2e-2 } as const;
+const SCALE_LIMITS = { least: 5e-6, most: 2e-2 } as const;
 
 /** Where a point of the drawing lies on the canvas. */
 export function toPixels(view: DrawingView, point: Point): PixelPoint {

@@ -8,7 +8,7 @@ export interface WordCells {
 }
 
 /** Longest text that is read, in characters: a list of as many claims as a family may have. */
-export const MOST_TABLE_CHARACTERS = 8_000_000;
+const MOST_TABLE_CHARACTERS = 8_000_000;
 
 /**
  * The rows of a table of words that are not empty, their cells without what is round them. What parts the cells is what a

@@ -29,7 +29,7 @@ export function endOf({ vertices }: Chain, end: 0 | 1): Point {
 }
 
 /** Where two ends meet: the one that the drawing gives, or midway. */
-export function meetingPoint(a: Point, aFirm: boolean, b: Point, bFirm: boolean): Point {
+function meetingPoint(a: Point, aFirm: boolean, b: Point, bFirm: boolean): Point {
   if (aFirm && !bFirm) return a;
   if (bFirm && !aFirm) return b;
   return { x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 };

@@ -16,7 +16,7 @@ export interface Spline {
 type Weighted = readonly [number, number, number];
 
 /** Highest degree that is read; drawing programs write 2 to 5, kernels up to 25. */
-export const MOST_DEGREE = 25;
+const MOST_DEGREE = 25;
 
 /** Most points of one spline; beyond, the rest of a piece stays one chord. */
 const MOST_POINTS = 100_000;

@@ -11,7 +11,7 @@ import { arcVertices, ellipseOfEdge } from './place-arc.ts';
 const SAME_POINT = 2;
 
 /** Gaps up to this are closed without a word, in nanometres. */
-export const SILENT_GAP = 1_000;
+const SILENT_GAP = 1_000;
 
 /** Gaps up to this are closed and told, in nanometres; wider ones stay open. */
 export const MOST_GAP = 10_000;

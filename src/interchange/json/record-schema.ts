@@ -11,7 +11,7 @@ export const MAX_NAMES = 5_000;
 export const MAX_CLAIMS = 80_000;
 
 /** Most steps of one lesson. */
-export const MAX_LESSON_STEPS = 500;
+const MAX_LESSON_STEPS = 500;
 
 /** Most areas in one plan. */
 export const MAX_AREAS = 1_000;

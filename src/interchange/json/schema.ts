@@ -24,10 +24,10 @@ export const VERSION = 1;
 export const MAX_OUTLINE_POINTS = 10_000;
 
 /** Most grooves on one blade. */
-export const MAX_GROOVES = 200;
+const MAX_GROOVES = 200;
 
 /** Most characters of a kept picture, about six megabytes of file. */
-export const MAX_PICTURE_TEXT = 8_000_000;
+const MAX_PICTURE_TEXT = 8_000_000;
 
 /** Greatest tilt limit, in degrees: no plug lets a blade lean further, and a larger figure is a slip. */
 export const MAX_TILT_DEG = 15;

@@ -25,7 +25,7 @@ export function takePlan(file: FamilyFile, drawn: readonly PlannedProfile[], kee
 }
 
 /** Whether a profile of a file was made from the plan. */
-export function isPlanned({ planned }: ProfileFile): boolean {
+function isPlanned({ planned }: ProfileFile): boolean {
   return planned === true;
 }
 

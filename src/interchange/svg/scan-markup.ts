@@ -4,13 +4,13 @@ import type { FileFault } from '../json/file-fault.ts';
 export const MAX_CHARACTERS = 20_000_000;
 
 /** Most elements, comments and instructions of one drawing. */
-export const MAX_MARKS = 100_000;
+const MAX_MARKS = 100_000;
 
 /** Deepest nesting of elements. */
 export const MAX_DEPTH = 200;
 
 /** Most attributes of one element. */
-export const MAX_ATTRIBUTES = 200;
+const MAX_ATTRIBUTES = 200;
 
 /** Characters that no XML text may hold; a picture or an archive by the wrong name is full of them. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: they are what is looked for.

@@ -13,10 +13,10 @@ import { isShape, lengthOf, type ShapeRead, shapeParts } from './shape-parts.ts'
 import { firstFitting, isForUs, isHidden, isTakenOut, movedBy, property } from './shown-element.ts';
 
 /** Most points of all paths together; an outline of a family may have 10,000. */
-export const MAX_POINTS = 200_000;
+const MAX_POINTS = 200_000;
 
 /** Most steps of the walk: elements seen, repeats by `use` included, and parts of paths. */
-export const MAX_STEPS = 300_000;
+const MAX_STEPS = 300_000;
 
 /** Deepest nesting in all, that of what `use` brings in included. */
 const MAX_NESTING = 400;

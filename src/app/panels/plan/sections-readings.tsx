@@ -119,7 +119,7 @@ function guardText(guard: number | null, units: Units): string {
 type Sight = NonNullable<FoundSections['confirmed']>['report']['sights'][number];
 
 /** How far the wards of a keyway reach, and what a straight strip must be thinner than to pass. */
-export function sightFacts({ left, right, paracentric, strip }: Sight, hasWards: boolean, units: Units): Fact[] {
+function sightFacts({ left, right, paracentric, strip }: Sight, hasWards: boolean, units: Units): Fact[] {
   const most = Math.max(left, right);
   const past =
     most > 0 ? `${readingText(most, units)} past the middle` : `${readingText(most, units)} short of the middle`;

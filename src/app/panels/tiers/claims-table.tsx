@@ -188,7 +188,7 @@ function deleteFrom(session: Session, rows: readonly CheckedClaim[], at: number)
 }
 
 /** Picks a claim, and its pair in the whole window. */
-export function pickClaim(session: Session, { claim, pair }: CheckedClaim): void {
+function pickClaim(session: Session, { claim, pair }: CheckedClaim): void {
   claimsOf(session).setState({ picked: claim });
   if (pair) session.selection.setState({ entrantId: pair.entrantId, openingId: pair.openingId });
 }

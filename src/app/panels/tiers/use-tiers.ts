@@ -4,7 +4,7 @@ import { type TiersOfFits, tiersOfFits } from '../../state/tiers/tiers-of-fits.t
 import { useSession, useStore } from '../use-store.ts';
 
 /** The tiers of the open family; null until every pair is judged. */
-export function useTiers(): TiersOfFits | null {
+function useTiers(): TiersOfFits | null {
   const { results } = useSession();
   const fits = useStore(results, (s) => s.fits);
   const wornAway = useStore(results, (s) => s.wornAway);

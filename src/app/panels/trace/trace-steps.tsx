@@ -10,7 +10,7 @@ import { MarkKeys, type MarkStep, MarkTable } from './trace-marks.tsx';
 import styles from './trace-panel.module.css';
 
 /** How known distances are entered. */
-export const DISTANCES: Readonly<Record<Units, Measure>> = {
+const DISTANCES: Readonly<Record<Units, Measure>> = {
   mm: { unit: 'mm', per: NM_OF_UNIT.mm, decimals: 2, step: 0.01 },
   in: { unit: 'thou', per: NM_OF_UNIT.in / 1000, decimals: 1, step: 1 },
 };

@@ -36,7 +36,7 @@ export interface SectionsLook {
 }
 
 /** What a search is given first, seconds. */
-export const FIRST_SECONDS = 20;
+const FIRST_SECONDS = 20;
 
 const NOTHING: SectionsLook = {
   table: 'sections',

@@ -45,6 +45,6 @@ export function tallySources(checked: readonly CheckedClaim[]): SourceTally[] {
 }
 
 /** The source of a claim; '' where it names none. */
-export function sourceText({ by }: Claim): string {
+function sourceText({ by }: Claim): string {
   return by?.trim() ?? '';
 }

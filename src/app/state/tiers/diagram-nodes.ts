@@ -26,8 +26,8 @@ export interface DiagramNode {
 }
 
 /** Type sizes in pixels at full scale. */
-export const NAME_SIZE = 16;
-export const DETAIL_SIZE = 15;
+const NAME_SIZE = 16;
+const DETAIL_SIZE = 15;
 
 /** Height of a line of names. */
 const LINE = 19;

@@ -44,7 +44,7 @@ export function dragGrooveTo(
 }
 
 /** The blade with one handle at another place; the size it stands for is a whole number of steps. */
-export function partMovedTo(base: Milled, { part, groove }: MillHandle, wanted: Point, step: number): Milled {
+function partMovedTo(base: Milled, { part, groove }: MillHandle, wanted: Point, step: number): Milled {
   const whole = (nm: number) => Math.round(Math.round(nm / step) * step) + 0;
   if (groove === null) return bladeTo(base, part, wanted, whole, step);
   const held = base.grooves[groove];

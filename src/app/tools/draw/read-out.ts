@@ -7,7 +7,7 @@ import { NM_OF_UNIT } from '../ruler-steps.ts';
 const DIGITS = { mm: 3, in: 4 } as const;
 
 /** A length while drawing, without its unit: three decimals of a millimetre or four of an inch. */
-export function drawnNumber(nm: number, units: Units): string {
+function drawnNumber(nm: number, units: Units): string {
   const text = (nm / NM_OF_UNIT[units]).toFixed(DIGITS[units]);
   return Number(text) === 0 ? text.replace('-', '') : text.replace('-', '−');
 }
@@ -32,7 +32,7 @@ export function edgeText(from: Vertex, to: Point, units: Units): string {
 }
 
 /** The direction of a line in degrees from the right, counter-clockwise, from 0 up to 360. */
-export function directionText(from: Point, to: Point): string {
+function directionText(from: Point, to: Point): string {
   const degrees = (Math.atan2(to.y - from.y, to.x - from.x) * 180) / Math.PI;
   return `${((degrees + 360) % 360).toFixed(1)}°`;
 }

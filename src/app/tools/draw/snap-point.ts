@@ -39,7 +39,7 @@ export interface Snapped {
 }
 
 /** How near the hand must be to be drawn, in pixels. */
-export const SNAP_PX = { vertex: 10, edge: 8, axis: 6 } as const;
+const SNAP_PX = { vertex: 10, edge: 8, axis: 6 } as const;
 
 /** A vertex that is hardly further than the grid draws before it: so much further, in pixels. */
 const BEFORE_GRID_PX = 1.5;

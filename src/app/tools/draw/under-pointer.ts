@@ -36,7 +36,7 @@ export function underPointer(
 }
 
 /** The number of the vertex within reach of the pointer; null where none is. */
-export function vertexUnder(
+function vertexUnder(
   vertices: readonly Point[],
   chosen: readonly number[],
   view: DrawingView,
