@@ -30,37 +30,6 @@ export function shuffled<T>(things: readonly T[], random: Random): T[] {
   return order;
 }
 
-/** What many draws of a quantity look like. */
-export interface Draws {
-  readonly mean: number;
-  /** Standard deviation: the standard uncertainty of JCGM 101. */
-  readonly deviation: number;
-  /** Shortest in probability both sides: the symmetric coverage interval at the asked level. */
-  readonly interval: readonly [number, number];
-}
-
-/**
- * Propagates distributions by drawing: evaluates `quantity` `count` times and describes the values.
- *
- * @param coverage probability of the interval, 0.95 for example.
- * @source JCGM 101:2008, clauses 7.6 and 7.7 (mean, standard uncertainty, probabilistically symmetric interval).
- * @check tests/outside/monte-carlo.test.ts, against the intervals of its clause 9.2
- */
-export function drawQuantity(
-  quantity: (random: Random) => number,
-  count: number,
-  seed: number,
-  coverage = 0.95,
-): Draws {
-  const random = randomFrom(seed);
-  const values = Float64Array.from({ length: count }, () => quantity(random)).sort();
-  const mean = values.reduce((sum, v) => sum + v, 0) / count;
-  const square = values.reduce((sum, v) => sum + (v - mean) ** 2, 0) / Math.max(1, count - 1);
-  const tail = (1 - coverage) / 2;
-  const at = (p: number) => values[Math.min(count - 1, Math.max(0, Math.round(p * count - 0.5)))];
-  return { mean, deviation: Math.sqrt(square), interval: [at(tail), at(1 - tail)] };
-}
-
 /** A share of successes with the range in which the true share lies at 95 % confidence. */
 export interface Share {
   readonly share: number;

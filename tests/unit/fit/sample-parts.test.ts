@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { drawQuantity, randomFrom, shareOf } from '../../../src/fit/monte-carlo.ts';
+import { randomFrom, shareOf } from '../../../src/fit/monte-carlo.ts';
 import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
 import { sampleParts } from '../../../src/fit/sample-parts.ts';
 import { boxOfMm, wardedKeyway } from '../../kit/shapes.ts';
@@ -35,9 +35,5 @@ describe('drawn parts', () => {
     for (let i = 0; i < 100_000; i++) bins[Math.floor(random() * 10)]++;
     // Chi-square with 9 degrees of freedom exceeds 27.9 once in a thousand.
     expect(bins.reduce((sum, n) => sum + (n - 10_000) ** 2 / 10_000, 0)).toBeLessThan(27.9);
-  });
-
-  test('a constant has no spread', () => {
-    expect(drawQuantity(() => 3, 100, 1)).toEqual({ mean: 3, deviation: 0, interval: [3, 3] });
   });
 });
