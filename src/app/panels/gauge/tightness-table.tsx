@@ -5,8 +5,8 @@ import type { TightBy } from '../../state/gauge/gauge-state.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { reachText, sightText, type TightRow } from '../../state/gauge/tight-rows.ts';
 import { walkByKey } from '../../state/walk.ts';
+import { useWindowOfRows } from '../rows/use-window-of-rows.ts';
 import { SectionThumb } from '../section-thumb.tsx';
-import { useWindowOfRows } from '../tiers/use-window-of-rows.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './tightness-table.module.css';
 

@@ -7,7 +7,7 @@ import { spareNumber, thicknessText } from '../../state/gauge/gauge-lengths.ts';
 import type { ToolOrder } from '../../state/gauge/gauge-state.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { pressedOrder, type ShownTool } from '../../state/gauge/tool-rows.ts';
-import { useWindowOfRows } from '../tiers/use-window-of-rows.ts';
+import { useWindowOfRows } from '../rows/use-window-of-rows.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { VerdictMark } from '../verdict-mark.tsx';
 import styles from './tools-table.module.css';

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useCallback, useLayoutEffect, useRef } from 'react';
 import type { NameRow } from '../../state/names/name-rows.ts';
 import { NAME_COLUMNS, type NameColumn, type RegisterLook } from '../../state/names/names-state.ts';
-import { useWindowOfRows } from '../tiers/use-window-of-rows.ts';
+import { useWindowOfRows } from '../rows/use-window-of-rows.ts';
 import { useSession } from '../use-store.ts';
 import { RegisterRow } from './register-row.tsx';
 import styles from './register-table.module.css';

@@ -16,7 +16,7 @@ import { pressKey } from '../../state/plan/access-keys.ts';
 import { accessRows, type AccessRow as GridRow, tickAfter, tickShown, treeOf } from '../../state/plan/access-rows.ts';
 import { accessLookOf, goTo } from '../../state/plan/access-state.ts';
 import { type MatrixPlace, placeAfter } from '../../state/tiers/matrix-keys.ts';
-import { useWindowOfRows } from '../tiers/use-window-of-rows.ts';
+import { useWindowOfRows } from '../rows/use-window-of-rows.ts';
 import { useSize } from '../use-size.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './access-grid.module.css';

@@ -2,7 +2,7 @@
 // biome-ignore-all lint/a11y/useSemanticElements: columns are placed one by one, out of a table's flow, and most are not there
 import type { Holder } from '../../../family/plan.ts';
 import type { AccessTyping } from '../../state/plan/access-state.ts';
-import type { ShownRow } from '../tiers/use-window-of-rows.ts';
+import type { ShownRow } from '../rows/use-window-of-rows.ts';
 import styles from './access-grid.module.css';
 import { AccessNameField } from './access-name-field.tsx';
 import { FaultSign } from './access-row.tsx';

@@ -10,7 +10,7 @@ import {
 } from 'react';
 import type { NamedSite } from '../../state/plan/drawn-sections.ts';
 import type { PlanRow } from '../../state/plan/sections-rows.ts';
-import { useWindowOfRows } from '../tiers/use-window-of-rows.ts';
+import { useWindowOfRows } from '../rows/use-window-of-rows.ts';
 import styles from './plan-rows.module.css';
 import { SITE_WIDTH, SiteHeads, SiteStrip } from './site-strip.tsx';
 

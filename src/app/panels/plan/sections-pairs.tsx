@@ -3,8 +3,8 @@ import { type KeyboardEvent, type MouseEvent, memo, useLayoutEffect, useMemo, us
 import { wantedOf } from '../../state/plan/sections-rows.ts';
 import { sectionsLookOf } from '../../state/plan/sections-state.ts';
 import { placeAfter } from '../../state/tiers/matrix-keys.ts';
+import { type ShownRow, useWindowOfRows, type WindowOfRows } from '../rows/use-window-of-rows.ts';
 import { MarkSource, useMarkPictures } from '../tiers/mark-pictures.tsx';
-import { type ShownRow, useWindowOfRows, type WindowOfRows } from '../tiers/use-window-of-rows.ts';
 import { useSize } from '../use-size.ts';
 import { useSession } from '../use-store.ts';
 import { VerdictMark } from '../verdict-mark.tsx';

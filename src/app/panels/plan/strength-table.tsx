@@ -12,7 +12,7 @@ import {
 } from '../../state/plan/strength-words.ts';
 import { pickProfile } from '../../state/selection-state.ts';
 import { walkByKey } from '../../state/walk.ts';
-import { useWindowOfRows } from '../tiers/use-window-of-rows.ts';
+import { useWindowOfRows } from '../rows/use-window-of-rows.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { StrengthBar } from './strength-bar.tsx';
 import styles from './strength-table.module.css';

@@ -5,11 +5,11 @@ import type { Family } from '../../../family/family.ts';
 import type { Session } from '../../state/session.ts';
 import { changeClaim, deleteClaims } from '../../state/tiers/claims-editing.ts';
 import { claimsOf } from '../../state/tiers/claims-state.ts';
+import { useWindowOfRows } from '../rows/use-window-of-rows.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { ClaimRow } from './claim-row.tsx';
 import styles from './claims-table.module.css';
 import { useClaimWords } from './use-claims.ts';
-import { useWindowOfRows } from './use-window-of-rows.ts';
 
 /** Height of a row and of the head, pixels. */
 const ROW = 66;

@@ -7,10 +7,10 @@ import { cellAnswer } from '../../state/cell-answer.ts';
 import { combOf } from '../../state/fits-lookup.ts';
 import { type ClaimMarkOfPair, claimMarkKey } from '../../state/tiers/claims-marks.ts';
 import { cellMargin, type MatrixMeasures } from '../../state/tiers/matrix-measures.ts';
+import type { ShownRow } from '../rows/use-window-of-rows.ts';
 import { ClaimMark } from './claim-mark.tsx';
 import styles from './matrix.module.css';
 import type { MatrixColumn } from './use-matrix.ts';
-import type { ShownRow } from './use-window-of-rows.ts';
 
 /** What all rows of a matrix share. */
 export interface RowSetting {

@@ -5,9 +5,9 @@ import type { Profile } from '../../../profile/profile.ts';
 import type { MatrixPlace } from '../../state/tiers/matrix-keys.ts';
 import { type MatrixMeasures, matrixMeasures, matrixWidths } from '../../state/tiers/matrix-measures.ts';
 import { columnNames, inOrder } from '../../state/tiers/matrix-order.ts';
+import { useWindowOfRows, type WindowOfRows } from '../rows/use-window-of-rows.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { useLastTiers } from './use-tiers.ts';
-import { useWindowOfRows, type WindowOfRows } from './use-window-of-rows.ts';
 
 /** What the matrix lays out. */
 export interface MatrixLayout {
