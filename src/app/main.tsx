@@ -126,12 +126,13 @@ function browserMemory(name: 'localStorage' | 'sessionStorage'): Storage | null 
   }
 }
 
-const session = makeSession(doors, browserMemory('localStorage'));
+const tabMemory = browserMemory('sessionStorage');
+const session = makeSession(doors, browserMemory('localStorage'), tabMemory);
 
 const keepParts: KeepParts = {
   shelf: browserKeepShelf(),
   tabs: browserTabs(),
-  memory: browserMemory('sessionStorage'),
+  memory: tabMemory,
   freshId: () => Array.from(crypto.getRandomValues(new Uint32Array(3)), (n) => n.toString(36)).join(''),
   now: () => Date.now(),
   saveFile: () => saveFamily(session),

@@ -5,7 +5,10 @@ import type { Profile } from '../../profile/profile.ts';
 import { makeStore, type Store } from './store.ts';
 
 /** What the wall says of each pair: its margin, the wear that would undo a "blocked", or the answer for all parts in their bands. */
-export type Telling = 'margin' | 'guard' | 'parts';
+export const TELLINGS = ['margin', 'guard', 'parts'] as const;
+
+/** See {@link TELLINGS}. */
+export type Telling = (typeof TELLINGS)[number];
 
 /** Under what conditions the pairs are judged and what is told of them; a setting of the window, not of the file. */
 export interface ConditionsState {

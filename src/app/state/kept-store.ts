@@ -27,6 +27,39 @@ export function makeKeptStore<T>(
   return store;
 }
 
+/**
+ * Lets some fields of a store begin with what the shelf holds, and writes them back whenever one of them changes.
+ *
+ * @param read makes the value of each field of what the shelf holds; undefined where that is not sound, so that the
+ * field begins as it does without a shelf.
+ * @check tests/unit/app/kept-looks.test.ts
+ */
+export function keepFields<T extends object, Name extends string & keyof T>(
+  store: Store<T>,
+  shelf: Shelf | null,
+  key: string,
+  read: { readonly [Field in Name]: (kept: unknown) => T[Field] | undefined },
+): void {
+  const names = Object.keys(read) as Name[];
+  const kept = fieldsOn(shelf, key);
+  const sound = names.map((name) => [name, read[name](kept[name])]).filter(([, value]) => value !== undefined);
+  store.setState(Object.fromEntries(sound));
+  store.subscribe((now, before) => {
+    if (names.every((name) => Object.is(now[name], before[name]))) return;
+    write(shelf, key, Object.fromEntries(names.map((name) => [name, now[name]])));
+  });
+}
+
+/** Reads one of some known values. */
+export function oneOf<T>(known: readonly T[]): (kept: unknown) => T | undefined {
+  return (kept) => known.find((one) => one === kept);
+}
+
+/** Reads a yes or no. */
+export function yesOrNo(kept: unknown): boolean | undefined {
+  return typeof kept === 'boolean' ? kept : undefined;
+}
+
 function fieldsOn(shelf: Shelf | null, key: string): Readonly<Record<string, unknown>> {
   try {
     const kept: unknown = JSON.parse(shelf?.getItem(key) ?? 'null');

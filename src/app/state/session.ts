@@ -12,6 +12,7 @@ import { Guarding, type GuardState, makeGuardStore } from './guarding.ts';
 import { type HandState, makeHandStore, snapToBest } from './hand-state.ts';
 import { type HelpState, makeHelpStore } from './help/help-state.ts';
 import { Judging } from './judging.ts';
+import { keepLikings, keepSheets } from './kept-looks.ts';
 import type { Shelf } from './kept-store.ts';
 import { type IdentifyState, makeIdentifyStore, NO_UNKNOWN } from './names/identify-state.ts';
 import { makeNamesStore, type NamesState, NOTHING_ASKED } from './names/names-state.ts';
@@ -34,6 +35,8 @@ import { makeTiersStore, type TiersState } from './tiers/tiers-state.ts';
 /** Everything one window of the app knows, each part in a store of its own. */
 export interface Session {
   readonly doors: Doors;
+  /** Where small things are kept between visits. */
+  readonly shelf: Shelf | null;
   readonly documents: Store<DocumentState>;
   readonly selection: Store<SelectionState>;
   readonly results: Store<ResultsState>;
@@ -68,13 +71,17 @@ export interface Session {
 /**
  * Makes the stores of a window and the threads between them: a new document settles the selection and is judged; a
  * new pair lies in its best placement again, an edit leaves the hand where it is.
+ *
+ * @param shelf where settings are kept in this browser.
+ * @param tab a memory that the tab has to itself and that survives a reload.
  */
-export function makeSession(given: Doors, shelf: Shelf | null): Session {
+export function makeSession(given: Doors, shelf: Shelf | null, tab: Shelf | null = null): Session {
   const doors: Doors = { ...given, explainPlacement: explainOnce(given.explainPlacement) };
   const cache = new FitCache();
   const results = makeResultsStore();
   const session: Session = {
     doors,
+    shelf,
     documents: makeDocumentStore(),
     selection: makeSelectionStore(),
     results,
@@ -100,6 +107,8 @@ export function makeSession(given: Doors, shelf: Shelf | null): Session {
     quizScore: makeQuizScoreStore(shelf),
     imports: makeImportStore(),
   };
+  keepLikings(session, shelf);
+  keepSheets(session, tab);
   tieSelection(session);
   tieJudging(session);
   tieDetails(session, cache);

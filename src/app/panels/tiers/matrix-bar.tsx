@@ -1,6 +1,5 @@
 import { useId } from 'react';
-import { CELL_SIZES } from '../../state/tiers/matrix-measures.ts';
-import type { CellSize, MatrixOrder } from '../../state/tiers/tiers-state.ts';
+import { CELL_SIZES, type CellSize, type MatrixOrder } from '../../state/tiers/tiers-state.ts';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './tiers-bar.module.css';
 

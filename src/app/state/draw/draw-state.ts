@@ -6,7 +6,10 @@ import type { Milled, Profile, ProfileKind } from '../../../profile/profile.ts';
 import { makeStore, type Store } from '../store.ts';
 
 /** The two ways to describe a profile in the Draw view: by its vertices, or by the way it is milled. */
-export type DrawForm = 'outline' | 'mill';
+export const DRAW_FORMS = ['outline', 'mill'] as const;
+
+/** See {@link DRAW_FORMS}. */
+export type DrawForm = (typeof DRAW_FORMS)[number];
 
 /** What the pointer does on the sheet of the Draw view: it chooses and drags, or it sets vertices of a new outline. */
 export type DrawTool = 'choose' | 'pen';

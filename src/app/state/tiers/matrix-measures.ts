@@ -28,9 +28,6 @@ const CELLS: Readonly<Record<CellSize, Pick<MatrixMeasures, 'cellWidth' | 'cellH
   large: { cellWidth: 96, cellHeight: 42, mark: 22 },
 };
 
-/** The sizes from small to large. */
-export const CELL_SIZES: readonly CellSize[] = ['small', 'middle', 'large'];
-
 /** Names on top lean by this angle, degrees from level. */
 export const LEAN_DEG = 58;
 

@@ -7,13 +7,22 @@ export const TIERS_SHEETS = ['tiers', 'passage', 'claims'] as const;
 export type TiersSheet = (typeof TIERS_SHEETS)[number];
 
 /** Which of the two pictures of who enters what are seen. */
-export type TiersShown = 'matrix' | 'both' | 'diagram';
+export const TIERS_SHOWN = ['matrix', 'both', 'diagram'] as const;
+
+/** See {@link TIERS_SHOWN}. */
+export type TiersShown = (typeof TIERS_SHOWN)[number];
 
 /** In what order the rows or columns of the matrix stand. */
-export type MatrixOrder = 'chart' | 'tier' | 'name';
+export const MATRIX_ORDERS = ['chart', 'tier', 'name'] as const;
+
+/** See {@link MATRIX_ORDERS}. */
+export type MatrixOrder = (typeof MATRIX_ORDERS)[number];
 
 /** How large the cells of the matrix are; large ones have room for the margin. */
-export type CellSize = 'small' | 'middle' | 'large';
+export const CELL_SIZES = ['small', 'middle', 'large'] as const;
+
+/** See {@link CELL_SIZES}. */
+export type CellSize = (typeof CELL_SIZES)[number];
 
 /** What the pointer or the focus is on: a pair, a whole row, a whole column. */
 export interface Pointed {
