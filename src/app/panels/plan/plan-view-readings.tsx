@@ -1,11 +1,11 @@
 import type { Family } from '../../../family/family.ts';
 import { useSession, useStore } from '../use-store.ts';
-import { AccessReadings } from './access-readings.tsx';
-import { BladeReadings } from './blade-readings.tsx';
-import { CapacityReadings } from './capacity-readings.tsx';
-import { GrowReadings } from './grow-readings.tsx';
-import { SectionsReadings } from './sections-readings.tsx';
-import { StrengthReadings } from './strength-readings.tsx';
+import { AccessReadings } from './access/access-readings.tsx';
+import { BladeReadings } from './blade/blade-readings.tsx';
+import { CapacityReadings } from './capacity/capacity-readings.tsx';
+import { GrowReadings } from './grow/grow-readings.tsx';
+import { SectionsReadings } from './sections/sections-readings.tsx';
+import { StrengthReadings } from './strength/strength-readings.tsx';
 
 /** The right side of the Plan view. */
 export function PlanViewReadings({ family }: { family: Family }) {

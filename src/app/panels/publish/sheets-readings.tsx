@@ -1,6 +1,6 @@
 import type { Family } from '../../../family/family.ts';
 import { lackFor, SHEET_WORDS } from '../../state/publish/sheet-words.ts';
-import { Cautions } from '../plan/cautions.tsx';
+import { Cautions } from '../cautions.tsx';
 import readings from '../readings.module.css';
 import { PageFacts, PageWords, PrintTrue, SheetCaution } from './page-readings.tsx';
 import { useSheetOrder, useShownPages } from './use-sheet-order.ts';

@@ -2,7 +2,7 @@ import { useId, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { passageMillingOf } from '../../state/tiers/passage-milling.ts';
 import { ChoiceField, LengthField, type TypedField, useTypedLength, useTypedNumber } from '../form-fields.tsx';
-import form from '../plan/grow-form.module.css';
+import form from '../plan/grow/grow-form.module.css';
 import styles from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
 

@@ -1,10 +1,10 @@
 import type { Family } from '../../../family/family.ts';
 import { accessOf } from '../../../plan/access.ts';
-import { AccessBar } from '../../panels/plan/access-bar.tsx';
-import { AccessEmpty } from '../../panels/plan/access-empty.tsx';
-import { AccessFoot } from '../../panels/plan/access-foot.tsx';
-import { AccessGrid } from '../../panels/plan/access-grid.tsx';
-import { PasteHolders } from '../../panels/plan/paste-holders.tsx';
+import { AccessBar } from '../../panels/plan/access/access-bar.tsx';
+import { AccessEmpty } from '../../panels/plan/access/access-empty.tsx';
+import { AccessFoot } from '../../panels/plan/access/access-foot.tsx';
+import { AccessGrid } from '../../panels/plan/access/access-grid.tsx';
+import { PasteHolders } from '../../panels/plan/access/paste-holders.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { planForView } from '../../state/plan/access-rows.ts';
 import { accessLookOf } from '../../state/plan/access-state.ts';

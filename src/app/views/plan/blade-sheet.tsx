@@ -1,8 +1,8 @@
 import type { Family } from '../../../family/family.ts';
 import notices from '../../panels/notices.module.css';
-import { BladeForm } from '../../panels/plan/blade-form.tsx';
-import { BladePicture } from '../../panels/plan/blade-picture.tsx';
-import { type BladeNow, useBladeLayout } from '../../panels/plan/use-blade-layout.ts';
+import { BladeForm } from '../../panels/plan/blade/blade-form.tsx';
+import { BladePicture } from '../../panels/plan/blade/blade-picture.tsx';
+import { type BladeNow, useBladeLayout } from '../../panels/plan/blade/use-blade-layout.ts';
 import { useSession } from '../../panels/use-store.ts';
 import { beginBladeAnew } from '../../state/plan/blade-editing.ts';
 import { arrangementWords, countWords } from '../../state/plan/blade-words.ts';

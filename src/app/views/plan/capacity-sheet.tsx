@@ -1,11 +1,11 @@
 import { whyNoneWords } from '../../../capacity/why-none-words.ts';
 import type { Family } from '../../../family/family.ts';
-import { CapacityChart } from '../../panels/plan/capacity-chart.tsx';
-import { CapacityProgress } from '../../panels/plan/capacity-progress.tsx';
-import { CapacityRules } from '../../panels/plan/capacity-rules.tsx';
-import { DepthGrid } from '../../panels/plan/depth-grid.tsx';
-import { SameBitting } from '../../panels/plan/same-bitting.tsx';
-import { type ShownCapacity, useCapacity } from '../../panels/plan/use-capacity.ts';
+import { CapacityChart } from '../../panels/plan/capacity/capacity-chart.tsx';
+import { CapacityProgress } from '../../panels/plan/capacity/capacity-progress.tsx';
+import { CapacityRules } from '../../panels/plan/capacity/capacity-rules.tsx';
+import { DepthGrid } from '../../panels/plan/capacity/depth-grid.tsx';
+import { SameBitting } from '../../panels/plan/capacity/same-bitting.tsx';
+import { type ShownCapacity, useCapacity } from '../../panels/plan/capacity/use-capacity.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { isAltered } from '../../state/conditions-state.ts';
 import { alteredText } from '../../state/conditions-words.ts';

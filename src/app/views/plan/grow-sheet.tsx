@@ -1,10 +1,10 @@
 import type { Family } from '../../../family/family.ts';
+import { Cautions } from '../../panels/cautions.tsx';
 import { EmptyNotice } from '../../panels/empty-notice.tsx';
-import { Cautions } from '../../panels/plan/cautions.tsx';
-import { GrowHead, GrowNeighbours } from '../../panels/plan/grow-head.tsx';
-import { GrowProgress } from '../../panels/plan/grow-progress.tsx';
-import { GrowProposals } from '../../panels/plan/grow-proposals.tsx';
-import { useAskedGrowth } from '../../panels/plan/use-growth.ts';
+import { GrowHead, GrowNeighbours } from '../../panels/plan/grow/grow-head.tsx';
+import { GrowProgress } from '../../panels/plan/grow/grow-progress.tsx';
+import { GrowProposals } from '../../panels/plan/grow/grow-proposals.tsx';
+import { useAskedGrowth } from '../../panels/plan/grow/use-growth.ts';
 import { useSession } from '../../panels/use-store.ts';
 import { growStateOf } from '../../state/plan/grow-state.ts';
 import { namesOf, noRoomWords, reissueWords } from '../../state/plan/grow-words.ts';

@@ -1,10 +1,10 @@
 import { entrantsOf, type Family } from '../../../family/family.ts';
 import { EmptyNotice } from '../../panels/empty-notice.tsx';
-import { ShearPanel } from '../../panels/plan/shear-panel.tsx';
-import { StrengthHead } from '../../panels/plan/strength-head.tsx';
-import { StrengthProgress } from '../../panels/plan/strength-progress.tsx';
-import { StrengthTable } from '../../panels/plan/strength-table.tsx';
-import { useExamining, usePickedRow, useStrengthRows } from '../../panels/plan/use-strength.ts';
+import { ShearPanel } from '../../panels/plan/strength/shear-panel.tsx';
+import { StrengthHead } from '../../panels/plan/strength/strength-head.tsx';
+import { StrengthProgress } from '../../panels/plan/strength/strength-progress.tsx';
+import { StrengthTable } from '../../panels/plan/strength/strength-table.tsx';
+import { useExamining, usePickedRow, useStrengthRows } from '../../panels/plan/strength/use-strength.ts';
 import { useStore } from '../../panels/use-store.ts';
 import styles from './strength-sheet.module.css';
 
