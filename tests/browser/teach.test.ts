@@ -295,7 +295,7 @@ test('a round of the quiz by keyboard: every answer agrees with the core, the en
   // A reload must not break off what is on its way.
   await expect.poll(() => pending.size).toBe(0);
   await page.reload();
-  await page.getByRole('button', { name: 'Quiz', exact: true }).click();
+  // The sheet that the tab showed comes back with it.
   await expect.poll(() => textOf(score)).toBe(`${right} of 10`);
   await page.getByRole('button', { name: 'Wipe the score' }).click();
   await expect.poll(() => textOf(score)).toBe('–');

@@ -71,7 +71,11 @@ function fieldsOn(shelf: Shelf | null, key: string): Readonly<Record<string, unk
 
 function write(shelf: Shelf | null, key: string, value: unknown): void {
   try {
-    shelf?.setItem(key, JSON.stringify(value));
+    // A number that JSON cannot write is not kept.
+    shelf?.setItem(
+      key,
+      JSON.stringify(value, (_name, part) => (typeof part === 'bigint' ? null : part)),
+    );
   } catch {
     // A private window or a full disk: the value holds for this visit only.
   }

@@ -1,19 +1,69 @@
 import { expect, test } from 'vitest';
+import type { Shelf } from '../../../src/app/state/kept-store.ts';
+import {
+  capacitySettings,
+  capacityStateOf,
+  setCapacity,
+  setRules,
+} from '../../../src/app/state/plan/capacity-state.ts';
 import { makeFamilySettings } from '../../../src/app/state/plan/family-settings.ts';
+import { setStrength, strengthSettings, strengthStateOf } from '../../../src/app/state/plan/strength-state.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
+import { USUAL_RULES } from '../../../src/capacity/bitting-rules.ts';
 import { fakeDoors } from './fake-doors.ts';
 
-const session = () => makeSession(fakeDoors().doors, null);
+const session = (shelf: Shelf | null = null) => makeSession(fakeDoors().doors, shelf);
+
+function memory(): Shelf {
+  const kept = new Map<string, string>();
+  return { getItem: (key) => kept.get(key) ?? null, setItem: (key, value) => void kept.set(key, value) };
+}
+
+const USUAL = { material: 'brass', torque: 2.5 };
+const settings = () => makeFamilySettings('test', USUAL, (kept) => ({ ...USUAL, torque: Number(kept.torque) }));
 
 test('each family of each window has settings of its own, and begins with the usual ones', () => {
-  const { storeOf, settingsOf, change } = makeFamilySettings({ material: 'brass', torque: 2.5 });
+  const { storeOf, settingsOf, change } = settings();
   const [one, other] = [session(), session()];
   change(one, 'Polderwick', { torque: 3 });
   change(one, 'Polderwick', { material: 'steel' });
   const all = storeOf(one).getState();
   expect(settingsOf(all, 'Polderwick')).toEqual({ material: 'steel', torque: 3 });
   // No name of a family is taken for what every object has.
-  for (const name of ['Dunmere', 'constructor'])
-    expect(settingsOf(all, name)).toEqual({ material: 'brass', torque: 2.5 });
+  for (const name of ['Dunmere', 'constructor']) expect(settingsOf(all, name)).toEqual(USUAL);
   expect(settingsOf(storeOf(other).getState(), 'Polderwick').torque).toBe(2.5);
+});
+
+test('settings are kept for the next visit, those of the families that were changed longest ago are let go', () => {
+  const { storeOf, settingsOf, change } = settings();
+  const shelf = memory();
+  const before = session(shelf);
+  for (let i = 0; i < 40; i++) change(before, `Family ${i}`, { torque: i });
+  change(before, 'Family 20', { torque: 21 });
+  const all = storeOf(session(shelf)).getState();
+  expect(Object.keys(all)).toHaveLength(30);
+  expect(settingsOf(all, 'Family 39').torque).toBe(39);
+  expect(settingsOf(all, 'Family 20').torque).toBe(21);
+  expect(settingsOf(all, 'Family 9').torque).toBe(2.5);
+});
+
+test('the rules of a bitting, the metal and the torque come back; what was kept and is none is as usual', () => {
+  const shelf = memory();
+  const before = session(shelf);
+  setRules(before, 'Polderwick', { chambers: 5, maximumAdjacent: null, master: [1, 2, 3, 4, 5] });
+  setCapacity(before, 'Polderwick', { firstDepth: 1, example: 12n });
+  setStrength(before, 'Polderwick', { torqueNm: 3.5, materialId: 'no metal' });
+  const again = session(shelf);
+  const capacity = () => capacitySettings(capacityStateOf(again).getState(), 'Polderwick');
+  const rules = { chambers: 5, maximumAdjacent: null, master: [1, 2, 3, 4, 5] };
+  expect(capacity()).toMatchObject({ rules, firstDepth: 1, example: null });
+  const strength = strengthSettings(strengthStateOf(again).getState(), 'Polderwick');
+  expect(strength).toMatchObject({ torqueNm: 3.5, materialId: expect.not.stringContaining('no metal') });
+  for (const wrong of [{ chambers: 900 }, { excluded: [['a']] }, { progression: 'any' }, { master: 'none' }]) {
+    const kept = { rules: { ...USUAL_RULES, chambers: 5, ...wrong } };
+    shelf.setItem('sectionary-capacity', JSON.stringify({ Polderwick: kept, Dunmere: 7 }));
+    const all = capacityStateOf(session(shelf)).getState();
+    expect(capacitySettings(all, 'Polderwick').rules).toEqual(USUAL_RULES);
+    expect(capacitySettings(all, 'Dunmere').rules).toEqual(USUAL_RULES);
+  }
 });

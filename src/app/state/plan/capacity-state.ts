@@ -1,13 +1,14 @@
 import { type BittingRules, type Parity, USUAL_RULES } from '../../../capacity/bitting-rules.ts';
 import type { Session } from '../session.ts';
 import { makeFamilySettings } from './family-settings.ts';
+import { keptRules } from './kept-rules.ts';
 
-/** What the Capacity sheet is set to for one family; kept for the visit, not in the file. */
+/** What the Capacity sheet is set to for one family; kept in this browser, not in the file. */
 export interface CapacitySettings {
   readonly rules: BittingRules;
   /** The number of the shallowest depth, as it is written: 0 or 1. */
   readonly firstDepth: 0 | 1;
-  /** Which bitting is the example; null for the first one that is shown. */
+  /** Which bitting is the example; null for the first one that is shown. Not kept. */
   readonly example: bigint | null;
 }
 
@@ -18,7 +19,11 @@ export const {
   storeOf: capacityStateOf,
   settingsOf: capacitySettings,
   change: setCapacity,
-} = makeFamilySettings<CapacitySettings>(USUAL);
+} = makeFamilySettings<CapacitySettings>('sectionary-capacity', USUAL, ({ rules, firstDepth }) => ({
+  rules: keptRules(rules) ?? USUAL.rules,
+  firstDepth: firstDepth === 1 ? 1 : 0,
+  example: null,
+}));
 
 /** Changes some rules of a family; excluded depths, parity and master follow the number of chambers and of depths. */
 export function setRules(session: Session, family: string, change: Partial<BittingRules>): void {

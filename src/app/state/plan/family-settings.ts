@@ -1,10 +1,11 @@
+import { makeKeptStore } from '../kept-store.ts';
 import type { Session } from '../session.ts';
-import { makeStore, type Store } from '../store.ts';
+import type { Store } from '../store.ts';
 
-/** The settings of each family of a visit, by its name. */
+/** The settings of families by their names, the one changed last at the end. */
 export type ByFamily<Settings> = Readonly<Record<string, Settings>>;
 
-/** What a sheet is set to for each family of a window; kept for the visit, not in the file. */
+/** What a sheet is set to for each family; kept in this browser, not in the file. */
 export interface FamilySettings<Settings> {
   /** The settings of a window. */
   storeOf(session: Session): Store<ByFamily<Settings>>;
@@ -14,16 +15,27 @@ export interface FamilySettings<Settings> {
   change(session: Session, family: string, change: Partial<Settings>): void;
 }
 
+/** The settings of so many families are kept; those changed longest ago go first. */
+const MOST_FAMILIES = 30;
+
 /**
  * The settings of one sheet.
  *
+ * @param key what they are kept under.
  * @param usual what a family begins with.
+ * @param read makes settings of what was kept for a family; the usual ones of what is not sound.
  * @check tests/unit/app/family-settings.test.ts
  */
-export function makeFamilySettings<Settings extends object>(usual: Settings): FamilySettings<Settings> {
+export function makeFamilySettings<Settings extends object>(
+  key: string,
+  usual: Settings,
+  read: (fields: Readonly<Record<string, unknown>>) => Settings,
+): FamilySettings<Settings> {
   const stores = new WeakMap<Session, Store<ByFamily<Settings>>>();
+  const readAll = (fields: Readonly<Record<string, unknown>>) =>
+    Object.fromEntries(Object.entries(fields).flatMap(([name, kept]) => (isRecord(kept) ? [[name, read(kept)]] : [])));
   const storeOf = (session: Session) => {
-    const known = stores.get(session) ?? makeStore<ByFamily<Settings>>({});
+    const known = stores.get(session) ?? makeKeptStore<ByFamily<Settings>>(session.shelf, key, readAll);
     stores.set(session, known);
     return known;
   };
@@ -33,7 +45,14 @@ export function makeFamilySettings<Settings extends object>(usual: Settings): Fa
     settingsOf,
     change(session, family, change) {
       const store = storeOf(session);
-      store.setState({ [family]: { ...settingsOf(store.getState(), family), ...change } });
+      const all = store.getState();
+      const others = Object.entries(all).filter(([name]) => name !== family);
+      const changed = [family, { ...settingsOf(all, family), ...change }] as const;
+      store.setState(Object.fromEntries([...others.slice(1 - MOST_FAMILIES), changed]), true);
     },
   };
+}
+
+function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null;
 }

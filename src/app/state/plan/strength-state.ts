@@ -1,7 +1,7 @@
 import { findMaterial, type Material, USE_TORQUE, USUAL_MATERIAL } from '../../../strength/materials.ts';
 import { makeFamilySettings } from './family-settings.ts';
 
-/** What the Strength sheet is set to for one family; kept for the visit, not in the file. */
+/** What the Strength sheet is set to for one family; kept in this browser, not in the file. */
 export interface StrengthSettings {
   readonly materialId: string;
   /** The torque that blades are compared with, newton metres. */
@@ -17,7 +17,11 @@ export const {
   storeOf: strengthStateOf,
   settingsOf: strengthSettings,
   change: setStrength,
-} = makeFamilySettings<StrengthSettings>(USUAL);
+} = makeFamilySettings<StrengthSettings>('sectionary-strength', USUAL, ({ materialId, torqueNm, besideId }) => ({
+  materialId: typeof materialId === 'string' && findMaterial(materialId) ? materialId : USUAL.materialId,
+  torqueNm: typeof torqueNm === 'number' && torqueNm > 0 ? torqueNm : USUAL.torqueNm,
+  besideId: typeof besideId === 'string' ? besideId : null,
+}));
 
 /** The chosen material. */
 export function materialOf({ materialId }: StrengthSettings): Material {
