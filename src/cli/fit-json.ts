@@ -9,7 +9,7 @@ import type { FeatureJson, NumberFeature } from './outline-numbers.ts';
 export interface LimitJson {
   readonly side: WardSide;
   readonly ward: boolean;
-  /** Height above the back of the blade. */
+  /** Height above the lowest point of the keyway. */
   readonly atMm: number;
   readonly gapUm: number;
   /** What of the blank and what of the opening come nearest; null under wear, which leaves no corner of the file. */
@@ -21,7 +21,7 @@ export interface LimitJson {
 export interface ObstacleJson {
   readonly side: WardSide;
   readonly ward: boolean;
-  /** Height band above the back of the blade. */
+  /** Height band above the lowest point of the keyway. */
   readonly fromMm: number;
   readonly toMm: number;
   readonly depthUm: number;

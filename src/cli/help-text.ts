@@ -167,10 +167,10 @@ JSON
     "margins": { "guard": { "profile", "opening", "wearUm" }, "clearance": { "profile", "opening", "clearanceUm" } } }
   placement  turns the profile about the origin of its drawing, then moves it to its best place in the opening
   threeWay   always, depends or never
-  limits     where the gap is narrowest: the side of the plug, whether a ward, the height above the back of the blade,
-             and what meets: { "corner": n } or { "edge": n }, from 0; corner n is outline[n] of the file, edge n starts
-             there; a milled profile counts counter-clockwise from the left end of its back; null under wear
-  blockedBy  what is in the way in the best placement, with its height band above the back of the blade and its depth
+  limits     where the gap is narrowest: the side of the plug, whether a ward, the height above the keyway's lowest
+             point, and what meets: { "corner": n } or { "edge": n }, from 0; corner n is outline[n] of the file, edge n
+             starts there; a milled profile counts counter-clockwise from the left end of its back; null under wear
+  blockedBy  what is in the way in the best placement, with its height band above the keyway's lowest point and its depth
   seatUm     how much higher (below zero: lower) the blank rides than the section's own when springs press both down;
              null where one of the two does not go in
   drawn      with --draws only; the share of drawn pairs that go together, and its 95 % confidence interval

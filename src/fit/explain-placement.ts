@@ -10,8 +10,8 @@ import { triangulate } from '../geom/triangulate.ts';
 import { MOST_EDGES } from './coarse-edges.ts';
 import { findContacts } from './find-contacts.ts';
 import type { Collision, Contact, Feature, Placement } from './fit.ts';
-import { placeBlank, unplace } from './place-blank.ts';
-import { plugSideOf } from './plug-side.ts';
+import { placeBlank } from './place-blank.ts';
+import { floorOf, plugSideOf } from './plug-side.ts';
 
 /** What can be seen at one placement of a blank in an opening, best or not. Opening's coordinates, nanometres. */
 export interface Explanation {
@@ -46,16 +46,14 @@ export function explainPlacement(
   const wholeParts = isRing(blank) ? [blank] : blank;
   const parts = wholeParts.map((ring) => lightenOutline(ring, MOST_EDGES).points);
   const placed = parts.map((part) => placeBlank(part, placement));
-  const back = boxOf(parts.flat()).minY;
-  const heightOf = (p: Point) => unplace(p, placement).y - back;
   const overlaps = placed.flatMap((part) => collidingParts(region, part));
   const collisions = overlaps
-    .map((patch) => describe(patch, region, heightOf))
+    .map((patch) => describe(patch, region))
     .filter((collision) => collision.depth > SHALLOW)
     .sort((a, b) => weightOf(b) - weightOf(a));
   if (collisions.length > 0)
     return { gap: -Math.max(...collisions.map(({ depth }) => depth)), collisions, contacts: [] };
-  const contacts = findContacts(region, placed, heightOf).map((contact) => ({
+  const contacts = findContacts(region, placed).map((contact) => ({
     ...contact,
     blankFeature: renumber(contact.blankFeature, parts, wholeParts),
     openingFeature: renumber(contact.openingFeature, boundariesOf(region), boundariesOf(whole)),
@@ -84,14 +82,15 @@ function collidingParts(opening: Region, placed: Ring): Region {
   return difference(regionOf(asTrustedRing(placed.map((p) => ({ x: Math.round(p.x), y: Math.round(p.y) })))), opening);
 }
 
-function describe(patch: Patch, opening: Region, heightOf: (p: Point) => number): Collision {
+function describe(patch: Patch, opening: Region): Collision {
   const deepest = deepestOf(patch, opening);
-  const heights = patch.outer.map(heightOf);
+  const { minY, maxY } = boxOf(patch.outer);
+  const floor = floorOf(opening);
   return {
     region: [patch],
     ...plugSideOf(opening, deepest.at, isTall(patch)),
-    from: Math.min(...heights),
-    to: Math.max(...heights),
+    from: minY - floor,
+    to: maxY - floor,
     depth: deepest.depth,
   };
 }

@@ -3,7 +3,7 @@ import { boundariesOf, type Region } from '../geom/region.ts';
 import { nearestOnSegment, squaredDistance } from '../geom/segment-distance.ts';
 import { edgesOf } from './edge-index.ts';
 import type { Contact, Feature } from './fit.ts';
-import { plugSideOf } from './plug-side.ts';
+import { floorOf, plugSideOf } from './plug-side.ts';
 
 /** Most contacts that are told. */
 const MOST = 8;
@@ -33,14 +33,10 @@ interface Gap {
  * against edges of the opening and the other way round.
  *
  * @param placed the outlines of the blank in the opening's coordinates, not colliding, nanometres.
- * @param heightOf height of a point above the back of the blade, nanometres.
  */
-export function findContacts(
-  opening: Region,
-  placed: readonly (readonly Point[])[],
-  heightOf: (p: Point) => number,
-): Contact[] {
+export function findContacts(opening: Region, placed: readonly (readonly Point[])[]): Contact[] {
   const walls = boundariesOf(opening);
+  const floor = floorOf(opening);
   const reach = Math.min(leastSquare(placed, walls), leastSquare(walls, placed));
   const limit = (Math.sqrt(reach) + ALSO_NARROW) ** 2;
   const near = [...edgesWithin(placed, walls, limit, true), ...edgesWithin(walls, placed, limit, false)];
@@ -49,7 +45,7 @@ export function findContacts(
   const contacts: Contact[] = [];
   for (const gap of gaps) {
     if (contacts.length === MOST) break;
-    const contact = contactOf(gap, opening, heightOf);
+    const contact = contactOf(gap, opening, floor);
     const told = contacts.some((c) => c.side === contact.side && Math.abs(c.height - contact.height) < SAME_PLACE);
     if (!told) contacts.push(contact);
   }
@@ -120,7 +116,7 @@ function featureAt(q: Point, loop: readonly Point[], i: number, next: number, fi
   return { kind: 'edge', index: first + i };
 }
 
-function contactOf(found: Gap, opening: Region, heightOf: (p: Point) => number): Contact {
+function contactOf(found: Gap, opening: Region, floor: number): Contact {
   const { onBlank, onOpening, corner, across, fromBlank } = found;
   const gap = Math.sqrt(found.square);
   const own: Feature = { kind: 'corner', index: corner };
@@ -131,7 +127,7 @@ function contactOf(found: Gap, opening: Region, heightOf: (p: Point) => number):
     openingFeature: fromBlank ? across : own,
     gap,
     ...plugSideOf(opening, beyond(found, gap)),
-    height: heightOf(onBlank),
+    height: onOpening.y - floor,
   };
 }
 

@@ -8,12 +8,3 @@ export function placeBlank(blank: readonly Point[], placement: Placement): Ring 
   const s = Math.sin(placement.tilt);
   return asTrustedRing(blank.map((p) => ({ x: c * p.x - s * p.y + placement.x, y: s * p.x + c * p.y + placement.y })));
 }
-
-/** The point of the blank's own frame that the placement puts at `p`. */
-export function unplace(p: Point, placement: Placement): Point {
-  const c = Math.cos(placement.tilt);
-  const s = Math.sin(placement.tilt);
-  const x = p.x - placement.x;
-  const y = p.y - placement.y;
-  return { x: c * x + s * y, y: c * y - s * x };
-}

@@ -14,6 +14,11 @@ export interface PlugSide {
   readonly ward: boolean;
 }
 
+/** Where heights in a keyway are told from, whatever lies in it and wherever: its lowest point, nanometres. */
+export function floorOf(opening: Region): number {
+  return boxOfRegion(opening).minY;
+}
+
 /**
  * Names the part of the plug at `p`, a point in or on the plug: the side from which the material comes, and
  * whether it is a ward or the plain wall.

@@ -49,7 +49,7 @@ function verifyEntry(region: Region, parts: readonly Ring[], fit: Fit): string[]
   const faults: string[] = [];
   if (!standsInside(region, parts, fit)) faults.push('the blank at the given placement is not inside the opening');
   const placed = parts.map((part) => placeBlank(part, { ...fit.placement, tilt: 0 }));
-  const gap = findContacts(region, placed, (p) => p.y)[0]?.gap ?? 0;
+  const gap = findContacts(region, placed)[0]?.gap ?? 0;
   if (gap < fit.clearance - GRAIN - Math.max(0, fit.accuracy - CLEARANCE_ACCURACY))
     faults.push(`the gap at the given placement is ${um(gap)} um, less than the stated ${um(fit.clearance)} um`);
   const better = shrink(innerFitByParts(region, parts), fit.clearance + fit.accuracy + TOLERANCE);

@@ -46,7 +46,7 @@ test('claims that fail come first with their reason; a pick is the pair of the w
   await expect.poll(() => rows().first().textContent()).toContain('contradicted');
   await rows().first().click();
   await told(/Smew blank enters Heron keyway.*says Porter's wall chart.*contradicted/);
-  await told(/It does not go in: blocked by the right ward at 1\.6–2\.1 mm/);
+  await told(/It does not go in: blocked by the right ward at 1\.7–2\.2 mm/);
   await told(/Stores list, second printing says the opposite\./);
   expect(await graveAxeFindings(page)).toEqual([]);
   await takeScreenshots(page, 'claims');

@@ -14,21 +14,23 @@ const named = ({ collisions }: Explanation) => collisions.map(partName);
 const mirrored = (ring: Ring) => soundRing(ring.map(({ x, y }) => ({ x: -x, y })));
 
 describe('a collision', () => {
-  test('with a ward: its side, its height band on the blade, its depth', () => {
+  test('with a ward: its side, its height band above the floor of the keyway, its depth', () => {
     const { gap, collisions } = explainPlacement(wardedKeyway(0.5), blade, at(0.1, 0.05));
     expect(collisions).toHaveLength(1);
     const [ward] = collisions;
     expect(ward).toMatchObject({ side: 'left', ward: true });
-    expect(ward.from).toBeCloseTo(3.05e6, 0);
-    expect(ward.to).toBeCloseTo(3.85e6, 0);
+    expect(ward.from).toBeCloseTo(3.1e6, 0);
+    expect(ward.to).toBeCloseTo(3.9e6, 0);
     expect(Math.abs(ward.depth - 0.4e6)).toBeLessThan(2);
     expect(gap).toBe(-ward.depth);
   });
 
-  test('heights count from the back of the blade, wherever its outline is drawn', () => {
-    const elsewhere = soundRing(blade.map(({ x, y }) => ({ x: x + 5e6, y: y - 9e6 })));
-    const [ward] = explainPlacement(wardedKeyway(0.5), elsewhere, at(0.1 - 5, 0.05 + 9)).collisions;
-    expect(ward.from).toBeCloseTo(3.05e6, 0);
+  test('a ward keeps its height wherever the blank stands and wherever the keyway is drawn', () => {
+    const moved = soundRing(wardedKeyway(0.5).map(({ x, y }) => ({ x: x + 5e6, y: y - 9e6 })));
+    for (const up of [0, 0.05, 0.1]) {
+      const [ward] = explainPlacement(moved, boxOfMm(2, 6), at(5.1, up + 2 - 9)).collisions;
+      expect(ward.from).toBeCloseTo(3.1e6, 0);
+    }
   });
 
   test('on the other side where the keyway is mirrored', () => {
@@ -158,7 +160,7 @@ describe('the whole placement', () => {
     expect(gap / 1e6).toBeCloseTo(-4.9, 5);
   });
 
-  test('a tilted blank: corners dig in on opposite sides, at heights along the blade', () => {
+  test('a tilted blank: corners dig in on opposite sides, at heights in the keyway', () => {
     const tilt = (3 * Math.PI) / 180;
     const lean = (8.4 / 2) * Math.sin(tilt);
     const { collisions } = explainPlacement(slot, blade, at(0.05 + lean, 0.05, tilt));
@@ -167,8 +169,10 @@ describe('the whole placement', () => {
     expect(sides).toContain('right');
     const left = collisions.find(({ side }) => side === 'left');
     const right = collisions.find(({ side }) => side === 'right');
-    expect(left?.to).toBeCloseTo(8.4e6, -2);
-    expect(right?.from).toBeCloseTo(0, -2);
+    // By hand: where its back and its upper edge cross the walls.
+    const back = (x: number) => 50_000 + (x - 50_000 - lean * 1e6) * Math.tan(tilt);
+    expect(left?.to).toBeCloseTo(back(0) + 8.4e6 / Math.cos(tilt), -2);
+    expect(right?.from).toBeCloseTo(back(2.1e6), -2);
   });
 });
 
@@ -199,7 +203,7 @@ describe('contacts', () => {
       expect(side).toBe('left');
       expect(blankFeature.kind).toBe('corner');
       expect(openingFeature).toEqual({ kind: 'edge', index: 3 });
-      expect([0, 8.4e6]).toContain(height);
+      expect([0.06e6, 8.46e6]).toContain(height);
     }
     expect(contacts[0].gap).toBeCloseTo(30_000, 3);
   });

@@ -42,7 +42,7 @@ describe('the segments of first contact', () => {
         for (const cell of groupCells(cells).flat().slice(0, 12)) {
           const t = middleOf(cell);
           const placed = placeBlank(blade, { ...t, tilt: 0 });
-          const [nearest] = findContacts(opening.region, [placed], (p) => p.y);
+          const [nearest] = findContacts(opening.region, [placed]);
           expect(Math.abs(depthAt(walls, t.x, t.y) - nearest.gap)).toBeLessThan(1e-3);
           looked++;
         }

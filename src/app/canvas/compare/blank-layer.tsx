@@ -39,7 +39,7 @@ interface BlankLayerProps {
   partName(part: Explanation['collisions'][number] | Explanation['contacts'][number]): string;
 }
 
-/** What moves in Compare: the blank, what it collides with, what limits it, and the ruler that stands on its back. */
+/** What moves in Compare: the blank, what it collides with, what limits it, and the ruler on which collisions are barred. */
 export function BlankLayer({ scene, units, sheet, partName }: BlankLayerProps) {
   const { kind, shapes, placement, explanation, bands, corners, push } = scene;
   const { outlines, blankBox, openingBox } = useMemo(
@@ -65,7 +65,7 @@ export function BlankLayer({ scene, units, sheet, partName }: BlankLayerProps) {
       {bands && !push && <BandLines {...bands} placement={placement} sheet={sheet} />}
       <HeightRuler
         blankBox={blankBox}
-        openingLeft={openingBox.minX}
+        openingBox={openingBox}
         collisions={explained ? explanation.collisions : []}
         units={units}
         sheet={sheet}

@@ -14,22 +14,22 @@ const BESIDE = 52;
 
 interface HeightRulerProps {
   readonly blankBox: Box;
-  readonly openingLeft: number;
+  readonly openingBox: Box;
   readonly collisions: readonly Collision[];
   readonly units: Units;
   readonly sheet: DrawingSheet;
 }
 
 /**
- * A ruler beside the keyway that measures heights from the back of the blade; stretches that collide are
+ * A ruler beside the keyway that measures heights above its floor, as the words do; stretches that collide are
  * barred on it. In a close view it stands at the edge of the canvas on a strip of its own.
  */
-export function HeightRuler({ blankBox, openingLeft, collisions, units, sheet }: HeightRulerProps) {
+export function HeightRuler({ blankBox, openingBox, collisions, units, sheet }: HeightRulerProps) {
   const { view, palette, size } = sheet;
-  const wanted = toPixels(view, { x: Math.min(openingLeft, blankBox.minX), y: 0 }).px - BESIDE;
+  const wanted = toPixels(view, { x: Math.min(openingBox.minX, blankBox.minX), y: 0 }).px - BESIDE;
   const right = Math.max(STRIP + 6, wanted);
-  const yOf = (height: number) => view.y - (blankBox.minY + height) * view.scale;
-  const tall = blankBox.maxY - blankBox.minY;
+  const yOf = (height: number) => view.y - (openingBox.minY + height) * view.scale;
+  const tall = openingBox.maxY - openingBox.minY;
   const steps = rulerSteps(view.scale, NM_OF_UNIT[units], NUMBER_SPACING);
   const decimals = Math.max(0, Math.ceil(-Math.log10(steps.major / NM_OF_UNIT[units]) - 1e-9));
   const top = Math.max(-20, yOf(tall));

@@ -83,7 +83,7 @@ function Collisions({ pair }: { pair: ShownPair }) {
       {!pair.byHand && (
         <p className={styles.note}>Depth at the best placement: the overlap is shared out on all sides.</p>
       )}
-      <p className={styles.note}>How deep it would stand in the plug; heights from the back of the blade.</p>
+      <p className={styles.note}>How deep it would stand in the plug; heights above the floor of the keyway.</p>
     </section>
   );
 }
@@ -108,7 +108,7 @@ function Narrowest({ pair }: { pair: ShownPair }) {
         ))}
       </ol>
       <p className={styles.note}>
-        All within {readingText(ALSO_NARROW, units)} of the narrowest. Heights are measured from the back of the blade.
+        All within {readingText(ALSO_NARROW, units)} of the narrowest. Heights are above the floor of the keyway.
       </p>
     </section>
   );
