@@ -5,8 +5,8 @@ import { claimTold } from '../../state/tiers/claims-marks.ts';
 import { toldWords } from '../../state/tiers/told-words.ts';
 import { useHalted } from '../use-family.ts';
 import { useSession, useStore } from '../use-store.ts';
+import { useCheckedClaims } from './claims/use-claims.ts';
 import styles from './tier-headline.module.css';
-import { useCheckedClaims } from './use-claims.ts';
 
 /** What is known of the row, pair, column or node that the pointer or the focus is on, else of the picked blank. */
 export function TierHeadline({ family }: { family: Family }) {

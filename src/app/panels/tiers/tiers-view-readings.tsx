@@ -1,7 +1,7 @@
 import type { Family } from '../../../family/family.ts';
 import { useSession, useStore } from '../use-store.ts';
-import { ClaimsReadings } from './claims-readings.tsx';
-import { PassageReadings } from './passage-readings.tsx';
+import { ClaimsReadings } from './claims/claims-readings.tsx';
+import { PassageReadings } from './passage/passage-readings.tsx';
 import { TiersReadings } from './tiers-readings.tsx';
 
 /** The right side of the Tiers view. */

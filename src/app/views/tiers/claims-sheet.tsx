@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
-import { ClaimsForm } from '../../panels/tiers/claims-form.tsx';
-import { ClaimsFoot, ClaimsHead, PasteKey } from '../../panels/tiers/claims-head.tsx';
-import { ClaimsPaste } from '../../panels/tiers/claims-paste.tsx';
-import { ClaimsTable } from '../../panels/tiers/claims-table.tsx';
-import { useCheckedClaims, useClaimRows, useClaimsJudging } from '../../panels/tiers/use-claims.ts';
+import { ClaimsForm } from '../../panels/tiers/claims/claims-form.tsx';
+import { ClaimsFoot, ClaimsHead, PasteKey } from '../../panels/tiers/claims/claims-head.tsx';
+import { ClaimsPaste } from '../../panels/tiers/claims/claims-paste.tsx';
+import { ClaimsTable } from '../../panels/tiers/claims/claims-table.tsx';
+import { useCheckedClaims, useClaimRows, useClaimsJudging } from '../../panels/tiers/claims/use-claims.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { tallySources } from '../../state/tiers/claims-rows.ts';
 import { claimsOf } from '../../state/tiers/claims-state.ts';

@@ -1,9 +1,9 @@
 import { type PointerEvent, useMemo, useRef } from 'react';
 import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
 import { EmptyNotice } from '../../panels/empty-notice.tsx';
-import { Diagram } from '../../panels/tiers/diagram.tsx';
-import { Matrix } from '../../panels/tiers/matrix.tsx';
-import { MatrixBar } from '../../panels/tiers/matrix-bar.tsx';
+import { Diagram } from '../../panels/tiers/diagram/diagram.tsx';
+import { Matrix } from '../../panels/tiers/matrix/matrix.tsx';
+import { MatrixBar } from '../../panels/tiers/matrix/matrix-bar.tsx';
 import { TierHeadline } from '../../panels/tiers/tier-headline.tsx';
 import { useSize } from '../../panels/use-size.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';

@@ -1,6 +1,6 @@
 import type { Family } from '../../../family/family.ts';
 import { SheetKeys } from '../../panels/sheet-keys.tsx';
-import { ClaimMarksKey } from '../../panels/tiers/claim-marks-key.tsx';
+import { ClaimMarksKey } from '../../panels/tiers/claims/claim-marks-key.tsx';
 import { ShownKeys } from '../../panels/tiers/shown-keys.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import view from '../sheeted-view.module.css';

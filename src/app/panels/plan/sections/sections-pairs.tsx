@@ -4,7 +4,7 @@ import { wantedOf } from '../../../state/plan/sections-rows.ts';
 import { sectionsLookOf } from '../../../state/plan/sections-state.ts';
 import { placeAfter } from '../../../state/tiers/matrix-keys.ts';
 import { type ShownRow, useWindowOfRows, type WindowOfRows } from '../../rows/use-window-of-rows.ts';
-import { MarkSource, useMarkPictures } from '../../tiers/mark-pictures.tsx';
+import { MarkSource, useMarkPictures } from '../../tiers/matrix/mark-pictures.tsx';
 import { useSize } from '../../use-size.ts';
 import { useSession } from '../../use-store.ts';
 import { VerdictMark } from '../../verdict-mark.tsx';

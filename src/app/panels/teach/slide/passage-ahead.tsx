@@ -2,7 +2,7 @@ import { useMemo } from 'react';
 import type { Family } from '../../../../family/family.ts';
 import type { LessonStep } from '../../../../family/lesson.ts';
 import { partsOf } from '../../../../teach/lesson-words.ts';
-import { usePassage } from '../../tiers/use-passage.ts';
+import { usePassage } from '../../tiers/passage/use-passage.ts';
 
 /** Finds the common passage of the next step that shows one, so that a room need not wait for it; draws nothing. */
 export function PassageAhead({ family, steps }: { family: Family; steps: readonly LessonStep[] }) {

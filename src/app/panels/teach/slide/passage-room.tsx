@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
-import { ALL_LAYERS, PassagePicture } from '../../tiers/passage-picture.tsx';
-import { usePassage } from '../../tiers/use-passage.ts';
+import { ALL_LAYERS, PassagePicture } from '../../tiers/passage/passage-picture.tsx';
+import { usePassage } from '../../tiers/passage/use-passage.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import styles from './slide.module.css';
 import type { SlideProps } from './slide-text.tsx';
