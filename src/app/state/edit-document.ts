@@ -1,5 +1,6 @@
 import type { Vertex } from '../../geom/vertex.ts';
 import type { FileFault } from '../../interchange/json/file-fault.ts';
+import type { FamilyDocument } from '../../interchange/json/read.ts';
 import type { FamilyFile } from '../../interchange/json/schema.ts';
 import type { DocumentState } from './document-state.ts';
 import type { Doors } from './doors.ts';
@@ -92,7 +93,33 @@ export function endEdit(store: Store<DocumentState>): void {
   const ended = { editedFrom: null, editFault: null } as const;
   if (!editedFrom || !document) store.setState(ended);
   else if (isSameFamily(editedFrom, document)) store.setState({ ...ended, document: editedFrom });
-  else store.setState({ ...ended, past: [...past, editedFrom], future: [] });
+  else store.setState({ ...ended, future: [], ...withStep([...past, editedFrom], document, held.get(store)) });
+}
+
+/** The document as it was when the key went down that is held. */
+const held = new WeakMap<Store<DocumentState>, FamilyDocument>();
+
+/**
+ * A key went down: whatever it does to the family until it is let go, however often it repeats, is one step of undo.
+ *
+ * @check tests/unit/app/edit-document.test.ts
+ */
+export function beginHold(store: Store<DocumentState>): void {
+  const { document } = store.getState();
+  if (document) held.set(store, document);
+}
+
+/** The key was let go: what follows is another step of undo. */
+export function endHold(store: Store<DocumentState>): void {
+  held.delete(store);
+}
+
+/** The steps with those of a held key as one; none of it where it ends where it began. */
+function withStep(steps: readonly FamilyDocument[], document: FamilyDocument, from: FamilyDocument | undefined) {
+  const at = from ? steps.indexOf(from) : -1;
+  if (!from || at < 0) return { past: steps };
+  if (isSameFamily(from, document)) return { past: steps.slice(0, at), document: from };
+  return { past: steps.slice(0, at + 1) };
 }
 
 /** Gives the gesture up: the document is as it was before it. */

@@ -34,7 +34,7 @@ import { Publish } from './publish/publish.tsx';
 import { Presenter } from './teach/presenter.tsx';
 import { Teach } from './teach/teach.tsx';
 import { Tiers } from './tiers/tiers.tsx';
-import { useEditKeys } from './use-edit-keys.ts';
+import { useEditKeys, useHeldKeys } from './use-edit-keys.ts';
 import { useSaveKeys } from './use-save-keys.ts';
 import { useUnsaved } from './use-unsaved.ts';
 import { useViewFocus } from './use-view-focus.ts';
@@ -46,6 +46,7 @@ export function AppFrame() {
   const dark = useDark();
   const family = useFamily();
   useEditKeys();
+  useHeldKeys();
   useSaveKeys();
   useUnsaved();
   return (

@@ -1,5 +1,6 @@
 import { useEffect } from 'react';
 import { useSession } from '../panels/use-store.ts';
+import { beginHold, endHold } from '../state/edit-document.ts';
 import { stepBack, stepOn } from '../state/step-history.ts';
 
 /** Ctrl or Cmd with Z takes back the last edit; with Shift and Z, or with Y, it is done again. */
@@ -18,6 +19,33 @@ export function useEditKeys(): void {
     return () => removeEventListener('keydown', onKeyDown);
   }, [session]);
 }
+
+/** Makes one step of undo of whatever a key does while it is held, wherever in the window. */
+export function useHeldKeys(): void {
+  const { documents } = useSession();
+  useEffect(() => {
+    const onKeyDown = ({ key, repeat }: KeyboardEvent) => {
+      if (!repeat && !MODIFIERS.has(key)) beginHold(documents);
+    };
+    const onKeyUp = ({ key }: KeyboardEvent) => {
+      if (!MODIFIERS.has(key)) endHold(documents);
+    };
+    const letGo = () => endHold(documents);
+    addEventListener('keydown', onKeyDown, true);
+    addEventListener('keyup', onKeyUp, true);
+    addEventListener('pointerdown', letGo, true);
+    addEventListener('blur', letGo);
+    return () => {
+      removeEventListener('keydown', onKeyDown, true);
+      removeEventListener('keyup', onKeyUp, true);
+      removeEventListener('pointerdown', letGo, true);
+      removeEventListener('blur', letGo);
+    };
+  }, [documents]);
+}
+
+/** Keys that do nothing by themselves; the pointer may do much while one is held. */
+const MODIFIERS: ReadonlySet<string> = new Set(['Shift', 'Control', 'Alt', 'Meta', 'AltGraph', 'CapsLock']);
 
 /** Fields that take text have an undo of their own. */
 const OWN_UNDO = 'textarea, input:not([type=range], [type=checkbox], [type=radio], [type=file])';

@@ -2,9 +2,11 @@ import { readFileSync } from 'node:fs';
 import { beforeEach, expect, test } from 'vitest';
 import { isEdited, makeDocumentStore, markSaved, openText } from '../../../src/app/state/document-state.ts';
 import {
+  beginHold,
   commitFamily,
   dropEdit,
   endEdit,
+  endHold,
   previewFamily,
   previewOutline,
   redo,
@@ -51,6 +53,38 @@ test('a whole gesture is one step of undo, and the file follows the family', () 
   const { file } = documents.getState().document ?? {};
   const saved = JSON.parse(file ? doors.writeFamily(file) : '{}');
   expect(saved.profiles.find(({ id }: { id: string }) => id === 'heron-blank').outline[0][0]).toBe((x + 5000) / 1e6);
+});
+
+test('whatever a key does while it is held is one step of undo, and none where it ends where it began', () => {
+  const x = ringOf('heron-blank')[0].x;
+  const at = () => ringOf('heron-blank')[0].x - x;
+  edit(500);
+  // A gesture that was under way when the key went down is a step of its own.
+  previewOutline(documents, doors, 'heron-blank', shifted('heron-blank', 500));
+  beginHold(documents);
+  endEdit(documents);
+  for (const by of [1000, 1000, 1000]) edit(by);
+  expect(at()).toBe(4000);
+  expect(documents.getState().past).toHaveLength(3);
+  endHold(documents);
+  edit(1000);
+  beginHold(documents);
+  const before = documents.getState().document;
+  for (const by of [1000, -1000]) edit(by);
+  expect(documents.getState().document).toBe(before);
+  edit(1000);
+  edit(-1000);
+  expect(documents.getState().past).toHaveLength(4);
+  // Undo that is held goes back step by step.
+  for (const left of [4000, 1000, 500, 0]) {
+    undo(documents);
+    expect(at()).toBe(left);
+  }
+  for (const left of [500, 1000]) {
+    redo(documents);
+    expect(at()).toBe(left);
+  }
+  expect(documents.getState().past).toHaveLength(2);
 });
 
 test('undo and redo walk through all steps, and a new edit forgets what was undone', () => {
