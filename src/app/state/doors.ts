@@ -22,7 +22,7 @@ import type { DetailsInput, PairDetail } from '../../jobs/judge-details.ts';
 import type { PairsInput, PairsPart } from '../../jobs/judge-pairs.ts';
 import type { TraceInput } from '../../jobs/trace-picture.ts';
 import type { PictureTrace } from '../../trace/trace-picture.ts';
-import type { BandShapes } from '../pair-now.ts';
+import type { BandShapes } from '../doors/pair-now.ts';
 import type { InterchangeDoors } from './exchange/interchange-doors.ts';
 import type { GaugeDoors } from './gauge/gauge-doors.ts';
 import type { JobOnItsWay } from './job-on-its-way.ts';

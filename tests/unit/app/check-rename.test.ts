@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { namesDoors } from '../../../src/app/names-doors.ts';
+import { namesDoors } from '../../../src/app/doors/names-doors.ts';
 import { nameOf, renameAll, troubleWith } from '../../../src/app/state/names/check-rename.ts';
 import { changeFamily } from '../../../src/interchange/json/change-family.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/pair-now.ts';
+import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/doors/pair-now.ts';
 import { boxOf, type Point } from '../../../src/geom/point.ts';
 import { makeRing, type Ring } from '../../../src/geom/ring.ts';
 

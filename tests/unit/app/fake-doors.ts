@@ -1,10 +1,10 @@
-import { accessDoors } from '../../../src/app/access-doors.ts';
-import { blockDoors } from '../../../src/app/block-doors.ts';
-import { claimsDoors } from '../../../src/app/claims-doors.ts';
-import { interchangeDoors } from '../../../src/app/interchange-doors.ts';
-import { namesDoors } from '../../../src/app/names-doors.ts';
-import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/pair-now.ts';
-import { publishDoors } from '../../../src/app/publish-doors.ts';
+import { accessDoors } from '../../../src/app/doors/access-doors.ts';
+import { blockDoors } from '../../../src/app/doors/block-doors.ts';
+import { claimsDoors } from '../../../src/app/doors/claims-doors.ts';
+import { interchangeDoors } from '../../../src/app/doors/interchange-doors.ts';
+import { namesDoors } from '../../../src/app/doors/names-doors.ts';
+import { bandShapes, innerFitNow, judgeNow, shapesUnder, toleranceNow } from '../../../src/app/doors/pair-now.ts';
+import { publishDoors } from '../../../src/app/doors/publish-doors.ts';
 import type { Doors } from '../../../src/app/state/doors.ts';
 import type { GaugedCurves } from '../../../src/app/state/gauge/gauge-doors.ts';
 import type { Pace } from '../../../src/app/state/pace.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { judgeNow } from '../../../src/app/pair-now.ts';
+import { judgeNow } from '../../../src/app/doors/pair-now.ts';
 import { seatReading, seatText } from '../../../src/app/state/seat-reading.ts';
 import { entrantsOf, type Family, openingsOf } from '../../../src/family/family.ts';
 import type { KnownFits } from '../../../src/family/known-fits.ts';

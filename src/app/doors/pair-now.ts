@@ -1,14 +1,14 @@
-import type { Conditions } from '../fit/conditions.ts';
-import type { Fit } from '../fit/fit.ts';
-import { type InnerFit, innerFitRegion } from '../fit/inner-fit-region.ts';
-import { blankUnder, judgePair, openingUnder } from '../fit/judge-pair.ts';
-import { type Bands, judgeTolerance, type ThreeWay } from '../fit/judge-tolerance.ts';
-import { growRegion, shrinkRings } from '../fit/offset-shapes.ts';
-import { placeBlank } from '../fit/place-blank.ts';
-import { prepareBlank } from '../fit/prepare-blank.ts';
-import type { Opening } from '../fit/prepare-opening.ts';
-import type { Region } from '../geom/region.ts';
-import { asTrustedRing, type Ring } from '../geom/ring.ts';
+import type { Conditions } from '../../fit/conditions.ts';
+import type { Fit } from '../../fit/fit.ts';
+import { type InnerFit, innerFitRegion } from '../../fit/inner-fit-region.ts';
+import { blankUnder, judgePair, openingUnder } from '../../fit/judge-pair.ts';
+import { type Bands, judgeTolerance, type ThreeWay } from '../../fit/judge-tolerance.ts';
+import { growRegion, shrinkRings } from '../../fit/offset-shapes.ts';
+import { placeBlank } from '../../fit/place-blank.ts';
+import { prepareBlank } from '../../fit/prepare-blank.ts';
+import type { Opening } from '../../fit/prepare-opening.ts';
+import type { Region } from '../../geom/region.ts';
+import { asTrustedRing, type Ring } from '../../geom/ring.ts';
 
 /** A pair made ready under conditions. */
 interface Ready {

@@ -1,5 +1,5 @@
-import { readClaims } from '../interchange/csv/read-claims.ts';
-import { writeClaims, writeClaimsReport } from '../interchange/csv/write-claims.ts';
+import { readClaims } from '../../interchange/csv/read-claims.ts';
+import { writeClaims, writeClaimsReport } from '../../interchange/csv/write-claims.ts';
 import {
   addClaims,
   dropRepeatedClaims,
@@ -7,8 +7,8 @@ import {
   removeClaimsBy,
   renameInClaims,
   replaceClaim,
-} from '../interchange/json/edit-claims.ts';
-import type { ClaimsDoors } from './state/tiers/claims-doors.ts';
+} from '../../interchange/json/edit-claims.ts';
+import type { ClaimsDoors } from '../state/tiers/claims-doors.ts';
 
 /** The real operations on claims; how tolerances are judged in another thread is the window's affair. */
 export function claimsDoors(judgeTolerances: ClaimsDoors['judgeTolerances']): ClaimsDoors {

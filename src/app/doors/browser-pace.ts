@@ -1,4 +1,4 @@
-import type { Pace } from './state/pace.ts';
+import type { Pace } from '../state/pace.ts';
 
 /** How often a page that nobody sees is brought up to date, milliseconds. */
 const UNSEEN_MS = 100;

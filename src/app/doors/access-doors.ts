@@ -1,4 +1,4 @@
-import { readHolders } from '../interchange/csv/read-holders.ts';
+import { readHolders } from '../../interchange/csv/read-holders.ts';
 import {
   addArea,
   deleteArea,
@@ -7,7 +7,7 @@ import {
   outdentArea,
   renameArea,
   setAreaSection,
-} from '../interchange/json/edit-areas.ts';
+} from '../../interchange/json/edit-areas.ts';
 import {
   addHolder,
   deleteHolders,
@@ -16,10 +16,10 @@ import {
   putPlan,
   renameHolder,
   setPlanOptions,
-} from '../interchange/json/edit-plan.ts';
-import { tickArea } from '../interchange/json/edit-ticks.ts';
-import { takeHolders, unknownAreas } from '../interchange/json/take-holders.ts';
-import type { AccessDoors } from './state/plan/access-doors.ts';
+} from '../../interchange/json/edit-plan.ts';
+import { tickArea } from '../../interchange/json/edit-ticks.ts';
+import { takeHolders, unknownAreas } from '../../interchange/json/take-holders.ts';
+import type { AccessDoors } from '../state/plan/access-doors.ts';
 
 /** The real operations on areas and holders. */
 export const accessDoors: AccessDoors = {
