@@ -92,7 +92,8 @@ export function checkLetters(
     if (!shown || sharePrinted(outlines, nozzle) < LEGIBLE)
       checks.push({
         ...{ kind: 'letters', weight: 'caution', subjects, where: null, size, limit: null },
-        what: `the letters of ${quoted} ${shown ? 'come out too small for the nozzle to make them legible' : 'come out so small that they are left out'}`,
+        // Of a section the subject names it, so that many of them are told as one.
+        what: `the letters of ${subject === null ? quoted : 'the name'} ${shown ? 'come out too small for the nozzle to make them legible' : 'come out so small that they are left out'}`,
         cure: 'set larger letters or thicker walls, give a shorter name, or print at a larger scale',
       });
     if (missing.length > 0)

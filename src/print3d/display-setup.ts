@@ -80,7 +80,7 @@ export function usualSetup(family: Family): DisplaySetup {
 
 /** Sections are about three times as high as wide, so a row of them takes more of them than a column. */
 function usualColumns(openings: number): number {
-  return Math.max(1, Math.ceil(Math.sqrt(openings * 2.5)));
+  return Math.max(1, Math.min(openings, Math.ceil(Math.sqrt(openings * 2.5))));
 }
 
 /** Of several profiles with the same outline (two lengths of one blank) the first. */

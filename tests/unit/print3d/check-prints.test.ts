@@ -54,6 +54,9 @@ test('letters that a nozzle cannot draw are named, with those that the typeface 
     { kind: 'letters', subjects: ['it'], size: 2 },
   ]);
   expect(kinds(checkLetters(lettered('Bittern', 2), face, { ...setup, nozzle: 0.15 }))).toEqual([]);
+  // Of several sections the same words, so that they are told as one.
+  const whats = ['Bittern', 'Heron'].map((name) => checkLetters(lettered(name, 2), face, setup)[0].what);
+  expect(new Set(whats).size).toBe(1);
   const [leftOut] = checkLetters(lettered('x'.repeat(900), 7), face, setup);
   expect(leftOut.what).toMatch(/left out$/);
   expect(checkLetters(lettered(' ', 7), face, setup)).toEqual([]);

@@ -12,6 +12,9 @@ test('a family begins with all openings, each outline once, enlarged', () => {
   expect(usual.blanks).toContain('strip-055');
   expect(usual.scale).toBe(4);
   expect(setupFaults(family, usual)).toEqual([]);
+  expect(usual.columns).toBe(5);
+  const lone = { ...family, profiles: family.profiles.filter(({ id }) => id === usual.openings[0]) };
+  expect(usualSetup(lone).columns).toBe(1);
 });
 
 test.each<[Partial<DisplaySetup>, keyof DisplaySetup, string]>([

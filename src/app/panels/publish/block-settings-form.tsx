@@ -20,8 +20,8 @@ const PRINTER_FIELDS: readonly NumberFieldOf[] = [
 
 const TIPS = [
   ['flat', 'Square'],
-  ['chamfered', 'Edges taken off'],
-  ['pointed', 'Running to a point'],
+  ['chamfered', 'Bevelled'],
+  ['pointed', 'Pointed'],
 ] as const;
 
 /** How the set is made and printed, and what is in it; taken at once, and kept in this browser. */
