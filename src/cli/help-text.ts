@@ -124,7 +124,8 @@ Options of publish
   --of ID            scale: an opening, a blank, or both parted by a comma; card: a blank, or a holder of the plan
   --enlarge N        scale: enlarged N times beside true size, 1 to 50; 6 where not given
   --one-page         chart: made smaller until it stands on one page
-  --in-between ID,ID chart: openings that were squeezed in later stand half a row higher, between their neighbours
+  --in-between ID,ID chart: openings that were squeezed in later stand half a row higher, between their neighbours; those
+                     that the file says are in between where not given
   --blanks           chart, matrix: leave the tools out
   --questions N, --seed N
                      answers: how many questions, 1 to 100 (12), and what draws them (1)

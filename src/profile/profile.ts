@@ -43,6 +43,8 @@ export interface Profile {
   readonly section?: string;
   /** Number of pin positions the blank is long enough for, where stated. */
   readonly chambers?: number;
+  /** Whether its section was squeezed in later, between its neighbours in chart order; of keyways only. */
+  readonly inBetween?: boolean;
   /** Greatest deviation of the outline as made, to either side, in nanometres; the family's where not stated. */
   readonly tolerance?: number;
   readonly ring: Ring;

@@ -68,7 +68,7 @@ export function chartContent(ground: SheetGround, order: Pick<ChartOrder, 'blank
       opening,
       name: nameOf(opening.id),
       base: base.get(opening.id) ?? null,
-      isInBetween: order.inBetween?.includes(opening.id) ?? false,
+      isInBetween: order.inBetween?.includes(opening.id) ?? opening.inBetween ?? false,
     })),
     rows: several.map(rowOf).sort(byTier),
     outside: nodes.filter(({ rank }) => rank === 'nothing').flatMap(({ entrants }) => entrants.map(nameOf)),

@@ -17,7 +17,10 @@ export interface ChartOrder extends OrderOfAny {
   readonly sheet: 'chart';
   /** Whether tools are left out; they are shown where not given. */
   readonly blanksOnly?: boolean;
-  /** Ids of keyways whose sections were squeezed in later: they stand half a row higher, between their neighbours. */
+  /**
+   * Ids of keyways whose sections were squeezed in later: they stand half a row higher, between their neighbours. Those of
+   * which the family says so where not given.
+   */
   readonly inBetween?: readonly string[];
   /** Whether the chart is made smaller until it stands on one page; it runs over several pages where not given. */
   readonly onePage?: boolean;

@@ -144,10 +144,10 @@ function readProfile(raw: unknown, units: FileUnits | undefined, place: FilePath
   const faults = toleranceFaults(file.tolerance, units, [...place, 'tolerance']).concat(read.ok ? [] : read.faults);
   if (!read.ok || faults.length > 0)
     return { ok: false, faults: faults.map((fault) => ({ ...fault, what: `${file.id}: ${fault.what}` })) };
-  const { id, kind, name, section, chambers } = file;
+  const { id, kind, name, section, chambers, inBetween } = file;
   const tolerance = file.tolerance === undefined ? undefined : toNanometres(file.tolerance, units);
   const { ring, drawn, milled } = read;
-  return { ok: true, profile: { id, kind, name, section, chambers, tolerance, ring, drawn, milled } };
+  return { ok: true, profile: { id, kind, name, section, chambers, inBetween, tolerance, ring, drawn, milled } };
 }
 
 /** The outline of a profile that has exactly one of the two ways to draw it. */

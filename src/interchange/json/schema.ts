@@ -158,6 +158,10 @@ const profile = z
     chambers: chambers
       .optional()
       .meta({ description: 'Number of pin positions the blank is long enough for. No influence on fit.' }),
+    inBetween: z.boolean().optional().meta({
+      description:
+        'true, of an opening: its section was squeezed in later, between its neighbours in the order of the file; a chart raises it. No influence on fit.',
+    }),
     tolerance: tolerance.meta({
       description:
         "Greatest deviation of the outline as made, to either side, in the file's units; at most 1 mm (0.03937 in). The family's where not given.",

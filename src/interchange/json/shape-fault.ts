@@ -14,6 +14,7 @@ const CURES: ReadonlyMap<string | number | undefined, string> = new Map([
   ['kind', 'Write "opening" for a keyway, "blank" for an uncut key, "tool" for anything else that goes in.'],
   ['section', 'Write the name of the section in quotes, or leave the field out.'],
   ['chambers', 'Write a whole number from 1 to 12, or leave the field out.'],
+  ['inBetween', 'Write true or false, or leave the field out.'],
   ['outline', 'Write 3 to 10,000 points, [[x, y], [x, y], [x, y]].'],
   ['milled', 'Write "milled": { "thickness": 2, "height": 8.4, "grooves": [] } with the sizes of the blade.'],
   ['thickness', "Write the thickness of the blade in the file's units, above 0."],

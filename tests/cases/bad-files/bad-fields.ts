@@ -210,6 +210,13 @@ export const PROFILES: BadFile[] = [
     byShape: true,
   },
   {
+    name: 'a word in place of a yes or no',
+    text: withProfile(outlineProfile(SQUARE, { inBetween: 'later' })),
+    path: 'profiles[1].inBetween',
+    words: /"later".*true or false/,
+    byShape: true,
+  },
+  {
     name: 'half a chamber',
     text: withProfile(outlineProfile(SQUARE, { chambers: 5.5 })),
     path: 'profiles[1].chambers',

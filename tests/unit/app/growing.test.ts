@@ -52,6 +52,7 @@ test('a proposal is added as keyway and blank beside its neighbour, in one step 
     'Polder all-section blank',
   ]);
   const keyway = after.find(({ name }) => name === 'Teal keyway');
+  expect(after.filter(({ inBetween }) => inBetween)).toEqual([keyway]);
   const goes = after
     .filter(({ kind, ring }) => kind === 'blank' && keyway && judge(keyway.ring, ring).verdict !== 'blocked')
     .map(({ name }) => name);

@@ -33,7 +33,6 @@ const SUBJECTS: SheetSubjects = {
   wholeFamily: false,
   holderId: null,
   everyCard: null,
-  inBetween: [],
   units: 'mm',
   today: '1 March 2026',
 };
@@ -170,12 +169,6 @@ describe('orders', () => {
     expect(cards('holders', { ...family, plan: undefined })).toMatchObject({ of: blanks[0].id });
   });
 
-  test('keyways squeezed in later are told in chart order, those that are gone are not', () => {
-    const ids = family.profiles.filter(({ kind }) => kind === 'opening').map(({ id }) => id);
-    const order = orderOf(USUAL_SHEET, { ...SUBJECTS, inBetween: [ids[3], 'gone', ids[1]] }, family);
-    expect(order).toMatchObject({ inBetween: [ids[1], ids[3]] });
-  });
-
   test('where there are tools only they are not left out', () => {
     const tools = { ...family, profiles: family.profiles.filter(({ kind }) => kind !== 'blank') };
     const order = orderOf({ ...USUAL_SHEET, blanksOnly: true }, SUBJECTS, tools);
@@ -264,7 +257,6 @@ describe('keys', () => {
     wholeFamily: false,
     holderId: null,
     everyCard: null,
-    inBetween: [],
     printing: false,
   });
 

@@ -106,7 +106,6 @@ test('pages are laid out once for an order, and anew for another family or anoth
     wholeFamily: false,
     holderId: null,
     everyCard: null,
-    inBetween: [],
     units: 'mm',
     today: null,
   } as const;

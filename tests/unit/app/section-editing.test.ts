@@ -8,6 +8,7 @@ import {
   changeSection,
   deleteSection,
   duplicateSection,
+  markInBetween,
   moveSection,
   newFamily,
   noteOf,
@@ -90,6 +91,17 @@ test('what is said of a section changes in one step, the rest stays; an empty fi
   expect(noteOf(session, 'heron-blank')).toBe('thin');
   expect(file().profiles.find(({ id }) => id === 'heron-blank')?.milled).toEqual(before?.milled);
   expect(session.documents.getState().past).toHaveLength(1);
+});
+
+test('that a section was squeezed in later is kept in the file, and taken back by undo or another press', () => {
+  const { documents } = session;
+  expect(markInBetween(session, 'bittern-keyway', true)).toBeNull();
+  expect(profileOf('bittern-keyway').inBetween).toBe(true);
+  undo(documents);
+  expect(profileOf('bittern-keyway').inBetween).toBeUndefined();
+  markInBetween(session, 'bittern-keyway', true);
+  markInBetween(session, 'bittern-keyway', false);
+  expect(file()).toEqual(JSON.parse(LESSON));
 });
 
 test('a field that the format does not allow is told and changes nothing', () => {

@@ -160,11 +160,10 @@ describe('reading a family file', () => {
     expect(bandsOf({ ...family, tolerance: 5 }, o, b)).toEqual({ blank: 0, opening: 5 });
   });
 
-  test('chambers and section are kept, note stays in the file', () => {
-    const document = documentOf(
-      familyValue({ profiles: [opening(RECTANGLE, { chambers: 5, section: 'Heron', note: 'as measured' })] }),
-    );
-    expect(document.family.profiles[0]).toMatchObject({ chambers: 5, section: 'Heron' });
+  test('chambers, section and a place in between are kept, note stays in the file', () => {
+    const said = { chambers: 5, section: 'Heron', inBetween: true };
+    const document = documentOf(familyValue({ profiles: [opening(RECTANGLE, { ...said, note: 'as measured' })] }));
+    expect(document.family.profiles[0]).toMatchObject(said);
     expect(document.file.profiles[0].note).toBe('as measured');
   });
 

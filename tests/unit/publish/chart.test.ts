@@ -41,6 +41,18 @@ test('what enters one keyway stands over it, what enters several has a line, wha
   expect(outside).toEqual([]);
 });
 
+test('a section squeezed in later stands in between: what the family says, unless the order says otherwise', () => {
+  const { ground } = bySites(6, 12);
+  const [first, second] = ground.family.profiles;
+  const said = { ...ground.family, profiles: ground.family.profiles.with(1, { ...second, inBetween: true }) };
+  const raised = (of: Pick<ChartOrder, 'inBetween'>) =>
+    chartContent({ ...ground, family: said }, { ...order, ...of })
+      .columns.filter(({ isInBetween }) => isInBetween)
+      .map(({ opening }) => opening.id);
+  expect(raised({})).toEqual([second.id]);
+  expect(raised({ inBetween: [first.id] })).toEqual([first.id]);
+});
+
 test('lines and words say what the ward sites say', () => {
   const { ground, goesIn } = bySites(6, 12);
   const { columns, rows } = chartContent(ground, order);

@@ -1,6 +1,7 @@
 import { useId } from 'react';
 import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
 import { PAPER_NAMES } from '../../../publish/paper.ts';
+import { markInBetween } from '../../state/draw/section-editing.ts';
 import {
   cardSubject,
   ENLARGEMENTS,
@@ -114,21 +115,18 @@ function ToolsTick({ choice, choose }: ChoiceProps) {
   );
 }
 
-/** Which sections were squeezed in between others later; the file does not know. */
+/** Which sections were squeezed in between others later; the family file keeps it. */
 function InBetweenTicks({ family }: { family: Family }) {
-  const look = sheetsLookOf(useSession());
-  const inBetween = useStore(look, (s) => s.inBetween);
+  const session = useSession();
   const openings = openingsOf(family);
-  const count = openings.filter(({ id }) => inBetween.includes(id)).length;
-  const tick = (id: string, on: boolean) =>
-    look.setState({ inBetween: on ? [...inBetween, id] : inBetween.filter((other) => other !== id) });
+  const count = openings.filter(({ inBetween }) => inBetween).length;
   return (
     <details className={styles.ticks}>
       <summary title="They stand higher on the chart, between their neighbours">
         In-between sections: {count === 0 ? 'none' : count}
       </summary>
-      {openings.map(({ id, name }) => (
-        <TickField key={id} label={name} value={inBetween.includes(id)} onChange={(on) => tick(id, on)} />
+      {openings.map(({ id, name, inBetween = false }) => (
+        <TickField key={id} label={name} value={inBetween} onChange={(on) => markInBetween(session, id, on)} />
       ))}
     </details>
   );

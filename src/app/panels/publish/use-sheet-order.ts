@@ -16,11 +16,10 @@ export function useSheetSubjects(): SheetSubjects {
   const wholeFamily = useStore(look, (s) => s.wholeFamily);
   const holderId = useStore(look, (s) => s.holderId);
   const everyCard = useStore(look, (s) => s.everyCard);
-  const inBetween = useStore(look, (s) => s.inBetween);
   const today = useToday();
   return useMemo(
-    () => ({ openingId, entrantId, units, wholeFamily, holderId, everyCard, inBetween, today }),
-    [openingId, entrantId, units, wholeFamily, holderId, everyCard, inBetween, today],
+    () => ({ openingId, entrantId, units, wholeFamily, holderId, everyCard, today }),
+    [openingId, entrantId, units, wholeFamily, holderId, everyCard, today],
   );
 }
 

@@ -101,6 +101,16 @@ export function changeSection(session: Session, id: string, fields: SectionField
   return faults;
 }
 
+/** Says of a keyway whether its section was squeezed in later between its neighbours, as one step of undo. */
+export function markInBetween({ documents, doors }: Session, id: string, isSo: boolean): EditAnswer {
+  const { document } = documents.getState();
+  if (!document) return null;
+  const file = withProfile(document.file, id, ({ inBetween: _, ...entry }) =>
+    isSo ? { ...entry, inBetween: true } : entry,
+  );
+  return commitFamily(documents, doors, file);
+}
+
 /** The remark that the file holds of a section or, without an id, of the family. */
 export function noteOf({ documents }: Session, id?: string): string {
   const file = documents.getState().document?.file;

@@ -132,7 +132,11 @@ function withSection(
     shapeOf(proposal.blank),
   );
   const note = noteOf(family, between);
-  const noted = withProfile(blank.file, keyway.id, (entry) => ({ ...entry, note }));
+  const noted = withProfile(blank.file, keyway.id, (entry) => ({
+    ...entry,
+    ...(between && { inBetween: true }),
+    note,
+  }));
   if (!report.newTop) return { file: noted, blankId: blank.id };
   const name = new FreshNames(registerOf(family)).firstOf(['All-section blank', 'All-section blank, second']);
   const top = doors.addSection(

@@ -109,8 +109,6 @@ export interface SheetSubjects {
   readonly holderId: string | null;
   /** Whose cards are made all at once; null: one card. */
   readonly everyCard: EveryCard | null;
-  /** Ids of keyways whose sections were squeezed in later. */
-  readonly inBetween: readonly string[];
   readonly units: Units;
   /** As it is written; null where it is not. */
   readonly today: string | null;
@@ -134,7 +132,7 @@ export function orderOf(choice: SheetChoice, subjects: SheetSubjects, family: Fa
   };
   switch (sheet) {
     case 'chart':
-      return { sheet, ...any, blanksOnly, onePage, inBetween: knownOpenings(family, subjects.inBetween) };
+      return { sheet, ...any, blanksOnly, onePage };
     case 'matrix':
       return { sheet, ...any, blanksOnly };
     case 'scale': {
@@ -152,11 +150,6 @@ export function orderOf(choice: SheetChoice, subjects: SheetSubjects, family: Fa
     case 'answers':
       return { sheet, ...any, questions, seed };
   }
-}
-
-/** Those of the ids that are keyways of the family, in chart order. */
-function knownOpenings(family: Family, ids: readonly string[]): string[] {
-  return openingsOf(family).flatMap(({ id }) => (ids.includes(id) ? id : []));
 }
 
 /** The order of the slides: inks, unit and date as for paper. */

@@ -15,8 +15,6 @@ export interface SheetsLook {
   readonly holderId: string | null;
   /** Whether a card is made for each of them instead of one. */
   readonly everyCard: EveryCard | null;
-  /** Ids of keyways whose sections were squeezed in later: the chart raises them. */
-  readonly inBetween: readonly string[];
   /** Whether the pages stand ready for the printer. */
   readonly printing: boolean;
 }
@@ -27,7 +25,6 @@ const FIRST: SheetsLook = {
   wholeFamily: false,
   holderId: null,
   everyCard: null,
-  inBetween: [],
   printing: false,
 };
 
