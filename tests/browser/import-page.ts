@@ -103,17 +103,3 @@ export async function savedProfiles(page: Page): Promise<SavedProfile[]> {
 export async function textOfDownload(download: Download): Promise<string> {
   return readFileSync(await download.path(), 'utf8');
 }
-
-/** Counts how long the page's own clock stood still at most, from now until the answer is asked for, milliseconds. */
-export async function watchPace(page: Page): Promise<() => Promise<number>> {
-  await page.evaluate(() => {
-    const watch = { last: performance.now(), longest: 0 };
-    Object.assign(window, { watch });
-    setInterval(() => {
-      const now = performance.now();
-      watch.longest = Math.max(watch.longest, now - watch.last);
-      watch.last = now;
-    }, 20);
-  });
-  return () => page.evaluate(() => (window as unknown as { watch: { longest: number } }).watch.longest);
-}

@@ -170,6 +170,7 @@ const mediaOf = ({ colorScheme = 'light', reducedMotion = 'reduce' }: OpenOption
 /** Leaves the app for a picture beside it, where no script runs, and takes out all that the profile has kept. */
 async function emptyWindow(page: Page, url: string): Promise<void> {
   page.removeAllListeners();
+  await page.unrouteAll();
   page.setDefaultTimeout(PARKING_MS);
   for (const other of page.context().pages()) if (other !== page) await other.close();
   await page.goto(`${url}icons/icon-192.png`);
