@@ -5,7 +5,7 @@ import type { ThreeWay } from '../fit/judge-tolerance.ts';
 import { clearanceUm } from './fit-json.ts';
 
 /** A sign for each verdict, told apart without colour. */
-const MARKS: Readonly<Record<Verdict, string>> = { enters: '+', tight: '~', blocked: 'x' };
+export const MARKS: Readonly<Record<Verdict, string>> = { enters: '+', tight: '~', blocked: 'x' };
 
 /** A second sign, for all parts within their tolerance. */
 const THREE_WAY_MARKS: Readonly<Record<ThreeWay, string>> = { always: 'A', depends: 'D', never: 'N' };

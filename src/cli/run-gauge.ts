@@ -1,11 +1,13 @@
 import { type Family, openingsOf } from '../family/family.ts';
 import { bandText, heightText, type Units } from '../family/length-text.ts';
-import { type GaugeAnswer, gaugeAnswer } from '../gauge/gauge-answer.ts';
+import type { Verdict } from '../fit/fit.ts';
+import { type AskedThickness, type GaugeAnswer, gaugeAnswer } from '../gauge/gauge-answer.ts';
 import { type GaugeWords, gaugeSentence } from '../gauge/gauge-sentence.ts';
+import { judgeStrip } from '../gauge/judge-strip.ts';
 import { type OpeningReport, openingReports } from '../gauge/opening-reports.ts';
-import { heightAt, spareOf } from '../gauge/thickness-curve.ts';
+import { heightAt, spareOf, type ThicknessCurve } from '../gauge/thickness-curve.ts';
 import { catalogue } from '../jobs/catalogue.ts';
-import { shown, shownNames } from './fit-table.ts';
+import { MARKS, shown, shownNames } from './fit-table.ts';
 import type { GaugeCommand } from './parse-gauge.ts';
 import { mm, um } from './round-lengths.ts';
 import { EXIT, type Shell } from './shell.ts';
@@ -26,11 +28,28 @@ export async function runGauge(family: Family, command: GaugeCommand, shell: She
   const { curves } = await catalogue.gaugeFamily({ family, tiltLimit }, shell.jobs);
   shell.jobs.progress(1, 1);
   const outlines = new Map(openings.map(({ id, ring }) => [id, ring]));
-  const answer = gaugeAnswer(curves, (id) => outlines.get(id) ?? [], command.height, command.thickness);
+  const asked = askedOf(family, curves, command);
+  const answer = gaugeAnswer(curves, (id) => outlines.get(id) ?? [], command.height, asked);
   const reports = openingReports(openings, curves, command.height);
   const sentence = gaugeSentence(answer, wordsOf(family, command.tiltDeg));
-  shell.print(command.json ? toJson(command, answer, reports, sentence) : toText(family, command, reports, sentence));
+  shell.print(
+    command.json ? toJson(command, answer, reports, sentence) : toText(family, command, asked, reports, sentence),
+  );
   return EXIT.done;
+}
+
+/** What a strip of the given thickness does in each opening, where one is given. */
+function askedOf(
+  family: Family,
+  curves: readonly ThicknessCurve[],
+  { height, thickness }: GaugeCommand,
+): AskedThickness | undefined {
+  if (thickness === undefined) return undefined;
+  const verdicts = openingsOf(family).flatMap(({ id, ring }): [string, Verdict][] => {
+    const curve = curves.find(({ openingId }) => openingId === id);
+    return curve ? [[id, judgeStrip(curve, ring, { thickness, height }, family.runningClearance)]] : [];
+  });
+  return { thickness, verdicts: new Map(verdicts) };
 }
 
 function wordsOf(family: Family, tiltDeg: number): GaugeWords {
@@ -79,16 +98,17 @@ function flooredText(value: number, decimals: number, unit: string, kept = 0): s
 
 function toText(
   family: Family,
-  { height, thickness, tiltDeg }: GaugeCommand,
+  { height, tiltDeg }: GaugeCommand,
+  asked: AskedThickness | undefined,
   reports: readonly OpeningReport[],
   sentence: string,
 ): string {
   const { units } = family;
   const width = Math.max('tightest first'.length, ...reports.map(({ opening }) => shown(opening.name).length));
-  const head = ['thickest', ...(thickness === undefined ? [] : ['spare']), ...(tiltDeg > 0 ? ['tilt'] : []), 'held at'];
+  const head = ['thickest', ...(asked ? ['spare'] : []), ...(tiltDeg > 0 ? ['tilt'] : []), 'held at'];
   const lines = reports.map((report) => {
     const { opening, curve, thickest, tallest, pinch } = report;
-    const spare = thickness === undefined ? [] : [goesWord(spareOf(curve, { thickness, height }), units)];
+    const spare = asked ? [goesWord(spareOf(curve, { ...asked, height }), asked.verdicts.get(opening.id), units)] : [];
     const tilt = tiltDeg > 0 ? [pinch ? `${((pinch.tilt * 180) / Math.PI).toFixed(2)}°` : ''] : [];
     const held = report.heights?.map((nm) => heightText(nm, units)).join(', ') ?? '';
     const cells = [thickest > 0 ? thicknessText(thickest, units) : 'none', ...spare, ...tilt, held];
@@ -103,16 +123,19 @@ function toText(
     [name.padEnd(width), ...cells.map((cell, k) => cell.padEnd(widths[k]))].join('  ').trimEnd(),
   );
   const how = tiltDeg > 0 ? `tilted by up to ${tiltDeg} degrees either way, to 1 um` : 'upright, exact';
-  return `${sentence}\n\n${body.join('\n')}\n\nStraight strips ${how}; touching is allowed. Held at: heights above the lowest point of the keyway, left and right.\n`;
+  const clearance = thicknessText(family.runningClearance, units);
+  const spareNote = asked ? `\nSpare: both sides together. Tight: goes in with less than ${clearance} all round.` : '';
+  return `${sentence}\n\n${body.join('\n')}\n\nStraight strips ${how}; touching is allowed. Held at: heights above the lowest point of the keyway, left and right.${spareNote}\n`;
 }
 
-/** "+ 0.05 mm", "x 0.020 mm too thick": what is spare is rounded down, what is too much up. */
-function goesWord(spare: number, units: Units): string {
-  if (spare >= 0) return `+ ${thicknessText(spare, units)}`;
+/** "+ 0.15 mm", "~ 0.05 mm, tight", "x 0.020 mm too thick": what is spare is rounded down, what is too much up. */
+function goesWord(spare: number, verdict: Verdict | undefined, units: Units): string {
+  if (spare >= 0 && verdict === 'tight') return `${MARKS.tight} ${thicknessText(spare, units)}, tight`;
+  if (spare >= 0) return `${MARKS.enters} ${thicknessText(spare, units)}`;
   const [decimals, per, unit] = units === 'in' ? [1, 25_400, 'thou'] : [3, 1e6, 'mm'];
   const tens = 10 ** decimals;
   const steps = Math.max(1, Math.ceil((-spare / per) * tens - 1e-6));
-  return `x ${(steps / tens).toFixed(decimals)} ${unit} too thick`;
+  return `${MARKS.blocked} ${(steps / tens).toFixed(decimals)} ${unit} too thick`;
 }
 
 function sightText({ sight }: OpeningReport, units: Units): string {
@@ -134,15 +157,25 @@ function toJson(
     thickestMm: mm(thickest),
     setBy: setters.map(({ openingId }) => openingId),
     tallestMm: mm(tallest),
-    asked: asked ? { thicknessMm: mm(asked.thickness), enters: asked.enters, stops: asked.stops } : null,
-    openings: reports.map((report) => openingJson(report, asked?.thickness, height)),
+    asked: asked ? askedJson(asked) : null,
+    openings: reports.map((report) => openingJson(report, asked, height)),
   };
   return `${JSON.stringify(value, null, 2)}\n`;
 }
 
+function askedJson({ thickness, verdicts }: AskedThickness) {
+  const idsOf = (wanted: Verdict) => [...verdicts].flatMap(([id, verdict]) => (verdict === wanted ? [id] : []));
+  return {
+    thicknessMm: mm(thickness),
+    enters: idsOf('enters'),
+    tight: idsOf('tight'),
+    blocked: idsOf('blocked'),
+  };
+}
+
 function openingJson(
   { opening, curve, thickest, tallest, rank, pinch, heights, sight }: OpeningReport,
-  thickness: number | undefined,
+  asked: AskedThickness | undefined,
   height: number,
 ) {
   return {
@@ -154,8 +187,9 @@ function openingJson(
     tiltDeg: pinch ? Number(((pinch.tilt * 180) / Math.PI).toFixed(4)) : null,
     heldAtMm: heights?.map(mm) ?? null,
     stripMm: pinch ? pinch.strip.map(({ x, y }) => [mm(x), mm(y)]) : null,
-    spareMm: thickness === undefined ? null : mm(spareOf(curve, { thickness, height })),
-    tallestSoThickMm: thickness === undefined ? null : millimetres(heightAt(curve, thickness)),
+    verdict: asked?.verdicts.get(opening.id) ?? null,
+    spareMm: asked ? mm(spareOf(curve, { ...asked, height })) : null,
+    tallestSoThickMm: asked ? millimetres(heightAt(curve, asked.thickness)) : null,
     tallestMm: mm(tallest),
     sight: {
       lineOfSightMm: mm(sight.strip),

@@ -24,6 +24,8 @@ export interface ToolUse {
   readonly toolId: string;
   /** Nanometres. */
   readonly clearance: number;
+  /** Whether that is less than the running clearance. */
+  readonly tight: boolean;
 }
 
 /** Most sets of tools that are told. */
@@ -87,7 +89,9 @@ function useOf({ openingId, clearances }: Column, cover: readonly number[], { ro
   const has = cover.filter((tool) => clearances.has(tool));
   const at = (tool: number) => clearances.get(tool) ?? -Infinity;
   const tool = has.reduce((a, b) => (at(b) > at(a) ? b : a));
-  return { openingId, toolId: rows[tool].toolId, clearance: at(tool) };
+  const { toolId, cells } = rows[tool];
+  const tight = cells.some((cell) => cell.openingId === openingId && cell.verdict === 'tight');
+  return { openingId, toolId, clearance: at(tool), tight };
 }
 
 /** Tools for each opening, as numbers of rows. */

@@ -1,3 +1,4 @@
+import type { Verdict } from '../fit/fit.ts';
 import type { Point } from '../geom/point.ts';
 import { settersAt } from './family-limit.ts';
 import { type Pinch, pinchOnCurve } from './pinch.ts';
@@ -27,27 +28,26 @@ export interface GaugeAnswer {
   readonly asked?: AskedThickness;
 }
 
-/** Where a strip of the height and a given thickness goes in. */
+/** What a strip of the height and a given thickness does in each opening. */
 export interface AskedThickness {
   readonly thickness: number;
-  /** Ids, in their order. */
-  readonly enters: readonly string[];
-  readonly stops: readonly string[];
+  /** By the opening's id, in their order; {@link judgeStrip}. */
+  readonly verdicts: ReadonlyMap<string, Verdict>;
 }
 
 /**
- * The thickest strip of a height that enters all openings, who sets it and where, and which openings a given thickness
- * still enters.
+ * The thickest strip of a height that enters all openings, in contact, who sets it and where, and what a given thickness
+ * does in each of them.
  *
  * @param outlineOf the outline of an opening by its id.
- * @param thickness nanometres; left out where none is asked.
+ * @param asked left out where no thickness is asked about.
  * @check tests/unit/gauge/gauge-answer.test.ts
  */
 export function gaugeAnswer(
   curves: readonly ThicknessCurve[],
   outlineOf: (openingId: string) => readonly Point[],
   height: number,
-  thickness?: number,
+  asked?: AskedThickness,
 ): GaugeAnswer {
   const openings = curves.map(({ openingId }) => openingId);
   const least = (values: number[]) => (values.length === 0 ? 0 : Math.min(...values));
@@ -61,14 +61,8 @@ export function gaugeAnswer(
     thickest: least(curves.map((curve) => thicknessAt(curve, height))),
     setters,
     tallest: least(curves.map(tallestOf)),
-    ...(thickness !== undefined && { asked: askedOf(curves, height, thickness) }),
+    ...(asked && { asked }),
   };
-}
-
-function askedOf(curves: readonly ThicknessCurve[], height: number, thickness: number): AskedThickness {
-  const goesIn = (curve: ThicknessCurve) => height <= tallestOf(curve) && thicknessAt(curve, height) >= thickness;
-  const idsOf = (wanted: boolean) => curves.filter((c) => goesIn(c) === wanted).map(({ openingId }) => openingId);
-  return { thickness, enters: idsOf(true), stops: idsOf(false) };
 }
 
 function setterOf(curve: ThicknessCurve, outline: readonly Point[], height: number): Setter {

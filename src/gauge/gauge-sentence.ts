@@ -1,3 +1,4 @@
+import { numberWord } from '../family/count-word.ts';
 import { nameList } from '../family/name-list.ts';
 import type { FormatBand, FormatLength } from '../fit/fit-sentence.ts';
 import type { GaugeAnswer, Setter } from './gauge-answer.ts';
@@ -32,7 +33,7 @@ const MOST_SETTERS = 3;
 
 /**
  * The answer as a sentence: "0.55 mm is the thickest strip 6 mm tall that enters all 11; the Marsh keyway sets it at
- * 4.2 mm; at 0.71 mm it still enters 7."
+ * 4.2 mm; at 0.71 mm it still enters 7, two of them tight."
  *
  * @check tests/unit/gauge/gauge-answer.test.ts
  */
@@ -82,10 +83,20 @@ function countedNames(names: readonly string[]): string {
 
 function askedWords({ asked, openings, thickest }: GaugeAnswer, words: GaugeWords): string {
   if (!asked) return '';
-  const [count, of] = [asked.enters.length, openings.length];
+  const verdicts = [...asked.verdicts.values()];
+  const tight = verdicts.filter((verdict) => verdict === 'tight').length;
+  const count = verdicts.filter((verdict) => verdict !== 'blocked').length;
+  const of = openings.length;
   const thick = (words.asked ?? words.thickness)(asked.thickness);
-  if (of === 1) return `at ${thick} it ${count === 1 ? 'enters' : 'does not'}`;
-  if (count === of) return `at ${thick} it enters all`;
+  if (of === 1) return `at ${thick} it ${count === 1 ? `enters${tightPart(count, tight)}` : 'does not'}`;
+  if (count === of) return `at ${thick} it enters all${tightPart(count, tight)}`;
   if (count === 0) return `at ${thick} it enters none`;
-  return `at ${thick} it ${asked.thickness > thickest ? 'still ' : ''}enters ${count}`;
+  return `at ${thick} it ${asked.thickness > thickest ? 'still ' : ''}enters ${count}${tightPart(count, tight)}`;
+}
+
+/** What follows a count of openings that a tool goes into where some of them are tight: ", two of them tight". */
+export function tightPart(count: number, tight: number): string {
+  if (tight === 0) return '';
+  if (tight === count) return count === 1 ? ', tight' : ', all of them tight';
+  return `, ${numberWord(tight)} of them tight`;
 }

@@ -80,3 +80,8 @@ function cellOf({ verdict, clearance }: Fit, spare: number | null): Omit<ToolCel
 export function countEntered({ cells }: ToolRow): number {
   return cells.filter(({ verdict }) => verdict !== 'blocked').length;
 }
+
+/** In how many of them it is tight. */
+export function countTight({ cells }: ToolRow): number {
+  return cells.filter(({ verdict }) => verdict === 'tight').length;
+}

@@ -1,4 +1,4 @@
-const NUMBERS = ['one', 'two', 'three', 'four', 'five', 'six', 'seven', 'eight', 'nine', 'ten', 'eleven', 'twelve'];
+import { numberWord } from '../family/count-word.ts';
 
 /** "A", "A and B", "A, B and C"; names with a comma of their own are parted by semicolons. */
 export function listed(texts: readonly string[], link = 'and'): string {
@@ -7,11 +7,6 @@ export function listed(texts: readonly string[], link = 'and'): string {
   const last = texts[texts.length - 1];
   const head = texts.slice(0, -1).join(commas ? '; ' : ', ');
   return `${head}${commas ? ';' : ''} ${link} ${last}`;
-}
-
-/** A number in words up to twelve, then in digits. */
-export function numberWord(count: number): string {
-  return NUMBERS[count - 1] ?? String(count);
 }
 
 /** "five chambers", "one chamber". */

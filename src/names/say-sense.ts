@@ -1,9 +1,10 @@
+import { numberWord } from '../family/count-word.ts';
 import type { Family } from '../family/family.ts';
 import type { NameKind } from '../family/name-entry.ts';
 import { foldName } from './fold-name.ts';
 import { type Register, registerOf, type Sense } from './register.ts';
 import { profilesOf, sameSection, successorOf } from './resolve.ts';
-import { chambersText, listed, numberWord } from './say-list.ts';
+import { chambersText, listed } from './say-list.ts';
 
 /** What each kind of name is called, with its article. */
 const KIND_TEXT: Readonly<Record<NameKind, string>> = {

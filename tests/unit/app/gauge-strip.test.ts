@@ -13,7 +13,13 @@ import {
   withUnit,
 } from '../../../src/app/state/gauge/gauge-lengths.ts';
 import { fromTightAt, shownCurves } from '../../../src/app/state/gauge/shown-gauge.ts';
-import { holdTool, pinchInHand, usualHeight, usualTilt } from '../../../src/app/state/gauge/strip-in-hand.ts';
+import {
+  holdTool,
+  pinchInHand,
+  usualHeight,
+  usualTilt,
+  verdictInHand,
+} from '../../../src/app/state/gauge/strip-in-hand.ts';
 import { tickAll, tickOpening } from '../../../src/app/state/gauge/tick-openings.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
 import { readLength } from '../../../src/app/tools/draw/typed-length.ts';
@@ -127,6 +133,17 @@ test('nothing is told as 0 that is not', () => {
   expect(thicknessFigure(2_000, 'in')).toBe('less than 0.1 thou');
   expect(tallestText(400, 'mm')).toBe('less than 0.001 mm');
   expect(thicknessText(0, 'mm')).toBe('0.00 mm');
+});
+
+test('the verdict on the strip in hand follows strip and running clearance', () => {
+  const opening = OPENINGS.find(({ id }) => id === 'rail-keyway') ?? OPENINGS[0];
+  const curve = uprightCurve(opening.id, opening.ring);
+  const verdictOf = (thickness: number, gap: number) =>
+    verdictInHand(curve, opening, { thickness: thickness * MM, height: 6 * MM }, gap);
+  expect(verdictOf(0.8, 40_000)).toBe('tight');
+  expect(verdictOf(0.8, 20_000)).toBe('enters');
+  expect(verdictOf(0.85, 20_000)).toBe('blocked');
+  expect(verdictOf(0.76, 40_000)).toBe('enters');
 });
 
 test('what is spare is rounded down, what is too much up', () => {

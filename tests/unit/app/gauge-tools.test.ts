@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { placeAfter } from '../../../src/app/panels/gauge/tools-table-keys.ts';
 import { toolsOf } from '../../../src/app/state/gauge/strip-in-hand.ts';
-import { pressedOrder, shownTools, sortedTools } from '../../../src/app/state/gauge/tool-rows.ts';
+import { countWords, pressedOrder, shownTools, sortedTools } from '../../../src/app/state/gauge/tool-rows.ts';
 import type { ToolTable } from '../../../src/gauge/tool-table.ts';
 import { demoFamily } from '../../kit/demo-family.ts';
 
@@ -27,6 +27,12 @@ test('a tool is told by its worst keyway; a shaped one has no spare thickness', 
   expect(rows.map(({ verdict }) => verdict)).toEqual(['enters', 'tight', 'blocked', 'blocked']);
   expect(rows.map(({ spare }) => spare)).toEqual([200, 10, -500, null]);
   expect(rows.map(({ enters }) => enters)).toEqual([2, 2, 1, 1]);
+  expect(rows.map(countWords)).toEqual([
+    'enters 2 of 2',
+    'enters 2 of 2, 1 tight',
+    'enters 1 of 2, 1 tight',
+    'enters 1 of 2',
+  ]);
   expect(rows.map(({ straight }) => straight)).toEqual([true, true, true, false]);
   expect(shownTools(TOOLS, null).every(({ verdict, cells }) => verdict === null && cells.length === 0)).toBe(true);
 });

@@ -35,7 +35,7 @@ test('a tilt is told by the side that the top leans to', () => {
 const NAMES = { toolName: (id: string) => `Tool ${id}`, openingName: (id: string) => `K${id}` };
 
 function cover(tools: string[], uses: [string, string][], uncovered: string[] = []): ToolCover {
-  const list = uses.map(([openingId, toolId]) => ({ openingId, toolId, clearance: 1 }));
+  const list = uses.map(([openingId, toolId]) => ({ openingId, toolId, clearance: 1, tight: openingId === '9' }));
   return {
     tools,
     uses: list,
@@ -73,6 +73,18 @@ test('the fewest tools are told in one line, with what nothing enters', () => {
       NAMES,
     ),
   ).toBe('2 tools enter 2 of the 3 ticked keyways: Tool a and Tool b; nothing enters K3');
+  expect(
+    coverHeadline(
+      cover(
+        ['a'],
+        [
+          ['1', 'a'],
+          ['9', 'a'],
+        ],
+      ),
+      NAMES,
+    ),
+  ).toBe('Tool a alone enters all 2 ticked keyways, one of them tight');
   expect(coverHeadline(cover([], [], ['1', '2']), NAMES)).toBe('No tool enters any of the 2 ticked keyways');
   expect(coverHeadline(cover([], [], ['1']), NAMES)).toBe('No tool enters K1');
   expect(coverHeadline(cover([], []), NAMES)).toBe('Tick the keyways that are to be covered');

@@ -12,11 +12,13 @@ test('the answer as a sentence, then every keyway, the tightest first', async ()
   const { code, out } = await run('gauge f.json --height 6 --thickness 0.8');
   expect(code).toBe(0);
   expect(out).toMatch(
-    /^0\.75 mm is the thickest strip 6 mm tall that enters all 10; the Avocet keyway sets it at 3\.9–4\.1 mm; at 0\.8 mm it still enters 8\.\n/,
+    /^0\.75 mm is the thickest strip 6 mm tall that enters all 10; the Avocet keyway sets it at 3\.9–4\.1 mm; at 0\.8 mm it still enters 8, one of them tight\.\n/,
   );
   const rows = out.split('\n').filter((row) => / keyway /.test(row) && !row.includes('thickest strip'));
   expect(rows.length).toBe(10);
   expect(rows[0]).toMatch(/^Avocet keyway +0\.75 mm +x 0\.050 mm too thick/);
+  expect(rows[2]).toMatch(/^Rail keyway +0\.842 mm +~ 0\.042 mm, tight/);
+  expect(rows[3]).toMatch(/^Smew keyway +0\.896 mm +\+ 0\.096 mm/);
 });
 
 /** The demo with its first keyway alone, a slot of some size in millimetres. */
@@ -54,6 +56,17 @@ test('nothing is told as 0 that is not: a hair of a strip, a hair too thick', as
 });
 
 test('JSON has the same, with curves in millimetres', async () => {
+  const asked = JSON.parse((await run('gauge f.json --height 6 --thickness 0.8 --json')).out);
+  expect(asked.asked).toMatchObject({
+    thicknessMm: 0.8,
+    tight: ['rail-keyway'],
+    blocked: ['curlew-keyway', 'avocet-keyway'],
+  });
+  expect(asked.openings.map(({ verdict }: { verdict: string }) => verdict).slice(1, 4)).toEqual([
+    'blocked',
+    'tight',
+    'enters',
+  ]);
   const { out } = await run('gauge f.json --height 6mm --json');
   const told = JSON.parse(out);
   expect(told).toMatchObject({ thickestMm: 0.75, setBy: ['avocet-keyway'], asked: null, heightMm: 6, tiltLimitDeg: 0 });
@@ -66,7 +79,7 @@ test('JSON has the same, with curves in millimetres', async () => {
 test('lengths in inches and thousandths; tilt', async () => {
   const { out } = await run('gauge f.json --height 0.25in --thickness 22thou --tilt 0.5 --json');
   const told = JSON.parse(out);
-  expect(told).toMatchObject({ heightMm: 6.35, tiltLimitDeg: 0.5, asked: { thicknessMm: 0.5588, stops: [] } });
+  expect(told).toMatchObject({ heightMm: 6.35, tiltLimitDeg: 0.5, asked: { thicknessMm: 0.5588, blocked: [] } });
   expect(told.openings[0].accuracyUm).toBe(1);
   expect(told.sentence).toContain('at 0.5588 mm it enters all');
   expect(told.sentence).toContain(' mm tall, tilted up to 0.5°, that enters all ');

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { gaugeAnswer } from '../../../src/gauge/gauge-answer.ts';
 import { type GaugeWords, gaugeSentence } from '../../../src/gauge/gauge-sentence.ts';
+import { judgeStrip } from '../../../src/gauge/judge-strip.ts';
 import { uprightCurve } from '../../../src/gauge/thickness-curve.ts';
 import type { Ring } from '../../../src/geom/ring.ts';
 import { boxOfMm, wardedKeyway } from '../../kit/shapes.ts';
@@ -18,7 +19,13 @@ const words: GaugeWords = {
 
 function answer(outlines: Readonly<Record<string, Ring>>, height: number, thickness?: number) {
   const curves = Object.entries(outlines).map(([id, ring]) => uprightCurve(id, ring));
-  return gaugeAnswer(curves, (id) => outlines[id], height * MM, thickness === undefined ? undefined : thickness * MM);
+  const outlineOf = (id: string) => outlines[id];
+  if (thickness === undefined) return gaugeAnswer(curves, outlineOf, height * MM);
+  const strip = { thickness: thickness * MM, height: height * MM };
+  const verdicts = new Map(
+    curves.map((curve) => [curve.openingId, judgeStrip(curve, outlineOf(curve.openingId), strip, 0.04 * MM)]),
+  );
+  return gaugeAnswer(curves, outlineOf, height * MM, { thickness: strip.thickness, verdicts });
 }
 
 const MARSH = { Teal: boxOfMm(2, 8), Marsh: wardedKeyway(1.2), Rail: wardedKeyway(0.7) };
@@ -29,7 +36,11 @@ test('who sets the limit, where, and what a thickness still enters', () => {
   expect(facts.setters.map(({ openingId, heights }) => [openingId, heights])).toEqual([
     ['Marsh', [3.5 * MM, 3.5 * MM]],
   ]);
-  expect(facts.asked?.enters).toEqual(['Teal', 'Rail']);
+  expect([...(facts.asked?.verdicts ?? [])]).toEqual([
+    ['Teal', 'enters'],
+    ['Marsh', 'blocked'],
+    ['Rail', 'enters'],
+  ]);
   expect(gaugeSentence(facts, words)).toBe(
     '0.9 mm is the thickest strip 6 mm tall that enters all 3; the Marsh keyway sets it at 3.5 mm; at 1.3 mm it still enters 2.',
   );
@@ -43,8 +54,14 @@ test('a strip that may be tilted is told with how far', () => {
   expect(gaugeSentence(answer(MARSH, 8.2), tilted)).toMatch(/^No strip 8\.2 mm tall, tilted up to 2°, enters all 3,/);
 });
 
-test('a thickness in contact enters', () => {
-  expect(gaugeSentence(answer(MARSH, 6, 0.9), words)).toMatch(/; at 0.9 mm it enters all\.$/);
+test('a thickness in contact or with little spare goes in, and is said to be tight', () => {
+  expect(gaugeSentence(answer(MARSH, 6, 0.9), words)).toMatch(/; at 0.9 mm it enters all, one of them tight\.$/);
+  expect(gaugeSentence(answer(MARSH, 6, 0.82), words)).toMatch(/; at 0.82 mm it enters all\.$/);
+  expect(gaugeSentence(answer(MARSH, 6, 1.39), words)).toMatch(/; at 1.39 mm it still enters 2, one of them tight\.$/);
+  expect(gaugeSentence(answer(MARSH, 6, 1.99), words)).toMatch(/; at 1.99 mm it still enters 1, tight\.$/);
+  const twins = { Heron: boxOfMm(2, 8), Smew: boxOfMm(2, 9) };
+  expect(gaugeSentence(answer(twins, 6, 2), words)).toMatch(/; at 2 mm it enters all, all of them tight\.$/);
+  expect(gaugeSentence(answer({ Heron: twins.Heron }, 6, 2), words)).toMatch(/; at 2 mm it enters, tight\.$/);
 });
 
 test('what all of several set alike is said of all of them', () => {

@@ -1,21 +1,24 @@
+import { readingText } from '../../../family/length-text.ts';
+import type { Verdict } from '../../../fit/fit.ts';
 import { askedHeightText, spareText, thicknessFigure, thicknessText } from '../../state/gauge/gauge-lengths.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
-import { fromTightAt, type ShownCurves } from '../../state/gauge/shown-gauge.ts';
+import { fromTightAt } from '../../state/gauge/shown-gauge.ts';
 import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
 import { VerdictMark } from '../verdict-mark.tsx';
 import styles from './at-height-list.module.css';
+import type { ShownGauge } from './use-gauge.ts';
 
 interface AtHeightListProps {
-  readonly gauge: ShownCurves & { readonly height: number; readonly thickness: number | null };
-  readonly pickedId: string | null;
+  readonly gauge: ShownGauge;
+  readonly runningClearance: number;
 }
 
 /** The keyways from tight to wide at the height in hand: the chart's twin for eyes, fingers and ears. */
-export function AtHeightList({ gauge, pickedId }: AtHeightListProps) {
+export function AtHeightList({ gauge, runningClearance }: AtHeightListProps) {
   const { selection, settings, gauge: store } = useSession();
   const units = useStore(settings, (s) => s.units);
-  const { height, thickness } = gauge;
+  const { height, thickness, picked, verdicts } = gauge;
   const rows = fromTightAt(gauge, height);
   return (
     <section className={readings.part} aria-labelledby="reading-at-height">
@@ -23,8 +26,9 @@ export function AtHeightList({ gauge, pickedId }: AtHeightListProps) {
         Strip {askedHeightText(height, units)} tall
       </h2>
       <p className={readings.note}>
-        The thickest that goes in, tight first
-        {thickness === null ? '' : `; spare for ${thicknessText(thickness, units)}`}
+        {thickness === null
+          ? 'The thickest that goes in, touching; the tightest keyway first'
+          : `The thickest that goes in; spare for ${thicknessText(thickness, units)}, both sides together. Tight: less than ${readingText(runningClearance, units)} all round.`}
       </p>
       <ul className={readings.pairs} data-at-height>
         {rows.map(({ opening, most }) => (
@@ -32,19 +36,19 @@ export function AtHeightList({ gauge, pickedId }: AtHeightListProps) {
             <button
               type="button"
               className={`${readings.pair} ${styles.row}`}
-              aria-pressed={opening.id === pickedId}
+              aria-pressed={opening === picked}
               title={`Pick the ${opening.name}`}
               data-opening-row={opening.id}
               onClick={() => selection.setState({ openingId: opening.id, part: 'opening' })}
               onPointerEnter={() => store.setState({ pointed: opening.id })}
               onPointerLeave={() => store.setState({ pointed: null })}
             >
-              {thickness !== null && <VerdictMark verdict={most >= thickness ? 'enters' : 'blocked'} size={18} />}
+              {thickness !== null && <VerdictMark verdict={verdicts.get(opening.id) ?? null} size={18} />}
               <span className={readings.grow}>{shortName(opening)}</span>
               <span className={styles.figure}>{most > 0 ? thicknessFigure(most, units) : 'none so tall'}</span>
               {thickness !== null && most > 0 && (
                 <span className={styles.spare}>
-                  <span className="unseen">{most >= thickness ? 'enters, spare ' : 'blocked, '}</span>
+                  <span className="unseen">{spareLead(verdicts.get(opening.id))}</span>
                   {spareText(most - thickness, units)}
                 </span>
               )}
@@ -54,4 +58,10 @@ export function AtHeightList({ gauge, pickedId }: AtHeightListProps) {
       </ul>
     </section>
   );
+}
+
+/** What a spare thickness is said of, for ears: eyes have the mark. */
+function spareLead(verdict: Verdict | undefined): string {
+  if (verdict === 'blocked') return 'blocked, ';
+  return verdict === 'tight' ? 'tight, spare ' : 'enters, spare ';
 }

@@ -7,7 +7,7 @@ import { type Plot, placeOf } from '../../state/gauge/curve-path.ts';
 import { askedHeightText, HEIGHT_MEASURES, spareText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { holdTool } from '../../state/gauge/strip-in-hand.ts';
-import type { ShownTool } from '../../state/gauge/tool-rows.ts';
+import { countWords, type ShownTool } from '../../state/gauge/tool-rows.ts';
 import { useSize } from '../use-size.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { type ChartTargets, useChartHands } from './chart-hands.ts';
@@ -194,9 +194,10 @@ function courseOf({ limit, openings }: ShownGauge): CoursePiece[] {
 }
 
 function dotsOf(tools: readonly ShownTool[], pickedId: string | null, wide: boolean, units: Units): DrawnDot[] {
-  return tools.map(({ tool, size, straight, verdict, spare, enters, cells }) => {
+  return tools.map((row) => {
+    const { tool, size, straight, verdict, spare, cells } = row;
     const room = straight ? spareWords(spare, units) : 'shaped';
-    const count = wide && cells.length > 0 ? `, enters ${enters} of ${cells.length}` : '';
+    const count = wide && cells.length > 0 ? `, ${countWords(row)}` : '';
     return { id: tool.id, ...size, verdict, picked: tool.id === pickedId, lines: [tool.name, `${room}${count}`] };
   });
 }

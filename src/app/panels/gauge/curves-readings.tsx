@@ -11,7 +11,7 @@ export function CurvesReadings({ family }: { family: Family }) {
   return (
     <>
       {gauge.picked && <PinchReading gauge={gauge} opening={gauge.picked} />}
-      <AtHeightList gauge={gauge} pickedId={gauge.picked?.id ?? null} />
+      <AtHeightList gauge={gauge} runningClearance={family.runningClearance} />
       <LimitTable gauge={gauge} />
     </>
   );

@@ -13,7 +13,7 @@ export function GaugeAnswerLine({ family, gauge }: { family: Family; gauge: Show
   const session = useSession();
   const units = useStore(session.settings, (s) => s.units);
   const tiltLimit = useStore(session.gauge, (s) => s.tiltLimit);
-  const { complete, curves, openings, height, thickness } = gauge;
+  const { complete, curves, openings, height, thickness, verdicts } = gauge;
   const words = useMemo(() => {
     if (!complete) return waitingWords(curves.size, openings.length);
     const outlineOf = (id: string) => openings.find((one) => one.id === id)?.ring ?? [];
@@ -21,9 +21,14 @@ export function GaugeAnswerLine({ family, gauge }: { family: Family; gauge: Show
       const opening = openings.find((one) => one.id === id);
       return opening ? keywayName(opening) : id;
     };
-    const answer = gaugeAnswer([...curves.values()], outlineOf, height, thickness ?? undefined);
+    const answer = gaugeAnswer(
+      [...curves.values()],
+      outlineOf,
+      height,
+      thickness === null ? undefined : { thickness, verdicts },
+    );
     return gaugeSentence(answer, { nameOf, tilted: tiltLimitText(tiltLimit), ...sentenceLengths(units) });
-  }, [complete, curves, openings, height, thickness, units, tiltLimit]);
+  }, [complete, curves, openings, height, thickness, verdicts, units, tiltLimit]);
   return (
     <header className={styles.head} data-gauge-answer={family.name}>
       <GaugeAnswer words={words} />

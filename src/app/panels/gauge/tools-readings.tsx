@@ -118,7 +118,7 @@ function StripThatDoes({ gauge, ticked, names }: StripThatDoesProps) {
       />
       <p>
         {most > 0
-          ? `A strip ${askedHeightText(height, units)} tall and ${thick.startsWith('less') ? thick : `up to ${thick}`} thick enters ${what}. ${who}.`
+          ? `A strip ${askedHeightText(height, units)} tall and ${thick.startsWith('less') ? thick : `up to ${thick}`} thick enters ${what}; the thickest touches. ${who}.`
           : `No strip ${exactHeightText(height, units)} tall enters ${what}: the tallest is ${tallestText(tallestOf(limit), units)}.`}
       </p>
     </section>

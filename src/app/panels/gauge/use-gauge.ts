@@ -1,10 +1,11 @@
 import { useEffect, useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
+import type { Verdict } from '../../../fit/fit.ts';
 import { type ThicknessCurve, thicknessAt } from '../../../gauge/thickness-curve.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { type Gauging, gaugingOf } from '../../state/gauge/gauging.ts';
 import { type ShownCurves, shownCurves } from '../../state/gauge/shown-gauge.ts';
-import { usualHeight } from '../../state/gauge/strip-in-hand.ts';
+import { usualHeight, verdictInHand } from '../../state/gauge/strip-in-hand.ts';
 import { type TightRow, tightRows } from '../../state/gauge/tight-rows.ts';
 import { useSession, useStore } from '../use-store.ts';
 
@@ -18,6 +19,8 @@ export interface ShownGauge extends ShownCurves {
   /** The thickest of that height that enters all, nanometres; null until all curves are there. */
   readonly most: number | null;
   readonly picked: Profile | null;
+  /** What a strip of that thickness does in each keyway whose curve is known, in chart order; empty where no thickness is in hand. */
+  readonly verdicts: ReadonlyMap<string, Verdict>;
 }
 
 /** The height of the strip in hand, nanometres. */
@@ -44,12 +47,29 @@ export function useGauge(family: Family): ShownGauge {
   const thickness = useStore(session.gauge, (s) => s.thickness);
   const openingId = useStore(session.selection, (s) => s.openingId);
   const height = useStripHeight(family);
+  const { runningClearance } = family;
   const shown = useMemo(() => shownCurves(family, known), [family, known]);
   return useMemo(() => {
     const most = shown.complete ? Math.min(...known.map((curve) => thicknessAt(curve, height))) : null;
     const picked = shown.openings.find(({ id }) => id === openingId) ?? shown.openings[0] ?? null;
-    return { ...shown, height, thickness, most, picked };
-  }, [shown, known, height, thickness, openingId]);
+    const verdicts = verdictsOf(shown, height, thickness, runningClearance);
+    return { ...shown, height, thickness, most, picked, verdicts };
+  }, [shown, known, height, thickness, openingId, runningClearance]);
+}
+
+function verdictsOf(
+  { openings, curves }: ShownCurves,
+  height: number,
+  thickness: number | null,
+  runningClearance: number,
+): ReadonlyMap<string, Verdict> {
+  if (thickness === null) return new Map();
+  return new Map(
+    openings.flatMap((opening): [string, Verdict][] => {
+      const curve = curves.get(opening.id);
+      return curve ? [[opening.id, verdictInHand(curve, opening, { thickness, height }, runningClearance)]] : [];
+    }),
+  );
 }
 
 /** The keyways from tight to wide by the chosen measure, as far as they are known. */

@@ -1,6 +1,7 @@
 import { countWord } from '../../../family/count-word.ts';
 import { nameList } from '../../../family/name-list.ts';
 import type { ToolCover } from '../../../gauge/cover-tools.ts';
+import { tightPart } from '../../../gauge/gauge-sentence.ts';
 
 /** How the parts of a family are called. */
 export interface CoverNames {
@@ -12,7 +13,7 @@ export interface CoverNames {
 const MOST_NAMED = 4;
 
 /**
- * The fewest tools in one line: "Strip 0.55 x 6 alone enters all 10 ticked keyways".
+ * The fewest tools in one line: "Strip 0.55 x 6 alone enters all 10 ticked keyways, one of them tight".
  *
  * @check tests/unit/app/gauge-words.test.ts
  */
@@ -26,7 +27,11 @@ export function coverHeadline(cover: ToolCover, { toolName, openingName }: Cover
       : `No tool enters any of the ${count} ticked keyways`;
   const names = nameList(tools.map(toolName));
   const what = whatIsEntered(cover, openingName);
-  const alone = tools.length === 1 ? `${names} alone enters ${what}` : `${tools.length} tools enter ${what}: ${names}`;
+  const tight = tightPart(uses.length, uses.filter((use) => use.tight).length);
+  const alone =
+    tools.length === 1
+      ? `${names} alone enters ${what}${tight}`
+      : `${tools.length} tools enter ${what}${tight}: ${names}`;
   if (uncovered.length === 0) return alone;
   return `${alone}; nothing enters ${namedOrCounted(uncovered.map(openingName))}`;
 }

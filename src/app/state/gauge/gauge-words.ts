@@ -1,7 +1,7 @@
 import { bandText, heightText, type Units } from '../../../family/length-text.ts';
+import { heldHeights } from '../../../gauge/gauge-answer.ts';
 import { capital } from '../../../gauge/gauge-sentence.ts';
 import type { Pinch } from '../../../gauge/pinch.ts';
-import { boxOf } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { askedHeightText, askedThicknessText, exactHeightText, tallestText, thicknessText } from './gauge-lengths.ts';
 
@@ -26,12 +26,6 @@ export function tiltLimitText(tiltLimit: number): string | undefined {
   return tiltLimit > 0 ? `up to ${Number(((tiltLimit * 180) / Math.PI).toFixed(3))}°` : undefined;
 }
 
-/** Heights above the keyway's lowest point where it holds a strip on the left and on the right, nanometres. */
-export function heldHeights(opening: Profile, pinch: Pinch): readonly [number, number] {
-  const { minY } = boxOf(opening.ring);
-  return [pinch.across[0].y - minY, pinch.across[1].y - minY];
-}
-
 /** Heights that are nearer than this are told as one, nanometres. */
 const ONE_HEIGHT = 50_000;
 
@@ -48,7 +42,7 @@ export function pinchWords(opening: Profile, height: number, pinch: Pinch | null
 
 /** "It is held at 4.2 mm above the floor of the keyway." */
 function whereHeld(opening: Profile, pinch: Pinch, units: Units): string {
-  const [left, right] = heldHeights(opening, pinch);
+  const [left, right] = heldHeights(pinch, opening.ring);
   if (Math.abs(left - right) < ONE_HEIGHT)
     return `It is held on both sides at ${heightText((left + right) / 2, units)} above the floor of the keyway.`;
   return `It is held on the left at ${heightText(left, units)} and on the right at ${heightText(right, units)} above the floor of the keyway.`;

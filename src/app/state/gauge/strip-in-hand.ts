@@ -1,7 +1,9 @@
 import { type Family, openingsOf } from '../../../family/family.ts';
+import type { Verdict } from '../../../fit/fit.ts';
+import { judgeStrip } from '../../../gauge/judge-strip.ts';
 import { type Pinch, pinchOnCurve } from '../../../gauge/pinch.ts';
 import { straightTool } from '../../../gauge/straight-tool.ts';
-import type { ThicknessCurve } from '../../../gauge/thickness-curve.ts';
+import type { Strip, ThicknessCurve } from '../../../gauge/thickness-curve.ts';
 import { type Box, boxOf, NM_PER_MM } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { Session } from '../session.ts';
@@ -65,6 +67,26 @@ export function pinchInHand(curve: ThicknessCurve, { ring }: Profile, height: nu
   const pinch = pinchOnCurve(curve, ring, height);
   pinches.set(curve, { height, pinch });
   return pinch;
+}
+
+const judged = new WeakMap<
+  ThicknessCurve,
+  { readonly strip: Strip; readonly gap: number; readonly verdict: Verdict }
+>();
+
+/**
+ * What a strip does in the keyway of a curve; found once for all who show that strip.
+ *
+ * @param gap the running clearance, nanometres.
+ * @check tests/unit/app/gauge-strip.test.ts
+ */
+export function verdictInHand(curve: ThicknessCurve, { ring }: Profile, strip: Strip, gap: number): Verdict {
+  const before = judged.get(curve);
+  if (before?.gap === gap && before.strip.height === strip.height && before.strip.thickness === strip.thickness)
+    return before.verdict;
+  const verdict = judgeStrip(curve, ring, strip, gap);
+  judged.set(curve, { strip, gap, verdict });
+  return verdict;
 }
 
 /** Picks a tool and takes its size in hand; a shaped one only gives its height over all. */

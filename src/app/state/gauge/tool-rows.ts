@@ -1,7 +1,7 @@
 import type { Verdict } from '../../../fit/fit.ts';
 import { straightTool } from '../../../gauge/straight-tool.ts';
 import type { Strip } from '../../../gauge/thickness-curve.ts';
-import { countEntered, type ToolCell, type ToolTable } from '../../../gauge/tool-table.ts';
+import { countEntered, countTight, type ToolCell, type ToolTable } from '../../../gauge/tool-table.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { ToolOrder } from './gauge-state.ts';
 import { sizeOf } from './strip-in-hand.ts';
@@ -16,6 +16,8 @@ export interface ShownTool {
   /** By keyway, in chart order; empty until they are known. */
   readonly cells: readonly ToolCell[];
   readonly enters: number;
+  /** In how many of those it is tight. */
+  readonly tight: number;
   /** The worst of them; null until they are known. */
   readonly verdict: Verdict | null;
   /** Spare thickness in the tightest keyway, nanometres; null for a shaped one and until it is known. */
@@ -40,6 +42,7 @@ export function shownTools(tools: readonly Profile[], table: ToolTable | null): 
       straight: strip !== null,
       cells,
       enters: row ? countEntered(row) : 0,
+      tight: row ? countTight(row) : 0,
       verdict: worstOf(cells),
       spare: strip && spares.length > 0 ? Math.min(...spares) : null,
     };
@@ -83,4 +86,9 @@ export function pressedOrder(now: ToolOrder, wanted: ToolOrder): ToolOrder {
   const same =
     now.by === wanted.by && (now.by !== 'opening' || wanted.by !== 'opening' || now.openingId === wanted.openingId);
   return same ? { ...now, down: !now.down } : wanted;
+}
+
+/** "enters 8 of 10, 2 tight". @check tests/unit/app/gauge-tools.test.ts */
+export function countWords({ cells, enters, tight }: Pick<ShownTool, 'cells' | 'enters' | 'tight'>): string {
+  return `enters ${enters} of ${cells.length}${tight > 0 ? `, ${tight} tight` : ''}`;
 }

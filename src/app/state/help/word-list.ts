@@ -34,7 +34,7 @@ export const WORDS: readonly { readonly head: string; readonly words: readonly W
       ['tolerance', 'How much a part as made may differ from its drawing, to either side.'],
       ['wear', 'What use takes off the blade and off the keyway.'],
       ['guard margin', 'The wear from which on the first blocked blank of the family goes in.'],
-      ['spare', 'How much thicker a tool could be and still go in.'],
+      ['spare', 'How much thicker a tool could be and still go in, both sides together.'],
       ['pinch', 'The place in a keyway that holds a strip, and so sets how thick it may be.'],
     ],
   },
