@@ -1,14 +1,15 @@
-import { type KeyboardEvent, useCallback, useLayoutEffect, useRef } from 'react';
+import { type KeyboardEvent, useCallback, useRef } from 'react';
 import type { NameRow } from '../../state/names/name-rows.ts';
 import { NAME_COLUMNS, type NameColumn, type RegisterLook } from '../../state/names/names-state.ts';
+import { rowAfter } from '../rows/row-after.ts';
+import { useFollowedRow } from '../rows/use-followed-row.ts';
 import { useWindowOfRows } from '../rows/use-window-of-rows.ts';
 import { useSession } from '../use-store.ts';
 import { RegisterRow } from './register-row.tsx';
 import styles from './register-table.module.css';
 
 /** Heights of a row and of the head, pixels; the style sheet has them too. */
-const ROW = 46;
-const HEAD = 40;
+const SIZES = { row: 46, head: 40 };
 
 const LABELS: Readonly<Record<NameColumn, string>> = {
   text: 'Name',
@@ -36,19 +37,19 @@ export function RegisterTable({ rows, look, onEdit, onDelete }: RegisterTablePro
   const at = rows.findIndex(({ key }) => key === look.chosen);
   const { shown, total, reveal } = useWindowOfRows({
     count: rows.length,
-    size: ROW,
+    size: SIZES.row,
     frame,
     kept: at,
-    before: HEAD,
+    before: SIZES.head,
     after: 0,
   });
   const choose = useCallback((key: string) => names.setState((s) => ({ look: { ...s.look, chosen: key } })), [names]);
-  useChosenInSight(frame, at, look.chosen, reveal);
+  useFollowedRow(frame, at, look.chosen, reveal);
   const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {
     const onRow = event.target instanceof Element && event.target.closest('[data-name-row]') !== null;
     if (!onRow) return;
     const row = rows[at];
-    const next = rows[rowAfter(event, at, rows.length, frame.current?.clientHeight ?? 0)];
+    const next = rows[rowAfter(event.key, at, rows.length, SIZES, frame.current?.clientHeight ?? 0) ?? -1];
     if (next) choose(next.key);
     else if (row && (event.key === 'Enter' || event.key === 'F2')) onEdit(row);
     else if (row && event.key === 'Delete') onDelete(row);
@@ -88,38 +89,6 @@ export function RegisterTable({ rows, look, onEdit, onDelete }: RegisterTablePro
       </table>
     </div>
   );
-}
-
-/** Brings another chosen row into sight, and the focus along where a row had it. */
-function useChosenInSight(
-  frame: React.RefObject<HTMLDivElement | null>,
-  at: number,
-  chosen: string | null,
-  reveal: (index: number) => void,
-): void {
-  const before = useRef<string | null>(null);
-  useLayoutEffect(() => {
-    if (before.current === chosen || at < 0) return;
-    before.current = chosen;
-    reveal(at);
-    const focused = document.activeElement;
-    if (focused?.closest('[data-name-row]') && frame.current?.contains(focused))
-      frame.current.querySelector<HTMLElement>('[data-name-row][aria-selected="true"]')?.focus({ preventScroll: true });
-  });
-}
-
-/** The row that a key leads to; -1 for any other key. */
-function rowAfter({ key }: KeyboardEvent, at: number, count: number, height: number): number {
-  const page = Math.max(1, Math.floor((height - HEAD) / ROW) - 1);
-  const to = {
-    ArrowDown: at + 1,
-    ArrowUp: at - 1,
-    PageDown: at + page,
-    PageUp: at - page,
-    Home: 0,
-    End: count - 1,
-  }[key];
-  return to === undefined ? -1 : Math.max(0, Math.min(count - 1, to));
 }
 
 /** The headings; a press on one sorts by it, another turns the order round, a third takes it back. */

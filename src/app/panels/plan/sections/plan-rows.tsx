@@ -1,22 +1,14 @@
-import {
-  type CSSProperties,
-  type KeyboardEvent,
-  type ReactNode,
-  type RefObject,
-  useEffect,
-  useLayoutEffect,
-  useMemo,
-  useRef,
-} from 'react';
+import { type CSSProperties, type KeyboardEvent, type ReactNode, useMemo, useRef } from 'react';
 import type { NamedSite } from '../../../state/plan/drawn-sections.ts';
 import type { PlanRow } from '../../../state/plan/sections-rows.ts';
+import { rowAfter } from '../../rows/row-after.ts';
+import { useFollowedRow } from '../../rows/use-followed-row.ts';
 import { useWindowOfRows } from '../../rows/use-window-of-rows.ts';
 import styles from './plan-rows.module.css';
 import { SITE_WIDTH, SiteHeads, SiteStrip } from './site-strip.tsx';
 
 /** Heights of a row and of the head, pixels; the style sheet has them too. */
-const ROW = 46;
-const HEAD = 44;
+const SIZES = { row: 46, head: 44 };
 
 /** Width of the names, pixels. */
 const NAMES = 210;
@@ -41,18 +33,18 @@ export function PlanRows(props: PlanRowsProps) {
   const frame = useRef<HTMLDivElement>(null);
   const { shown, total, reveal } = useWindowOfRows({
     count: rows.length,
-    size: ROW,
+    size: SIZES.row,
     frame,
     kept: picked,
-    before: HEAD,
+    before: SIZES.head,
     after: 0,
   });
-  usePickedInSight(frame, picked, reveal);
+  useFollowedRow(frame, picked, picked, reveal);
   // Long names take the room that the sites leave.
   const names = useMemo(() => `max(22rem, ${longest(rows)}ch)`, [rows]);
   const onKeyDown = (event: KeyboardEvent<HTMLElement>) => {
-    const next = rowAfter(event, picked, rows.length, frame.current?.clientHeight ?? 0);
-    if (next < 0) return;
+    const next = rowAfter(event.key, picked, rows.length, SIZES, frame.current?.clientHeight ?? 0);
+    if (next === null) return;
     event.preventDefault();
     onPick(next);
   };
@@ -127,36 +119,4 @@ function OneRow({ row: { name, aside, reserve }, place, top, picked, children, o
       <td>{children}</td>
     </tr>
   );
-}
-
-/** Brings another picked row into sight, and the focus along where a row had it. */
-function usePickedInSight(
-  frame: RefObject<HTMLDivElement | null>,
-  picked: number,
-  reveal: (index: number) => void,
-): void {
-  const latest = useRef(reveal);
-  useLayoutEffect(() => {
-    latest.current = reveal;
-  });
-  useEffect(() => {
-    latest.current(picked);
-    const focused = document.activeElement;
-    if (focused?.closest('[data-plan-row]') && frame.current?.contains(focused))
-      frame.current.querySelector<HTMLElement>('[aria-selected="true"]')?.focus({ preventScroll: true });
-  }, [frame, picked]);
-}
-
-/** The row that a key leads to; -1 for any other key. */
-function rowAfter({ key }: KeyboardEvent, at: number, count: number, height: number): number {
-  const page = Math.max(1, Math.floor((height - HEAD) / ROW) - 1);
-  const to = {
-    ArrowDown: at + 1,
-    ArrowUp: at - 1,
-    PageDown: at + page,
-    PageUp: at - page,
-    Home: 0,
-    End: count - 1,
-  }[key];
-  return to === undefined ? -1 : Math.max(0, Math.min(count - 1, to));
 }

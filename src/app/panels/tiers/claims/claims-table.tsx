@@ -5,6 +5,7 @@ import type { Family } from '../../../../family/family.ts';
 import type { Session } from '../../../state/session.ts';
 import { changeClaim, deleteClaims } from '../../../state/tiers/claims-editing.ts';
 import { claimsOf } from '../../../state/tiers/claims-state.ts';
+import { rowAfter } from '../../rows/row-after.ts';
 import { useWindowOfRows } from '../../rows/use-window-of-rows.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import { ClaimRow } from './claim-row.tsx';
@@ -12,8 +13,7 @@ import styles from './claims-table.module.css';
 import { useClaimWords } from './use-claims.ts';
 
 /** Height of a row and of the head, pixels. */
-const ROW = 66;
-const HEAD = 34;
+const SIZES = { row: 66, head: 34 };
 
 interface ClaimsTableProps {
   readonly family: Family;
@@ -86,7 +86,7 @@ function useList(session: Session, rows: readonly CheckedClaim[]) {
     [rows, picked],
   );
   const { shown, total, reveal } = useWindowOfRows({
-    ...{ count: rows.length, size: ROW, frame, kept: at, before: HEAD, after: 4 },
+    ...{ count: rows.length, size: SIZES.row, frame, kept: at, before: SIZES.head, after: 4 },
   });
   const wantsFocus = useRef(false);
   useLayoutEffect(() => {
@@ -112,8 +112,7 @@ function listHands(session: Session, rows: readonly CheckedClaim[], list: Return
   const onKeyDown = (event: KeyboardEvent) => {
     if (event.altKey) return;
     const command = event.ctrlKey || event.metaKey;
-    const page = Math.max(1, Math.floor(((frame.current?.clientHeight ?? 0) - HEAD) / ROW) - 1);
-    const to = rowAfter(event.key, at, rows.length, page);
+    const to = rowAfter(event.key, at, rows.length, SIZES, frame.current?.clientHeight ?? 0);
     if (to !== null && !command) go(to);
     else if (!pressOnRow(session, event.key, command, rows, at)) return;
     else wantsFocus.current = event.key !== 'F2' && event.key !== 'Enter';
@@ -146,15 +145,6 @@ function Head() {
       </tr>
     </thead>
   );
-}
-
-/** The row that a key leads to; null for any other key. */
-function rowAfter(key: string, at: number, count: number, page: number): number | null {
-  const steps: Readonly<Record<string, number>> = {
-    ...{ ArrowDown: 1, ArrowUp: -1, PageDown: page, PageUp: -page },
-    ...{ Home: -count, End: count },
-  };
-  return key in steps ? Math.min(count - 1, Math.max(0, at + steps[key])) : null;
 }
 
 /** Does what a key does to the row in focus; false for keys that do nothing. */
