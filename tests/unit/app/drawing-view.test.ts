@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { expect, test } from 'vitest';
 import { fitBox, panBy, toDrawing, toPixels, wheelFactor, zoomAbout } from '../../../src/app/tools/drawing-view.ts';
 import { NM_OF_UNIT, rulerSteps, scaleBarLength } from '../../../src/app/tools/ruler-steps.ts';
+import { holdOf, pinchTo } from '../../../src/app/tools/two-fingers.ts';
 import { pointInside } from '../../../src/profile/point-inside.ts';
 
 const view = { scale: 6e-5, x: 400, y: 500 };
@@ -31,6 +32,25 @@ test('a fitted box lies in the middle and touches the margin on one axis', () =>
   expect(high.py).toBeCloseTo(20);
   expect(low.py).toBeCloseTo(420);
   expect((low.px + high.px) / 2).toBeCloseTo(250);
+});
+
+test('what two fingers lie on stays under them, as they go apart and away; one finger moves the sheet alone', () => {
+  const fingers = [
+    { px: 100, py: 300 },
+    { px: 300, py: 400 },
+  ];
+  const moved = fingers.map(({ px, py }) => ({ px: px * 1.5 - 20, py: py * 1.5 + 40 }));
+  const [before, now] = [holdOf(fingers), holdOf(moved)];
+  if (!before || !now) throw new Error('Two fingers hold.');
+  const pinched = pinchTo(view, before, now);
+  for (const [i, finger] of fingers.entries()) {
+    const after = toPixels(pinched, toDrawing(view, finger));
+    expect(after.px).toBeCloseTo(moved[i].px, 6);
+    expect(after.py).toBeCloseTo(moved[i].py, 6);
+  }
+  const [one, on] = [holdOf([fingers[0]]), holdOf([fingers[1]])];
+  expect(one && on && pinchTo(view, one, on)).toEqual(panBy(view, 200, 100));
+  expect(holdOf([])).toBeNull();
 });
 
 test('panning moves every point by as many pixels', () => {

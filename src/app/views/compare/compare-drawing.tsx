@@ -45,6 +45,7 @@ export function CompareDrawing({ family, pair }: { family: Family; pair: ShownPa
         tabIndex={0}
         data-drawing="compare"
         data-gesture={gesture}
+        data-sheet={view ? `${view.scale} ${view.x} ${view.y}` : undefined}
         className={styles.drawing}
         aria-label={drawingLabel(pair, cornersOn)}
       >

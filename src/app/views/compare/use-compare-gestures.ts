@@ -1,6 +1,12 @@
 import { type RefObject, useEffect, useRef, useState } from 'react';
 import type { Placement } from '../../../fit/fit.ts';
-import { beginCorner, chooseCorner, finishCorner, moveCorner } from '../../panels/compare/corner-editing.ts';
+import {
+  beginCorner,
+  chooseCorner,
+  finishCorner,
+  giveUpCorner,
+  moveCorner,
+} from '../../panels/compare/corner-editing.ts';
 import { shownCorners } from '../../panels/compare/corner-places.ts';
 import { cornersOf } from '../../panels/compare/corner-state.ts';
 import type { ShownPair } from '../../panels/use-pair.ts';
@@ -16,6 +22,7 @@ import { type DrawingView, type PixelPoint, wheelFactor, zoomAbout } from '../..
 import { panTo } from '../../tools/panning.ts';
 import { ofFirst } from '../first-pointer.ts';
 import { pixelUnder } from '../pixel-under.ts';
+import { listenToTwoFingers } from '../two-fingers.ts';
 import { useSpaceHeld } from '../use-space-held.ts';
 
 interface CompareGestures {
@@ -41,6 +48,7 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
   useEffect(() => {
     const element = frame.current;
     if (!element) return;
+    let before: Placement | null = null;
     const enter = (next: Gesture) => {
       gesture.current = next;
       setKind(next.kind);
@@ -49,6 +57,7 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
       const { pair: now, view: at, onPress: press, spaceHeld: space } = latest.current;
       if (!at || gesture.current.kind !== 'idle') return;
       press();
+      before = session.hand.getState().placement;
       const pressed = { at: pixelUnder(event, element), button: event.button, spaceHeld: space.current };
       enter(takeCorner(session, pressed, at, now) ?? takeRest(pressed, at, now));
       if (gesture.current.kind !== 'idle') element.setPointerCapture(event.pointerId);
@@ -71,13 +80,24 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
       const { view: at, setView: show } = latest.current;
       if (at) show(zoomAbout(at, pixelUnder(event, element), wheelFactor(event.deltaY, event.deltaMode)));
     };
-    return listenAll(element, {
+    const letGo = () => {
+      giveUpCorner(session);
+      if (gesture.current.kind === 'dragging-blank') session.hand.setState({ placement: before });
+      enter(IDLE);
+    };
+    const isHolding = () => ['dragging-blank', 'dragging-corner'].includes(gesture.current.kind);
+    const stopFingers = listenToTwoFingers(element, () => ({ ...latest.current, isHolding, letGo }));
+    const stop = listenAll(element, {
       pointerdown: ofFirst(onDown),
       pointermove: ofFirst(onMove),
       pointerup: ofFirst(onUp),
       pointercancel: ofFirst(onUp),
       wheel: onWheel,
     });
+    return () => {
+      stopFingers();
+      stop();
+    };
   }, [frame, session]);
   return kind;
 }

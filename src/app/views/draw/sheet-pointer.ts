@@ -1,5 +1,13 @@
 import type { Profile } from '../../../profile/profile.ts';
-import { endNudges, giveUpOutline, insertVertex, verticesInHand } from '../../state/draw/draw-editing.ts';
+import {
+  chooseVertices,
+  chosenNow,
+  endNudges,
+  giveUpOutline,
+  insertVertex,
+  verticesInHand,
+} from '../../state/draw/draw-editing.ts';
+import { takeBackPenVertex } from '../../state/draw/pen-editing.ts';
 import type { Session } from '../../state/session.ts';
 import type { Gesture } from '../../tools/draw/gesture.ts';
 import { insertPart } from '../../tools/draw/insert-part.ts';
@@ -10,6 +18,7 @@ import type { DrawingView, PixelPoint } from '../../tools/drawing-view.ts';
 import { type Panning, panTo } from '../../tools/panning.ts';
 import { ofFirst } from '../first-pointer.ts';
 import { pixelUnder } from '../pixel-under.ts';
+import { listenToTwoFingers, type PinchedSheet } from '../two-fingers.ts';
 import {
   EMPTY_HAND,
   type HandKeys,
@@ -43,6 +52,8 @@ export class SheetPointer {
   private hand: HandShown = EMPTY_HAND;
   private side: SideHand | null = null;
   private fingersUntil = 0;
+  /** The vertices that were chosen before the press. */
+  private chosenBefore: readonly number[] = [];
 
   constructor(
     private readonly session: Session,
@@ -63,7 +74,9 @@ export class SheetPointer {
     ];
     // Not passive: the browser's own scrolling and zooming must be kept from the sheet.
     for (const [name, listener] of listeners) this.element.addEventListener(name, listener, { passive: false });
+    const stopFingers = listenToTwoFingers(this.element, () => this.pinched());
     return () => {
+      stopFingers();
       for (const [name, listener] of listeners) this.element.removeEventListener(name, listener);
     };
   }
@@ -80,6 +93,31 @@ export class SheetPointer {
     return held || edited;
   }
 
+  private pinched(): PinchedSheet {
+    const { sheet, setView } = this.now();
+    const { kind } = this.hand.gesture;
+    const isFree = kind === 'idle' || kind === 'panning' || kind === 'picking-box';
+    return {
+      view: sheet?.view ?? null,
+      setView,
+      isHolding: () => this.side !== null || !isFree,
+      letGo: () => this.letGo(),
+    };
+  }
+
+  /** Puts back what a press took; what was under way before it stays so. */
+  private letGo(): void {
+    const { gesture } = this.hand;
+    if (this.side) this.side.giveUp(this.session);
+    else if (gesture.kind === 'pressing-pen' && !gesture.closing) takeBackPenVertex(this.session);
+    else if (gesture.kind !== 'idle') {
+      giveUpOutline(this.session);
+      chooseVertices(this.session, this.chosenBefore);
+    }
+    this.side = null;
+    this.show(EMPTY_HAND);
+  }
+
   private show(hand: HandShown): void {
     this.hand = hand;
     this.now().show(hand);
@@ -89,6 +127,7 @@ export class SheetPointer {
     const { sheet, profile, spaceHeld, onPointer } = this.now();
     if (!sheet || this.side || this.hand.gesture.kind !== 'idle') return;
     onPointer();
+    this.chosenBefore = chosenNow(this.session);
     const { button, shiftKey: shift, altKey: alt } = event;
     const press = { at: pixelUnder(event, this.element), button, spaceHeld, shift, alt };
     if (button === 0 && !spaceHeld)
