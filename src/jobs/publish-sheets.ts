@@ -9,6 +9,7 @@ import { writePage } from '../interchange/svg/write-page.ts';
 import { loadTypeface, type Typeface } from '../lettering/typeface.ts';
 import type { Passage } from '../passage/passage.ts';
 import { boxMissing } from '../publish/box-missing.ts';
+import { marginsNeeded } from '../publish/margins-needed.ts';
 import { orderFault } from '../publish/order-fault.ts';
 import type { Mark, Page } from '../publish/page.ts';
 import { type SheetGround, sheetGround } from '../publish/sheet-ground.ts';
@@ -85,7 +86,7 @@ async function layOut(
   typeface: Typeface,
   context: JobContext,
 ): Promise<Required<Pick<Published, 'pages' | 'missingLetters'>>> {
-  const ground = sheetGround(family, await judge(family, known, context), typeface);
+  const ground = sheetGround(family, await judge(family, sheet, known, context), typeface);
   const passages = sheet.sheet === 'slides' ? await findPassages(ground, sheet, context) : undefined;
   const laidOut = layOutSheet(passages ? { ...ground, passages } : ground, sheet);
   const pages = laidOut.map((page) => boxMissing(page, typeface.setLine));
@@ -94,7 +95,7 @@ async function layOut(
 
 /** The matrix as a table; it has no pages. */
 async function writeCsv({ family, sheet, known }: PublishInput, context: JobContext): Promise<Published> {
-  const fits = shownFits(family, await judge(family, known, context), sheet);
+  const fits = shownFits(family, await judge(family, sheet, known, context), sheet);
   return { csv: writeMatrix(family, fits, { units: sheet.units }), pageCount: 0, missingLetters: [] };
 }
 
@@ -132,9 +133,14 @@ async function findPassages(
   return found;
 }
 
-async function judge(family: Family, known: KnownFits | undefined, context: JobContext): Promise<EntryMatrix> {
+async function judge(
+  family: Family,
+  sheet: SheetOrder,
+  known: KnownFits | undefined,
+  context: JobContext,
+): Promise<EntryMatrix> {
   try {
-    return await runInSlices(judgeKept(family, known), context);
+    return await runInSlices(judgeKept(family, known, marginsNeeded(family, sheet)), context);
   } catch (error) {
     if (error instanceof PairRefused) throw new JobRefused(error.message);
     throw error;

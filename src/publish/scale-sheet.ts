@@ -1,4 +1,4 @@
-import { entrantsOf, openingsOf } from '../family/family.ts';
+import { entrantsOf, type Family, openingsOf } from '../family/family.ts';
 import { bandText, gapText } from '../family/length-text.ts';
 import { explainPlacement } from '../fit/explain-placement.ts';
 import { fitSentence } from '../fit/fit-sentence.ts';
@@ -65,13 +65,18 @@ interface ShownSections {
   readonly sentence: string;
 }
 
-function shownSections({ family, fits }: SheetGround, order: ScaleOrder): ShownSections {
+/** The keyway and the blank or tool that a sheet of one pair is of. */
+export function scalePair(family: Family, order: Pick<ScaleOrder, 'opening' | 'blank'>) {
   const openings = openingsOf(family);
   const entrants = entrantsOf(family);
-  if (order.all) return { sections: [...openings, ...entrants], pair: null, sentence: '' };
   const opening = openings.find(({ id }) => id === order.opening) ?? openings[0];
   const own = entrants.find(({ section }) => section !== undefined && section === opening?.section);
-  const profile = entrants.find(({ id }) => id === order.blank) ?? own ?? entrants[0];
+  return { opening, profile: entrants.find(({ id }) => id === order.blank) ?? own ?? entrants[0] };
+}
+
+function shownSections({ family, fits }: SheetGround, order: ScaleOrder): ShownSections {
+  if (order.all) return { sections: [...openingsOf(family), ...entrantsOf(family)], pair: null, sentence: '' };
+  const { opening, profile } = scalePair(family, order);
   const sections = [opening, profile].filter((one) => one !== undefined);
   const fit = fits.fits[fits.profiles.indexOf(profile?.id)]?.[fits.openings.indexOf(opening?.id)];
   if (!fit) return { sections, pair: null, sentence: '' };
