@@ -125,6 +125,80 @@ test('the search by itself ends with an edit, a stop or when nobody looks; what 
   expect(calm()).toBe(0);
 });
 
+/** The campus with another name for an area, and with blades of another back. */
+const renamed = (name: string) => ({
+  ...CAMPUS,
+  plan: {
+    ...CAMPUS.plan,
+    areas: CAMPUS.plan.areas.map((area) => (area.id === 'heron' ? { ...area, name } : area)),
+    blade: { ...CAMPUS.plan.blade, backRadius: 0.3 },
+  },
+});
+
+test('a rename lets a search go on, and what was found is drawn anew for it; undo has its own drawing again', async () => {
+  const { planning: plans, solvings, planDrawings, calm, question, found } = await resting();
+  const [second, third] = [questionOf(renamed('Heron Hall')), questionOf(renamed('Heron Lodge'))];
+  expect(second).not.toBe(question);
+  plans.improve(20);
+  const better = { ...found, grooved: found.grooved - 1 };
+  solvings[1].part(better);
+  plans.ask(second);
+  expect(solvings[1].cancelled).toBe(false);
+  expect(plans.store.getState()).toMatchObject({ asked: second, phase: 'improving', total: 20, found: better });
+  const proved = { ...better, lowerBound: found.sites, bound: 'search' as const, proved: true };
+  solvings[1].finish(proved);
+  await turn();
+  expect(planDrawings).toHaveLength(2);
+  expect(planDrawings[1].input).toMatchObject({ plan: second.plan, wardPlan: proved });
+  planDrawings[1].finish(REFUSED);
+  await turn();
+  // At rest: the wards are there at once, nothing is asked of the solver, and a drawing on its way begins anew.
+  plans.ask(third);
+  expect(plans.store.getState()).toMatchObject({ phase: 'found', found: proved, drawing: { phase: 'drawing' } });
+  plans.ask(second);
+  expect(planDrawings[2].cancelled).toBe(true);
+  expect(plans.store.getState()).toMatchObject({ phase: 'found', found: proved, drawing: { phase: 'done' } });
+  // The first plan was drawn with the wards of then; those found since are better.
+  plans.ask(question);
+  expect(plans.store.getState()).toMatchObject({ phase: 'found', found: proved, drawing: { phase: 'drawing' } });
+  expect(planDrawings[3].input.plan).toBe(question.plan);
+  expect(solvings).toHaveLength(2);
+  planDrawings[3].finish(REFUSED);
+  await turn();
+  expect(calm()).toBe(0);
+  // Who enters what is another question.
+  plans.ask(questionOf({ ...CAMPUS, plan: { ...CAMPUS.plan, allSection: false } }));
+  expect(plans.store.getState()).toMatchObject({ phase: 'waiting', found: null });
+});
+
+test('a rename while the first answer is waited for, or while the plan is searched by itself, loses neither', async () => {
+  const { planning: plans, solvings } = planning();
+  plans.ask(questionOf(CAMPUS));
+  const second = questionOf(renamed('Heron Hall'));
+  plans.ask(second);
+  expect([solvings.length, solvings[0].cancelled]).toEqual([1, false]);
+  solvings[0].finish(solved(second));
+  await turn();
+  expect(plans.store.getState()).toMatchObject({ asked: second, phase: 'found', drawing: { phase: 'drawing' } });
+
+  const rested = await resting();
+  rested.calm();
+  const better = { ...rested.found, grooved: rested.found.grooved - 1 };
+  rested.solvings[1].part(better);
+  rested.planning.ask(second);
+  expect(rested.solvings[1].cancelled).toBe(true);
+  expect(rested.planning.store.getState()).toMatchObject({
+    found: better,
+    better: null,
+    drawing: { phase: 'drawing' },
+  });
+  rested.planDrawings[1].finish(REFUSED);
+  await turn();
+  // It was not searched to the end: that is begun anew.
+  rested.calm();
+  expect(rested.solvings).toHaveLength(3);
+});
+
 test('nobody looking, a proof, or a wish for more leave no search by itself', async () => {
   const { planning: plans, solvings, calm, found } = await resting();
   plans.improve(20);

@@ -18,7 +18,7 @@ import {
   stopsOf,
 } from './near-plans.ts';
 import type { SectionsDoors } from './sections-doors.ts';
-import type { SectionsQuestion } from './sections-question.ts';
+import { isSameSearch, type SectionsQuestion } from './sections-question.ts';
 
 /** How far the drawing of what was found has come. */
 export type PlanDrawing =
@@ -62,6 +62,9 @@ const NOTHING: PlanningState = {
   near: [],
 };
 
+/** What is on its way is the solver's answer, which a rename leaves alone. */
+const SEARCHES: readonly PlanningState['phase'][] = ['waiting', 'answering', 'improving'];
+
 /** An edit is waited out for so long, milliseconds. */
 const CALM_MS = 200;
 
@@ -77,8 +80,9 @@ export const MOST_SECONDS = 600;
 
 /**
  * Plans sections for whatever is asked last: a short answer at once, the drawing of what was found, a search of its own
- * where fewer are not shown to fail, while it is watched, and a longer one when it is wished for. Another question clears what belongs to the one before, so that no figure is shown that
- * is not of the plan; a question that comes back (an undo) has its answer again.
+ * where fewer are not shown to fail, while it is watched, and a longer one when it is wished for. Another question clears
+ * what belongs to the one before, so that no figure is shown that is not of the plan; one that asks the solver for the same
+ * (a rename) takes over the wards, and the search goes on. A question that comes back (an undo) has its answer again.
  *
  * @check tests/unit/app/sections-planning.test.ts
  */
@@ -106,11 +110,13 @@ export class SectionsPlanning {
     const before = this.store.getState();
     if (before.asked === asked) return;
     this.keep();
+    const isSame = asked !== null && !asked.hindrance && before.asked !== null && isSameSearch(before.asked, asked);
+    if (isSame && this.takeOver(before.asked, asked)) return;
     this.drop();
     this.nearFor = -1;
     this.store.setState({ ...NOTHING, asked });
     if (asked === null || asked.hindrance) return;
-    const known = this.kept.find((one) => one.asked === asked);
+    const known = this.knownOf(asked);
     if (known) {
       this.store.setState({ phase: 'found', found: known.found, drawing: known.drawing });
       this.settle();
@@ -120,6 +126,34 @@ export class SectionsPlanning {
     // The first answer of a window is not waited for; an edit is, until the hand rests.
     if (before.asked === null) this.search('answering', 0);
     else this.dropTimer = this.pace.later(CALM_MS, () => this.search('answering', 0));
+  }
+
+  /**
+   * Takes what was found for a question over to one that asks the solver for the same. A search that was waited or wished
+   * for goes on; what was found is drawn anew, since names and blades may be others.
+   *
+   * @returns false where there is nothing to take over.
+   */
+  private takeOver(before: SectionsQuestion, asked: SectionsQuestion): boolean {
+    const state = this.store.getState();
+    const isSearch = SEARCHES.includes(state.phase);
+    const found = state.better ?? state.found;
+    if (!isSearch && !found) return false;
+    this.nearFor = -1;
+    if (this.searched.has(before)) this.searched.add(asked);
+    const known = this.knownOf(asked) ?? { found: null, drawing: NOTHING.drawing };
+    const taken = found ? withFound({ ...state, ...known }, found) : known;
+    const drawing = taken.drawing.phase === 'done' ? taken.drawing : NOTHING.drawing;
+    this.store.setState({ asked, better: null, near: NOTHING.near, found: taken.found, drawing });
+    if (isSearch) return true;
+    this.drop();
+    this.store.setState({ phase: 'found', trouble: '' });
+    this.settle();
+    return true;
+  }
+
+  private knownOf(asked: SectionsQuestion) {
+    return this.kept.find((one) => one.asked === asked);
   }
 
   /** Whether the plan is looked at: only then it is searched for less by itself; what that found is taken up again then. */

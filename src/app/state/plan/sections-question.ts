@@ -45,6 +45,23 @@ export function sectionsQuestion(family: Family): SectionsQuestion | null {
   return question;
 }
 
+/**
+ * Whether two questions ask the solver for the same, so that wards found for one are an answer to the other: who enters
+ * what in the same order, and room for as many sites. Names may differ, and whatever of the blade leaves the sites alone.
+ *
+ * @check tests/unit/app/sections-planning.test.ts
+ */
+export function isSameSearch(a: SectionsQuestion, b: SectionsQuestion): boolean {
+  return (
+    (a.hindrance === null) === (b.hindrance === null) &&
+    a.plan.stops === b.plan.stops &&
+    a.plan.depths === b.plan.depths &&
+    a.layout.sites.length === b.layout.sites.length &&
+    a.table.length === b.table.length &&
+    a.table.every((row, i) => row.length === b.table[i].length && row.every((cell, k) => cell === b.table[i][k]))
+  );
+}
+
 function isSameGap(a: PlanGap, b: PlanGap): boolean {
   return (
     a.runningClearance === b.runningClearance &&
