@@ -16,21 +16,45 @@ export interface LineRoom {
  * @check tests/unit/publish/page-parts.test.ts
  */
 export function wrapText(text: string, room: LineRoom, measure: TextMeasure): string[] {
-  const fits = (line: string) => measure.width(line, room.size, room.bold) <= room.width + 1e-9;
+  const width = (line: string) => measure.width(line, room.size, room.bold);
+  const fits = (line: string) => width(line) <= room.width + 1e-9;
+  const words = text.split(/[ \n\t]+/).filter((part) => part !== '');
   const lines: string[] = [];
   let line = '';
-  for (const word of text.split(/[ \n\t]+/).filter((part) => part !== '')) {
-    const longer = line === '' ? word : `${line} ${word}`;
-    if (fits(longer)) {
-      line = longer;
-      continue;
-    }
-    if (line !== '') lines.push(line);
-    const pieces = fits(word) ? [word] : brokenWord(word, fits);
+  let next = 0;
+  while (next < words.length) {
+    const rest = line === '' ? words.slice(next) : [line, ...words.slice(next)];
+    const count = wordsThatFit(rest, room.width, width, fits);
+    next += line === '' ? count : count - 1;
+    line = rest.slice(0, count).join(' ');
+    if (next === words.length && fits(line)) break;
+    const pieces = fits(line) ? [line, ''] : brokenWord(line, fits);
     lines.push(...pieces.slice(0, -1));
     line = pieces[pieces.length - 1];
   }
   return line === '' && lines.length > 0 ? lines : [...lines, line];
+}
+
+/**
+ * How many words go on one line, one at least. Whole lines are measured only about where the words' own widths add up to
+ * the room: setting every beginning of a line would take most of the time of a sheet.
+ */
+function wordsThatFit(
+  words: readonly string[],
+  room: number,
+  width: (text: string) => number,
+  fits: (line: string) => boolean,
+): number {
+  const line = (count: number) => words.slice(0, count).join(' ');
+  if (fits(line(words.length))) return words.length;
+  let count = 1;
+  for (let sum = width(words[0]); count < words.length - 1; count++) {
+    sum += width(' ') + width(words[count]);
+    if (sum > room) break;
+  }
+  while (count > 1 && !fits(line(count))) count--;
+  while (count < words.length - 1 && fits(line(count + 1))) count++;
+  return count;
 }
 
 /** A long word in pieces that fit, by whole characters. */

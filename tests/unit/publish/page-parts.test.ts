@@ -30,6 +30,25 @@ test('a text is broken at spaces, a long word between letters, and a no-break sp
   expect(wrapText('', room, measure)).toEqual(['']);
 });
 
+test('each line is as full as it can be, also where words set together are wider or narrower than apart', () => {
+  const words =
+    'a blank goes into every keyway whose wards its grooves let by and into no other of the whole family'.split(' ');
+  for (const kern of [-0.4, 0, 0.7])
+    for (let width = 6; width < 40; width += 0.9) {
+      const kerned: TextMeasure = {
+        ...measure,
+        width: (text, size) => (text.length * 0.5 + (text.split(' ').length - 1) * kern) * size,
+      };
+      const fits = (line: string) => kerned.width(line, 2) <= width;
+      const lines = wrapText(words.join(' '), { width, size: 2 }, kerned);
+      expect(lines.join(' ')).toBe(words.join(' '));
+      for (const [i, line] of lines.entries()) {
+        expect(fits(line)).toBe(true);
+        if (i + 1 < lines.length) expect(fits(`${line} ${lines[i + 1].split(' ')[0]}`)).toBe(false);
+      }
+    }
+});
+
 test('a text that has no room is shortened with an ellipsis, never by half a letter', () => {
   expect(shortenText('abcdefghij', room, measure)).toBe('abcdefghij');
   expect(shortenText('abcdefghijk', room, measure)).toBe('abcdefghi…');
