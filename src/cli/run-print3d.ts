@@ -1,4 +1,5 @@
 import { entrantsOf, type Family, openingsOf } from '../family/family.ts';
+import { hyphenedName } from '../family/plain-name.ts';
 import { unknownIdText } from '../family/unknown-id.ts';
 import { write3mf } from '../interchange/print3d/write-3mf.ts';
 import { writeStl } from '../interchange/print3d/write-stl.ts';
@@ -53,13 +54,7 @@ function setupOf(family: Family, { only, numbers, bed, tip, letters, board }: Pr
 /** One file; where there are several parts, one a part, numbered and named before the ending. */
 function stlFiles({ parts }: DisplaySet, output: string): OutFile[] {
   if (parts.length === 1) return [{ name: output, content: writeStl(parts[0]) }];
-  const named = ({ name }: SolidPart, i: number) => {
-    const words = name
-      .toLowerCase()
-      .replace(/[^\p{L}\p{N}]+/gu, '-')
-      .replace(/^-|-$/g, '');
-    return numberedName(output, i, parts.length, words);
-  };
+  const named = ({ name }: SolidPart, i: number) => numberedName(output, i, parts.length, hyphenedName(name));
   return parts.map((part, i) => ({ name: named(part, i), content: writeStl(part) }));
 }
 

@@ -1,3 +1,4 @@
+import { idName } from '../family/plain-name.ts';
 import type { Holder, Plan } from '../family/plan.ts';
 import { type AreaTree, FREE, MUST } from './area-tree.ts';
 import { blankNames } from './blank-name.ts';
@@ -126,7 +127,7 @@ function blankIds(sets: readonly Wanted[], sections: readonly PlannedSection[]):
     const names = must.map((s) => sections[s].name).sort();
     const hash = shortHash(names.join('\n'));
     const ids = {
-      base: `blank-${plainWord(names[0]) || hash}`,
+      base: `blank-${idName(names[0]) || hash}`,
       group: `blank-group-${hash}`,
       'all-section': 'blank-all-sections',
     };
@@ -135,14 +136,6 @@ function blankIds(sets: readonly Wanted[], sections: readonly PlannedSection[]):
     taken.add(own);
     return own;
   });
-}
-
-function plainWord(name: string): string {
-  const letters = name.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase();
-  return letters
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60);
 }
 
 /** 32 bits of a text by the FNV-1a rule, in base 36. */

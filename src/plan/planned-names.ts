@@ -1,4 +1,5 @@
 import { firstFree } from '../family/first-free.ts';
+import { idName } from '../family/plain-name.ts';
 import type { Access, PlannedBlank } from './planned-access.ts';
 
 /** What the profiles of a plan are called. */
@@ -26,12 +27,12 @@ export function plannedNames(access: Access, names: readonly (string | undefined
     return id;
   };
   const openings = access.sections.map((own, i) => ({
-    id: fresh(`${plainId(own.name)}-keyway`),
+    id: fresh(`${idName(own.name) || 'section'}-keyway`),
     name: `${sections[i]} keyway`,
   }));
   const blanks = access.blanks.map((blank) => {
     const section = blank.rank === 'base' ? sections[blank.sections[0]] : undefined;
-    const id = fresh(plainId(blank.id));
+    const id = fresh(idName(blank.id));
     return { id, name: blankName(blank, section), ...(section === undefined ? {} : { section }) };
   });
   return { sections, openings, blanks };
@@ -41,14 +42,4 @@ function blankName({ name, rank }: PlannedBlank, section: string | undefined): s
   if (section !== undefined) return `${section} blank`;
   if (/\bblanks?\b/i.test(name)) return name;
   return rank === 'group' && !/\bgroup\b/i.test(name) ? `${name} group blank` : `${name} blank`;
-}
-
-/** Small letters, digits and hyphens. */
-function plainId(text: string): string {
-  return text
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 70);
 }

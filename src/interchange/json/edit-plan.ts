@@ -1,6 +1,7 @@
 import type { FileUnits } from '../../family/family.ts';
 import { toFileLength } from '../../family/file-length.ts';
 import { firstFree } from '../../family/first-free.ts';
+import { idName } from '../../family/plain-name.ts';
 import type { BladeLimits, Plan } from '../../family/plan.ts';
 import { areaTree } from '../../plan/area-tree.ts';
 import type { FamilyFile, PlanFile } from './schema.ts';
@@ -93,14 +94,8 @@ export function setBladeLimits(file: FamilyFile, limits: Partial<BladeLimits>): 
 
 /** An id that none of the entries has, made of a name. */
 export function entryId(taken: Iterable<string>, name: string, otherwise: string): string {
-  const plain = name
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 60);
-  return firstFree(taken, (n) => `${plain || otherwise}${n === 1 ? '' : `-${n}`}`);
+  const stem = idName(name).slice(0, 60) || otherwise;
+  return firstFree(taken, (n) => `${stem}${n === 1 ? '' : `-${n}`}`);
 }
 
 /**

@@ -1,6 +1,7 @@
 import type { FileUnits } from '../../family/family.ts';
 import { toFileLength } from '../../family/file-length.ts';
 import { firstFree } from '../../family/first-free.ts';
+import { idName } from '../../family/plain-name.ts';
 import type { Vertex } from '../../geom/vertex.ts';
 import type { Milled, ProfileKind } from '../../profile/profile.ts';
 import type { FamilyFile, MilledFile, ProfileFile } from './schema.ts';
@@ -75,12 +76,7 @@ export function profileFileOf(file: FamilyFile, id: string): ProfileFile | undef
  * where it is taken.
  */
 export function freshId(file: FamilyFile, wanted: string): string {
-  const plain = wanted
-    .normalize('NFKD')
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
-    .slice(0, 80);
+  const plain = idName(wanted);
   // The one word that programs reserve and that small letters can spell.
   const stem = plain === '' || plain === 'constructor' ? 'section' : plain;
   const taken = file.profiles.map(({ id }) => id);

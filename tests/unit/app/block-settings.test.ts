@@ -1,5 +1,4 @@
 import { expect, test } from 'vitest';
-import { fileStem } from '../../../src/app/panels/publish/block-saving.ts';
 import { openText } from '../../../src/app/state/document-state.ts';
 import { blockBuildingOf } from '../../../src/app/state/publish/block-building.ts';
 import { readNumber, readSetting, settingText } from '../../../src/app/state/publish/block-length.ts';
@@ -92,10 +91,4 @@ test('one set is built at a time; what was built before is there at once, and an
 test('a part on another bed than the one that is looked at brings its own into sight', () => {
   expect(pickPart({ name: 'Board', bed: 1 }, 0)).toEqual({ picked: 'Board', bed: 1 });
   expect(pickPart({ name: 'Board', bed: 1 }, null)).toEqual({ picked: 'Board', bed: null });
-});
-
-test('a file is named after its family on any system', () => {
-  expect(fileStem('Polderwick College')).toBe('polderwick-college');
-  expect(fileStem('Ünder / "Zwölf"')).toBe('under-zwolf');
-  expect(fileStem('…')).toBe('family');
 });

@@ -1,70 +1,45 @@
 import type { Family } from '../../../family/family.ts';
+import { hyphenedName } from '../../../family/plain-name.ts';
+import type { DisplayWriting } from '../../../jobs/write-display-set.ts';
 import type { DisplaySet } from '../../../print3d/display-set.ts';
-import { blockLookOf } from '../../state/publish/block-state.ts';
+import { blockMakingOf } from '../../state/publish/block-building.ts';
 import type { Session } from '../../state/session.ts';
-import { troubleText } from '../../state/trouble-text.ts';
-import { type HandedFile, saveFile } from '../exchange/export-file.ts';
+import { handOver, ownBytes } from './hand-over.ts';
 
-/** What a display set can be saved as. */
-export type BlockFile = '3mf' | 'stl' | 'stl-parts' | 'png';
+/** A form for printers, and what each file holds. */
+export type BlockFile = Pick<DisplayWriting, 'as' | 'each'>;
 
-type FileForm = Omit<HandedFile, 'body'> & { readonly ending: string };
-
-const FORMS: Readonly<Record<BlockFile, FileForm>> = {
-  '3mf': { mime: 'model/3mf', extension: '3mf', description: '3MF model', ending: 'display-set.3mf' },
-  stl: { mime: 'model/stl', extension: 'stl', description: 'STL model', ending: 'display-set.stl' },
-  'stl-parts': { mime: 'application/zip', extension: 'zip', description: 'STL models', ending: 'display-set-stl.zip' },
-  png: { mime: 'image/png', extension: 'png', description: 'Picture', ending: 'display-set.png' },
-};
+/** Saves a set for printers, and says what came of it; written in another thread. */
+export function saveBlock(session: Session, family: Family, set: DisplaySet, file: BlockFile): Promise<void> {
+  const { as, each } = file;
+  const title = `${family.name}, display set ${set.scale}:1`;
+  const { parts, bed, beds } = set;
+  return blockMakingOf(session).make({
+    what: as.toUpperCase(),
+    start: (tell) => session.doors.block.writeDisplaySet({ set: { parts, bed, beds }, title, as, each }, tell),
+    take: (bytes) =>
+      each === 'set'
+        ? handOver(ownBytes(bytes), as, nameOf(family, as))
+        : handOver(ownBytes(bytes), 'zip', nameOf(family, 'zip', as, `${each}s`)),
+  });
+}
 
 /**
- * Saves a set, and says what came of it.
+ * Saves the picture as it stands, and says what came of it.
  *
  * @param still makes the picture; null where there is none.
  */
-export async function saveBlock(
-  session: Session,
-  family: Family,
-  set: DisplaySet,
-  file: BlockFile,
-  still: () => Promise<Blob | null>,
-): Promise<void> {
-  const look = blockLookOf(session);
-  const say = (said: string) => look.setState({ said });
-  const { ending, ...form } = FORMS[file];
-  const name = `${fileStem(family.name)}-${ending}`;
-  say(`Writing ${name} …`);
-  try {
-    const body = await bodyOf(session, family, set, file, still);
-    if (body === null) return say('There is no picture to save: this browser does not draw solids.');
-    const saved = await saveFile({ body, ...form }, name);
-    say(
-      saved === 'given up' ? 'Not saved.' : `${name} was saved${saved === 'downloaded' ? ' into your downloads' : ''}.`,
-    );
-  } catch (reason) {
-    say(`${name} could not be written: ${troubleText(reason)}. Try again, or save in another form.`);
-  }
+export function saveBlockPicture(session: Session, family: Family, still: () => Promise<Blob | null>): Promise<void> {
+  return blockMakingOf(session).make({
+    what: 'picture',
+    start: () => ({ result: still(), cancel: () => {} }),
+    take: async (picture) =>
+      picture
+        ? handOver(picture, 'png', nameOf(family, 'png'))
+        : 'There is no picture to save: this browser does not draw solids.',
+  });
 }
 
-function bodyOf(
-  { doors: { block } }: Session,
-  family: Family,
-  { parts, scale }: DisplaySet,
-  file: BlockFile,
-  still: () => Promise<Blob | null>,
-): Promise<HandedFile['body'] | null> {
-  if (file === '3mf') return block.write3mf(parts, `${family.name}, display set ${scale}:1`);
-  if (file === 'stl') return block.writeStl(parts);
-  return file === 'stl-parts' ? block.writeStlArchive(parts) : still();
-}
-
-/** A family's name as the beginning of a file's. */
-export function fileStem(name: string): string {
-  const plain = name.normalize('NFKD').toLowerCase();
-  return (
-    plain
-      .replace(/\p{M}/gu, '')
-      .replace(/[^\p{L}\p{N}]+/gu, '-')
-      .replace(/^-+|-+$/g, '') || 'family'
-  );
+function nameOf({ name }: Family, extension: string, ...words: readonly string[]): string {
+  return `${[hyphenedName(name) || 'family', 'display-set', ...words].join('-')}.${extension}`;
 }

@@ -1,6 +1,7 @@
 import { entrantsOf, type FileUnits, openingsOf } from '../../../family/family.ts';
 import { toFileLength } from '../../../family/file-length.ts';
 import { firstFree } from '../../../family/first-free.ts';
+import { hyphenedName } from '../../../family/plain-name.ts';
 import type { Vertex } from '../../../geom/vertex.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { FamilyFile, ProfileFile } from '../../../interchange/json/schema.ts';
@@ -229,13 +230,7 @@ export function newPlan(session: Session, name: string, units: FileUnits, runnin
   return isOpen;
 }
 
-function fileNameOf(name: string): string {
-  const plain = name
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '');
-  return `${plain || 'family'}.json`;
-}
+const fileNameOf = (name: string): string => `${hyphenedName(name) || 'family'}.json`;
 
 /** A value with some fields set, those that are null left out; a field that stays keeps its place and its digits. */
 function withFields<T extends object>(value: T, fields: Readonly<Record<string, string | number | null>>): T {

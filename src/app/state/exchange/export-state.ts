@@ -1,5 +1,6 @@
 import type { Family } from '../../../family/family.ts';
 import type { Units } from '../../../family/length-text.ts';
+import { fileNameText } from '../../../family/plain-name.ts';
 import type { ExportFormat } from '../../../interchange/export-profiles.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { editedProfile } from '../selection-state.ts';
@@ -58,9 +59,5 @@ export function chosenProfiles({ profiles }: Family, { ids }: ExportChoice): Pro
 /** What an export is called: the one profile's name, else the family's, fit for a disk. */
 export function exportFileName(family: Family, profiles: readonly Profile[], extension: string): string {
   const name = profiles.length === 1 ? profiles[0].name : family.name;
-  const plain = name
-    .replace(/[^\p{L}\p{N} ._-]+/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .replace(/^[. ]+|[. ]+$/g, '');
-  return `${plain.slice(0, 80) || 'sections'}.${extension}`;
+  return `${fileNameText(name) || 'sections'}.${extension}`;
 }

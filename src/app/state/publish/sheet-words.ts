@@ -1,6 +1,7 @@
 import { countWord } from '../../../family/count-word.ts';
 import type { Family } from '../../../family/family.ts';
 import type { Units } from '../../../family/length-text.ts';
+import { fileNameText } from '../../../family/plain-name.ts';
 import type { PaperName } from '../../../publish/paper.ts';
 import type { SheetName, SheetOrder } from '../../../publish/sheet-order.ts';
 import type { EveryCard } from './sheet-choice.ts';
@@ -115,15 +116,6 @@ export function missingWords(letters: readonly string[]): string | null {
 
 const MOST_LETTERS = 12;
 
-/** A name fit for any disk: letters, digits, blanks, dots and dashes. */
-function plainName(name: string): string {
-  return name
-    .replace(/[^\p{L}\p{N} ._-]+/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .replace(/^[. ]+|[. ]+$/g, '')
-    .slice(0, 80);
-}
-
 /**
  * What a file of a sheet is called: the family, whose card or which pair it is, the sheet, and the number of the page where
  * it holds one of several.
@@ -139,7 +131,9 @@ export function fileNameOf(
 ): string {
   const [number, count] = page;
   const label = SHEET_WORDS[order.sheet].label.toLowerCase();
-  const parts = [plainName(family.name) || 'Family', plainName(subjectName(family, order)), label].filter(Boolean);
+  const parts = [fileNameText(family.name) || 'Family', fileNameText(subjectName(family, order)), label].filter(
+    Boolean,
+  );
   const counted = count > 1 ? ` ${String(number).padStart(String(count).length, '0')}` : '';
   return `${parts.join(' - ')}${counted}.${extension}`;
 }

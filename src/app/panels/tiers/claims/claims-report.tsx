@@ -1,6 +1,7 @@
 import type { CheckedClaim } from '../../../../claims/check-claims.ts';
 import { type ClaimWords, claimMargin } from '../../../../claims/claim-sentence.ts';
 import type { Family } from '../../../../family/family.ts';
+import { fileNameText } from '../../../../family/plain-name.ts';
 import type { Session } from '../../../state/session.ts';
 import { dropRepeated } from '../../../state/tiers/claims-editing.ts';
 import { claimsOf } from '../../../state/tiers/claims-state.ts';
@@ -99,7 +100,7 @@ async function saveClaims({ doors }: Session, family: Family, rows: readonly Che
 
 /** The name of a family, fit for a disk. */
 function plainName({ name }: Family): string {
-  return name.replace(/[^\p{L}\p{N} ._-]+/gu, ' ').trim() || 'family';
+  return fileNameText(name) || 'family';
 }
 
 async function saveTable(text: string, name: string): Promise<string> {
