@@ -11,13 +11,13 @@ import {
   walkCorners,
 } from '../../panels/compare/corner-editing.ts';
 import { cornersOf } from '../../panels/compare/corner-state.ts';
+import { isFreeKey } from '../../panels/is-free-key.ts';
 import type { ShownPair } from '../../panels/use-pair.ts';
 import { useSession } from '../../panels/use-store.ts';
 import { moveByHand, snapToBest } from '../../state/hand-state.ts';
 import { walkEntrants } from '../../state/selection-state.ts';
 import type { Session } from '../../state/session.ts';
 import { nudgeOf } from '../../tools/compare/nudging.ts';
-import { isFreeKey } from '../is-free-key.ts';
 import { standInKeyway } from './stand-in-keyway.ts';
 import type { Push } from './use-compare-push.ts';
 

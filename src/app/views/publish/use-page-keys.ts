@@ -1,8 +1,8 @@
 import { useEffect } from 'react';
+import { isFreeKey } from '../../panels/is-free-key.ts';
 import { pageKey } from '../../state/publish/page-keys.ts';
 import type { SheetsLook } from '../../state/publish/sheets-look.ts';
 import type { Store } from '../../state/store.ts';
-import { isFreeKey } from '../is-free-key.ts';
 
 /** Page Up and Page Down turn the pages, F and 1 set their size, wherever the focus is but in a field. */
 export function usePageKeys(look: Store<SheetsLook>, count: number): void {

@@ -1,5 +1,5 @@
 import { useEffect, useRef } from 'react';
-import { isFreeKey } from '../is-free-key.ts';
+import { isFreeKey } from '../../panels/is-free-key.ts';
 
 /** P presents, and F5 as in other programs that show slides, in place of loading the page again. */
 export function useLessonKeys(present: () => void): void {

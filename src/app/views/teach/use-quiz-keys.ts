@@ -1,6 +1,6 @@
 import { useEffect, useRef } from 'react';
 import type { Said } from '../../../teach/quiz.ts';
-import { isFreeKey } from '../is-free-key.ts';
+import { isFreeKey } from '../../panels/is-free-key.ts';
 
 /** What the keys of the quiz do. */
 interface QuizKeys {

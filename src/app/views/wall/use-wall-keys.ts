@@ -1,9 +1,9 @@
 import { useEffect } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { isFreeKey } from '../../panels/is-free-key.ts';
 import { useSession } from '../../panels/use-store.ts';
 import { walkEntrants, walkOpenings } from '../../state/selection-state.ts';
 import type { Session } from '../../state/session.ts';
-import { isFreeKey } from '../is-free-key.ts';
 
 const STEPS: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 };
 
