@@ -1,6 +1,6 @@
 import type { Family } from '../family/family.ts';
 import type { Candidate, Identification } from '../identify/identify.ts';
-import { candidateName, sayIdentity } from '../identify/say-identity.ts';
+import { candidateName, candidateWords, sayIdentity } from '../identify/say-identity.ts';
 import { placeLoop } from '../interchange/place-loop.ts';
 import { sniffFormat } from '../interchange/sniff-format.ts';
 import type { DrawnLoop } from '../interchange/take-outline.ts';
@@ -88,10 +88,12 @@ function mm(nm: number): string {
 
 function toText(answer: Identification, family: Family, error: number, { width, height }: DrawnLoop): string {
   const said = sayIdentity(answer, family.profiles, error, mm).map(shown);
-  const rows = answer.ranked.map(
-    ({ comparison: { most, mean, areaApart, pose }, ...candidate }) =>
-      `${(most / 1e6).toFixed(3).padStart(9)} ${(mean / 1e6).toFixed(3).padStart(9)} ${(areaApart / 1e12).toFixed(3).padStart(9)}  ${pose.mirrored ? 'tip' : 'bow'}   ${shown(candidateName(candidate, family.profiles))}`,
-  );
+  const rows = answer.ranked.map(({ comparison: { most, mean, areaApart, pose }, ...candidate }, i) => {
+    const figures = [most / 1e6, mean / 1e6, areaApart / 1e12].map((figure) => figure.toFixed(3).padStart(9)).join(' ');
+    const words = candidateWords(answer, i);
+    const name = shown(candidateName(candidate, family.profiles));
+    return `${figures}  ${pose.mirrored ? 'tip' : 'bow'}   ${name}${words && `: ${words}`}`;
+  });
   return [
     `An outline of ${mm(width)} x ${mm(height)}, drawing error ${mm(error)} either way`,
     ...said,

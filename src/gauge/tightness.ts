@@ -24,7 +24,8 @@ const SAME = 0.5;
 /**
  * Openings from the tightest on. At a height the measure is the thickest strip of that height that goes in. Over all
  * heights it is the mean of that thickness from 0 to the tallest strip that enters any of the openings, 0 where nothing goes
- * in: the area under the curve over a height that is the same for all. Equally tight ones keep their order.
+ * in: the area under the curve over a height that is the same for all. Equally tight ones keep their order. Those
+ * of tilted curves share a rank where they are nearer to each other than such curves are found.
  *
  * @check tests/unit/gauge/tightness.test.ts
  */
@@ -37,9 +38,19 @@ export function rankTightness(curves: readonly ThicknessCurve[], measure: Tightn
     return { openingId: curve.openingId, measure: measured, thickest, tallest, mean };
   });
   rows.sort((a, b) => a.measure - b.measure);
+  const same = Math.max(SAME, ...curves.map(({ accuracy }) => accuracy));
+  return withRanks(rows, ({ measure }) => measure, same);
+}
+
+/**
+ * Rows with their ranks from 1 on; those no more than `same` above the first of a rank share it.
+ *
+ * @param rows the least first.
+ */
+export function withRanks<Row>(rows: readonly Row[], measure: (row: Row) => number, same = SAME) {
   let rank = 0;
   return rows.map((row, i) => {
-    if (i === 0 || row.measure - rows[i - 1].measure > SAME) rank = i + 1;
+    if (i === 0 || measure(row) - measure(rows[rank - 1]) > same) rank = i + 1;
     return { ...row, rank };
   });
 }

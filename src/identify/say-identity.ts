@@ -77,6 +77,19 @@ export function candidateName({ ids }: Pick<Candidate, 'ids'>, profiles: readonl
   return alike ? `${start} (${rests.join(' or ')}: one outline)` : `${names.join(' or ')} (one outline)`;
 }
 
+/**
+ * What stands beside a candidate in the list: those that cannot be told apart all have the same word; empty for those that
+ * are out of the question.
+ *
+ * @check tests/unit/identify/say-identity.test.ts
+ */
+export function candidateWords({ likeness, count }: Identification, index: number): string {
+  if (likeness === 'none') return index === 0 ? 'nearest, but not alike' : '';
+  if (index >= count) return '';
+  if (likeness === 'certain') return 'almost certainly';
+  return likeness === 'probable' ? 'probably' : 'could be it';
+}
+
 function orWords(words: readonly string[]): string {
   const shown = words.length > 4 ? [...words.slice(0, 3), `${words.length - 3} more`] : words;
   return `${shown.slice(0, -1).join(', ')} or ${shown[shown.length - 1]}`;

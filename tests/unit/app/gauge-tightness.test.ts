@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import {
+  placeText,
+  rankText,
   reachText,
   sightText,
   sightWords,
@@ -34,6 +36,25 @@ test('the ranking goes from tight to wide by each measure', () => {
   expect(tightHeadline(rows.slice(0, 1), 'mean', '6 mm')).toBe('Avocet keyway over all heights');
   expect(tightHeadline([], 'mean', '')).toBe('No keyway is gauged yet');
   expect(tightWords('height', '6 mm')).toContain('6 mm tall');
+});
+
+test('keyways that are equally tight share a place, and the headline names all that are tightest or widest', () => {
+  const [a, b, c, d] = OPENINGS.map((opening, i) => ({ ...opening, section: 'ABCDEFGHIJK'[i] }));
+  const slots = [slot(1, 0), slot(1, 0), slot(0.5, 0), slot(0, 0)].map((ring, i) =>
+    uprightCurve([a, b, c, d][i].id, ring),
+  );
+  const rows = tightRows([a, b, c, d], slots, 'height', 6e6);
+  expect(rows.map((row) => rankText(row, rows))).toEqual(['=1', '=1', '3', '4']);
+  expect(placeText(rows[1], rows)).toBe('1 of 4, shared with A keyway');
+  expect(placeText(rows[2], rows)).toBe('3 of 4');
+  expect(tightHeadline(rows, 'height', '6 mm')).toBe(
+    'The A keyway and the B keyway alike are the tightest for a strip 6 mm tall, the D keyway the widest',
+  );
+  const many = [0, 1, 2, 3].map((i) => ({ ...rows[0], opening: OPENINGS[i] }));
+  expect(tightHeadline([...many, { ...rows[2], rank: 5 }], 'mean', '')).toBe(
+    '4 keyways alike are the tightest over all heights, the C keyway the widest',
+  );
+  expect(tightHeadline(many, 'mean', '')).toBe('All 4 keyways are equally tight over all heights');
 });
 
 /** A slot 2 x 8 mm with a ward of the given depths from the left and, higher up, from the right; millimetres. */

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { beforeEach, expect, test } from 'vitest';
 import { openText } from '../../../src/app/state/document-state.ts';
 import { undo } from '../../../src/app/state/edit-document.ts';
-import { areaText, candidateWords, entryWords, keywayWords } from '../../../src/app/state/names/identify-words.ts';
+import { areaText, entryWords, keywayWords } from '../../../src/app/state/names/identify-words.ts';
 import {
   addUnknown,
   bringUnknown,
@@ -176,14 +176,6 @@ test('another family has no unknown', () => {
   bringKnot();
   openText(session.documents, doors.doors, DEMO, 'polderwick.json');
   expect(state().unknown).toBeNull();
-});
-
-test('what stands beside a candidate', async () => {
-  bringKnot();
-  const answer = await ask();
-  expect([0, 1].map((i) => candidateWords(answer, i))).toEqual(['almost certainly', '']);
-  expect(candidateWords({ ...answer, likeness: 'either', count: 2 }, 1)).toBe('could be it');
-  expect(candidateWords({ ...answer, likeness: 'none', count: 0 }, 0)).toBe('nearest, but not alike');
 });
 
 test('areas in both units; one above zero never reads as zero', () => {

@@ -21,6 +21,17 @@ test('by a height: the thinnest strip first, equally tight ones share a rank', (
   ]);
 });
 
+test('tilted curves share a rank where they are nearer to each other than they are found', () => {
+  const [first] = curves;
+  const thicker = (by: number) => ({
+    ...{ ...first, openingId: String(by), accuracy: 1_000 },
+    knots: first.knots.map((knot) => ({ ...knot, thickness: knot.thickness + by })),
+  });
+  // The third is near the second, but not near the first of the rank.
+  const ranked = rankTightness([thicker(0), thicker(700), thicker(1_400)], { by: 'height', height: 6 * MM });
+  expect(ranked.map(({ rank }) => rank)).toEqual([1, 1, 3]);
+});
+
 test('by the mean over all heights up to the tallest of all', () => {
   // Areas: 2 x 8 = 16, 2.1 x 4.6 + 1.4 x 3.9 = 15.12, 2.5 x 4 = 10; over 8.5 mm.
   const ranked = rankTightness(curves, { by: 'mean' });

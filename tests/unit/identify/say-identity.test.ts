@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { asTrustedRing } from '../../../src/geom/ring.ts';
 import { identify, profilesAmong } from '../../../src/identify/identify.ts';
-import { candidateName, sayIdentity } from '../../../src/identify/say-identity.ts';
+import { candidateName, candidateWords, sayIdentity } from '../../../src/identify/say-identity.ts';
 import { mirrorOutline } from '../../../src/profile/mirror-outline.ts';
 import type { Profile } from '../../../src/profile/profile.ts';
 import { demoFamily, demoProfile } from '../../kit/demo-family.ts';
@@ -31,6 +31,19 @@ test('a tip view, upside down', () => {
 
 test('a turned one: by how much, and which way', () => {
   expect(said(turned(demoProfile('knot-blank').ring, 12), 10_000)).toMatch(/it was turned by 12° to the right\.$/);
+});
+
+test('what stands beside each: one word for all that cannot be told apart', () => {
+  const boxes = [2, 2.02, 3].map(
+    (width): Profile => ({ id: `${width}`, kind: 'blank', name: `${width}`, ring: boxOfMm(width, 8) }),
+  );
+  const words = (width: number, error: number) => {
+    const answer = identify({ outline: boxOfMm(width, 8), error, mirrored: true, turned: true, profiles: boxes });
+    return boxes.map((_, i) => candidateWords(answer, i));
+  };
+  expect(words(2, 50_000)).toEqual(['could be it', 'could be it', '']);
+  expect(words(3, 50_000)).toEqual(['almost certainly', '', '']);
+  expect(words(5, 10_000)).toEqual(['nearest, but not alike', '', '']);
 });
 
 test('one of two', () => {

@@ -4,7 +4,7 @@ import { settersAt } from '../../../gauge/family-limit.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { askedHeightText, tallestText, thicknessFigure } from '../../state/gauge/gauge-lengths.ts';
 import { keywayName } from '../../state/gauge/gauge-words.ts';
-import { sightOfOpening, sightWords, type TightRow } from '../../state/gauge/tight-rows.ts';
+import { placeText, sightOfOpening, sightWords, type TightRow } from '../../state/gauge/tight-rows.ts';
 import { FactList } from '../fact-list.tsx';
 import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
@@ -20,14 +20,21 @@ export function TightnessReadings({ family }: { family: Family }) {
   const row = rows.find(({ opening }) => opening.id === picked.id);
   return (
     <>
-      <Picked opening={picked} row={row} gauge={gauge} />
+      <Picked opening={picked} row={row} rows={rows} gauge={gauge} />
       <Sight opening={picked} />
       <Tightest gauge={gauge} />
     </>
   );
 }
 
-function Picked({ opening, row, gauge }: { opening: Profile; row: TightRow | undefined; gauge: ShownGauge }) {
+interface PickedProps {
+  readonly opening: Profile;
+  readonly row: TightRow | undefined;
+  readonly rows: readonly TightRow[];
+  readonly gauge: ShownGauge;
+}
+
+function Picked({ opening, row, rows, gauge }: PickedProps) {
   const units = useStore(useSession().settings, (s) => s.units);
   return (
     <section className={readings.part} aria-labelledby="reading-tight" data-tight-reading={opening.id}>
@@ -37,7 +44,7 @@ function Picked({ opening, row, gauge }: { opening: Profile; row: TightRow | und
       {row ? (
         <FactList
           facts={[
-            { term: 'Place from tight to wide', value: `${row.rank} of ${gauge.openings.length}` },
+            { term: 'Place from tight to wide', value: placeText(row, rows) },
             {
               term: `Strip ${askedHeightText(gauge.height, units)} tall`,
               value: row.most > 0 ? thicknessFigure(row.most, units) : 'none so tall',

@@ -3,7 +3,7 @@ import { readingText, type Units } from '../../../family/length-text.ts';
 import { thicknessFigure } from '../../state/gauge/gauge-lengths.ts';
 import type { TightBy } from '../../state/gauge/gauge-state.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
-import { reachText, sightText, type TightRow } from '../../state/gauge/tight-rows.ts';
+import { rankText, reachText, sightText, type TightRow } from '../../state/gauge/tight-rows.ts';
 import { PickedRows, type PlacedRow } from '../rows/picked-rows.tsx';
 import { SectionThumb } from '../section-thumb.tsx';
 import { useSession, useStore } from '../use-store.ts';
@@ -35,7 +35,12 @@ export function TightnessTable({ rows, by, heightText, measureHead, reach, picke
       fromTop
       head={<Head by={by} heightText={heightText} measureHead={measureHead} />}
       row={({ index, ...placed }) => (
-        <Row key={rows[index].opening.id} {...{ ...placed, index, by, units, end, reach }} row={rows[index]} />
+        <Row
+          key={rows[index].opening.id}
+          {...{ ...placed, index, by, units, end, reach }}
+          row={rows[index]}
+          rank={rankText(rows[index], rows)}
+        />
       )}
       onPick={(openingId) => selection.setState({ openingId, part: 'opening' })}
     />
@@ -71,6 +76,8 @@ function Head({ by, heightText, measureHead }: HeadProps) {
 
 interface RowProps extends PlacedRow {
   readonly row: TightRow;
+  /** As it is written. */
+  readonly rank: string;
   readonly by: TightBy;
   readonly units: Units;
   /** The measure at the right end of the bars, nanometres. */
@@ -78,8 +85,8 @@ interface RowProps extends PlacedRow {
   readonly reach: { readonly x: number; readonly y: number };
 }
 
-const Row = memo(function Row({ row, by, id, index, top, picked, units, end, reach }: RowProps) {
-  const { opening, rank, measure, most, sight } = row;
+const Row = memo(function Row({ row, rank, by, id, index, top, picked, units, end, reach }: RowProps) {
+  const { opening, measure, most, sight } = row;
   return (
     <tr id={id} aria-rowindex={index + 2} aria-selected={picked} className={styles.row} data-by={by} style={{ top }}>
       <td className={styles.rank}>{rank}</td>

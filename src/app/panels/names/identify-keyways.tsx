@@ -1,8 +1,9 @@
 import type { Family } from '../../../family/family.ts';
 import { readingText, type Units } from '../../../family/length-text.ts';
 import { marginText, VERDICT_WORDS } from '../../../family/margin-text.ts';
+import { candidateWords } from '../../../identify/say-identity.ts';
 import type { KeywayAnswer } from '../../state/names/identify-state.ts';
-import { candidateWords, entryWords, keywayWords } from '../../state/names/identify-words.ts';
+import { entryWords, keywayWords } from '../../state/names/identify-words.ts';
 import { answerOf, tryInKeyways } from '../../state/names/identifying.ts';
 import styles from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';

@@ -1,7 +1,9 @@
 import { readingText, type Units } from '../../../family/length-text.ts';
+import { nameList } from '../../../family/name-list.ts';
+import { capital } from '../../../gauge/gauge-sentence.ts';
 import type { ThicknessCurve } from '../../../gauge/thickness-curve.ts';
 import { thicknessAt } from '../../../gauge/thickness-curve.ts';
-import { measureWords, rankTightness, type Tightness } from '../../../gauge/tightness.ts';
+import { measureWords, rankTightness, type Tightness, withRanks } from '../../../gauge/tightness.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { type OutlineSight, sightOf } from '../../../profile/sight-line.ts';
 import { spareText } from './gauge-lengths.ts';
@@ -24,9 +26,6 @@ export function sightOfOpening(opening: Profile): OutlineSight {
   sights.set(opening, known);
   return known;
 }
-
-/** Measures nearer to each other than this are the same, nanometres. */
-const SAME = 0.5;
 
 /**
  * The keyways from tight to wide by a measure; equally tight ones share a rank and keep their order.
@@ -54,11 +53,25 @@ export function tightRows(
 
 function rankedBySight(rows: readonly TightRow[]): TightRow[] {
   const sorted = [...rows].sort((a, b) => a.sight.strip - b.sight.strip);
-  let rank = 0;
-  return sorted.map((row, i) => {
-    if (i === 0 || row.sight.strip - sorted[i - 1].sight.strip > SAME) rank = i + 1;
-    return { ...row, rank, measure: row.sight.strip };
-  });
+  return withRanks(sorted, (row) => row.sight.strip).map((row) => ({ ...row, measure: row.sight.strip }));
+}
+
+/** The place of a keyway from tight to wide: "2"; "=2" where others have it too. */
+export function rankText({ rank }: TightRow, rows: readonly TightRow[]): string {
+  return sharing(rank, rows).length > 1 ? `=${rank}` : String(rank);
+}
+
+/** The same for its reading: "2 of 10", "2 of 10, shared with Smew keyway and Coot keyway". */
+export function placeText({ rank, opening }: TightRow, rows: readonly TightRow[]): string {
+  const others = sharing(rank, rows).filter((other) => other.opening !== opening);
+  const place = `${rank} of ${rows.length}`;
+  return others.length === 0
+    ? place
+    : `${place}, shared with ${nameList(others.map((other) => keywayName(other.opening)))}`;
+}
+
+function sharing(rank: number, rows: readonly TightRow[]): readonly TightRow[] {
+  return rows.filter((row) => row.rank === rank);
 }
 
 /** What a measure means, for the reader. */
@@ -113,5 +126,16 @@ export function tightHeadline(rows: readonly TightRow[], by: TightBy, heightText
   }[by];
   if (rows.length === 1) return `${keywayName(first.opening)}${what}`;
   if (last.rank === 1) return `All ${rows.length} keyways are equally tight${what}`;
-  return `The ${keywayName(first.opening)} is the tightest${what}, the ${keywayName(last.opening)} the widest`;
+  const [tight, wide] = [sharing(first.rank, rows), sharing(last.rank, rows)];
+  return `${capital(theKeyways(tight))} ${tight.length > 1 ? 'are' : 'is'} the tightest${what}, ${theKeyways(wide)} the widest`;
+}
+
+/** Most keyways that a headline names. */
+const MOST_NAMED = 3;
+
+/** "the Heron keyway", "the Heron keyway and the Smew keyway alike", "4 keyways alike". */
+function theKeyways(rows: readonly TightRow[]): string {
+  if (rows.length > MOST_NAMED) return `${rows.length} keyways alike`;
+  const names = nameList(rows.map(({ opening }) => `the ${keywayName(opening)}`));
+  return rows.length > 1 ? `${names} alike` : names;
 }

@@ -2,7 +2,6 @@ import type { Family } from '../../../family/family.ts';
 import type { KnownFits } from '../../../family/known-fits.ts';
 import type { Units } from '../../../family/length-text.ts';
 import { NM_PER_INCH, NM_PER_MM } from '../../../geom/point.ts';
-import type { Identification } from '../../../identify/identify.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { KeywayAnswer, UnknownSource } from './identify-state.ts';
 
@@ -14,14 +13,6 @@ export function areaText(squareNm: number, units: Units): string {
   return value > 0 && value < least / 2
     ? `under ${least.toFixed(decimals)} ${units}²`
     : `${value.toFixed(decimals)} ${units}²`;
-}
-
-/** What stands beside a candidate in the list; empty for those that are out of the question. */
-export function candidateWords({ likeness, count }: Identification, index: number): string {
-  if (likeness === 'none') return index === 0 ? 'nearest, but not alike' : '';
-  if (index >= count) return '';
-  if (likeness === 'certain') return 'almost certainly';
-  return likeness === 'probable' ? 'probably' : 'could be it';
 }
 
 /** Where an unknown outline comes from, in words. */
