@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { cautionsAbout } from '../../../family/cautions.ts';
 import { HINTS } from '../../state/help/hint-words.ts';
 import { seekWords } from '../../state/help/word-list.ts';
 import type { ViewName } from '../../state/selection-state.ts';
@@ -98,21 +99,9 @@ function Cautions() {
     <section className={styles.group} aria-label="Cautions">
       <h3>Before cutting metal</h3>
       <ul className={styles.cautions}>
-        <li>
-          These are calculations on ideal shapes: no certificate, no grade. Burrs, wear, plating and cuts are not in
-          them.
-        </li>
-        <li>
-          Sectional keying is organisation and key space. By itself it is no security boundary: a blank can be thinned
-          with a file.
-        </li>
-        <li>
-          Follow the key-control rules and duplication rights of the site, and the law where you are. A family file can
-          be sensitive: keep it private.
-        </li>
-        <li>Exits, fire and accessibility rules come first; nothing a key system does may defeat them.</li>
-        <li>Figures of strength are estimates.</li>
-        <li>Have a licensed locksmith and the cylinder’s maker confirm before anything is broached, ordered or cut.</li>
+        {cautionsAbout('everything').map((sentence) => (
+          <li key={sentence}>{sentence}</li>
+        ))}
       </ul>
       <p>Families stay on this computer: nothing is sent anywhere. Polderwick College and its sections are invented.</p>
     </section>
