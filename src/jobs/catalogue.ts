@@ -29,6 +29,7 @@ import { solvePlan } from './solve-plan.ts';
 import { tableTools } from './table-tools.ts';
 import { tracePictureJob } from './trace-picture.ts';
 import { verifyFamily } from './verify-family.ts';
+import { writeDisplaySet } from './write-display-set.ts';
 
 /** Every operation by name: one list behind the app's workers, the command line and the tests. */
 export const catalogue = {
@@ -62,6 +63,7 @@ export const catalogue = {
   findNearestPlans,
   countCapacity,
   buildDisplaySet,
+  writeDisplaySet,
   publishSheets,
 };
 

@@ -40,7 +40,7 @@ export function checkSetup({ scale, wall, nozzle }: DisplaySetup): PrintCheck[] 
  * @check tests/unit/print3d/check-prints.test.ts
  */
 export function checkBed(parts: readonly SolidPart[], { bed }: DisplaySetup): PrintCheck[] {
-  const over = parts.filter(({ size }) => size[0] > bed[0] || size[1] > bed[1]);
+  const over = parts.filter(({ size }) => isOverBed(size, bed));
   const tiles = parts.filter(({ kind }) => kind === 'block');
   return [
     ...over.map(({ name, size }): PrintCheck => {
@@ -53,6 +53,14 @@ export function checkBed(parts: readonly SolidPart[], { bed }: DisplaySetup): Pr
     }),
     ...(tiles.length > 1 ? [cutBlock(tiles, bed)] : []),
   ];
+}
+
+/** Single precision may leave a part that just goes on the bed so much larger, millimetres. */
+const SLACK = 1e-3;
+
+/** Whether something is wider or deeper than a bed. */
+export function isOverBed(size: readonly number[], bed: readonly [number, number]): boolean {
+  return bed.some((length, axis) => size[axis] > length + SLACK);
 }
 
 function cutBlock(tiles: readonly SolidPart[], bed: readonly [number, number]): PrintCheck {

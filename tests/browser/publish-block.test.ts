@@ -76,7 +76,7 @@ test('the set stands on its bed: it turns by hand and keys, parts are named by c
   await page.getByRole('status').getByText('4 parts on 1 bed: 1 block, 2 coupons and 1 board.').waitFor();
   await expect.poll(() => inked(page)).toBeGreaterThan(0.1);
   const says = (words: RegExp) => expect.poll(() => solids(page).getAttribute('aria-label')).toMatch(words);
-  await says(/^The display set on its bed, from the front right, 32° above\./);
+  await says(/^The display set on its bed, from the front right, 49° above\./);
   await solids(page).focus();
   await page.keyboard.press('3');
   await says(/, from above\./);
@@ -87,10 +87,10 @@ test('the set stands on its bed: it turns by hand and keys, parts are named by c
   if (!box) throw new Error('no picture');
   await page.mouse.move(box.x + box.width / 2, box.y + box.height - 20);
   await page.mouse.down();
-  await page.mouse.move(box.x + box.width / 2 - 96, box.y + box.height - 20, { steps: 4 });
+  await page.mouse.move(box.x + box.width / 2 - 192, box.y + box.height - 20, { steps: 4 });
   await page.mouse.up();
-  // 96 of 480 pixels are a fifth of half a turn: 36 degrees on from 34.
-  await says(/, from the right, 32° above\./);
+  // 192 of 480 pixels are two fifths of half a turn: 72 degrees on from 23.
+  await says(/, from the right, 49° above\./);
   await page.keyboard.press('n');
   await says(/^The display set on its bed, Block pointed out/);
   await readings(page).getByRole('heading', { name: 'Block', exact: true }).waitFor();
@@ -120,6 +120,22 @@ test('the set stands on its bed: it turns by hand and keys, parts are named by c
   await key(page, 'All as usual').click();
   await page.getByRole('status').getByText('4 parts on 1 bed').waitFor();
   expect(await gap.inputValue()).toBe('0.15');
+
+  // Parts larger than the bed: asked before anything is written, and cured by one key.
+  const bed = page.getByRole('textbox', { name: /^Bed, width/ });
+  await bed.fill('60');
+  await readings(page).getByText('"Board" is larger than the bed').waitFor();
+  await built(page);
+  await key(page, 'Save 3MF').click();
+  const question = page.getByRole('dialog', { name: 'Larger than the bed' });
+  const cure = question.getByRole('button', { name: /^Build it at [\d.]+:1$/ });
+  const scale = /at ([\d.]+):1/.exec((await cure.textContent()) ?? '')?.[1];
+  await cure.click();
+  await question.waitFor({ state: 'detached' });
+  await expect.poll(() => page.getByRole('textbox', { name: /^Scale/ }).inputValue()).toBe(scale);
+  await expect.poll(() => readings(page).getByText('is larger than the bed').count()).toBe(0);
+  await key(page, 'All as usual').click();
+  await built(page);
 });
 
 test('a blank that goes in stops at its shoulder, a blocked one at the face, and what is said fits the pair', async () => {
@@ -148,7 +164,7 @@ test('a blank that goes in stops at its shoulder, a blocked one at the face, and
   await reading('Wide blank stands before Slot keyway.');
   const slider = page.getByRole('slider', { name: 'How far Wide blank is in Slot keyway' });
   await slider.focus();
-  for (let i = 0; i < 12; i++) await page.keyboard.press('ArrowRight');
+  for (let i = 0; i < 4; i++) await page.keyboard.press('PageUp');
   await reading('Wide blank stops at the face of the block: it does not go into Slot keyway.');
   expect(await inserted(page)).toBe(0);
   await reading(/Wide blank does not enter Slot keyway: blocked by .* 0\.250 mm too deep/);
@@ -179,7 +195,7 @@ async function dragCoupon(page: Page): Promise<void> {
     const y = box.y + rows[Math.floor(rows.length / 2)];
     await page.mouse.move(box.x + x + 12, y);
     await page.mouse.down();
-    await page.mouse.move(box.x + x + 200, y, { steps: 5 });
+    await page.mouse.move(box.x + x + 360, y, { steps: 5 });
     await page.mouse.up();
     return;
   }
@@ -198,7 +214,7 @@ test('3MF, STL and the picture are saved, each with the head of its format', asy
   const text = new TextDecoder().decode(xml);
   expect(text).toMatch(/<model[^>]* unit="millimeter"/);
   for (const name of ['Block', 'Bar blank', 'Wide blank', 'Board']) expect(text).toContain(`name="${name}"`);
-  await page.getByRole('status').getByText('plain-display-set.3mf was saved into your downloads.').waitFor();
+  await page.getByRole('status').getByText('plain-display-set.3mf is in your downloads.').waitFor();
 
   const saveStl = async (choice: RegExp) => {
     await key(page, 'Save STL').click();

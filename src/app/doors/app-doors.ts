@@ -17,7 +17,6 @@ import { packOutline } from '../../jobs/packed-outline.ts';
 import { startJob, threadCount } from '../../workers/start-job.ts';
 import type { Doors } from '../state/doors.ts';
 import { accessDoors } from './access-doors.ts';
-import { blockDoors } from './block-doors.ts';
 import { browserPace } from './browser-pace.ts';
 import { claimsDoors } from './claims-doors.ts';
 import { interchangeDoors } from './interchange-doors.ts';
@@ -68,9 +67,10 @@ export const appDoors: Doors = {
   capacity: {
     countCapacity: (input, onProgress) => startJob('countCapacity', input, { onProgress, alone: true }),
   },
-  block: blockDoors({
+  block: {
     buildDisplaySet: (order, onProgress) => startJob('buildDisplaySet', order, { onProgress, alone: true }),
-  }),
+    writeDisplaySet: (writing, onProgress) => startJob('writeDisplaySet', writing, { onProgress, alone: true }),
+  },
   publish: publishDoors((input, onProgress) => startJob('publishSheets', input, { onProgress, keptAs: 'publish' })),
   judgeNow,
   toleranceNow,

@@ -20,18 +20,23 @@ export function writeStl({ positions, triangles }: Pick<SolidPart, 'positions' |
   const view = new DataView(bytes.buffer);
   view.setUint32(HEADER, count, true);
   for (let i = 0; i < count; i++) {
-    const corners = [0, 1, 2].map((k) => positions.subarray(3 * triangles[3 * i + k], 3 * triangles[3 * i + k] + 3));
-    const numbers = [normalOf(corners), ...corners].flatMap((vector) => [...vector]);
-    for (const [k, value] of numbers.entries()) view.setFloat32(HEADER + 4 + FACET * i + 4 * k, value, true);
+    const at = HEADER + 4 + FACET * i;
+    const corners = [0, 1, 2].map((k) => 3 * triangles[3 * i + k]);
+    const normal = normalOf(positions, corners);
+    for (let k = 0; k < 3; k++) {
+      view.setFloat32(at + 4 * k, normal[k], true);
+      for (let axis = 0; axis < 3; axis++)
+        view.setFloat32(at + 12 * (k + 1) + 4 * axis, positions[corners[k] + axis], true);
+    }
   }
   return bytes;
 }
 
 /** Of length 1, outwards; zeros for a triangle without area. */
-function normalOf([a, b, c]: readonly Float32Array[]): number[] {
-  const [ux, uy, uz] = [b[0] - a[0], b[1] - a[1], b[2] - a[2]];
-  const [vx, vy, vz] = [c[0] - a[0], c[1] - a[1], c[2] - a[2]];
-  const normal = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
-  const length = Math.hypot(...normal) || 1;
-  return normal.map((part) => part / length);
+function normalOf(p: Float32Array, [a, b, c]: readonly number[]): readonly [number, number, number] {
+  const [ux, uy, uz] = [p[b] - p[a], p[b + 1] - p[a + 1], p[b + 2] - p[a + 2]];
+  const [vx, vy, vz] = [p[c] - p[a], p[c + 1] - p[a + 1], p[c + 2] - p[a + 2]];
+  const [x, y, z] = [uy * vz - uz * vy, uz * vx - ux * vz, ux * vy - uy * vx];
+  const length = Math.hypot(x, y, z) || 1;
+  return [x / length, y / length, z / length];
 }

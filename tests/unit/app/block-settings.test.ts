@@ -83,9 +83,9 @@ test('one set is built at a time; what was built before is there at once, and an
   expect(displays).toHaveLength(1);
   building.ask({ family, setup: { ...setup, gap: 0.3 } });
   expect(displays).toHaveLength(2);
-  blockLookOf(session).setState({ openings: [], picked: 'Block', said: 'saved' });
+  blockLookOf(session).setState({ openings: [], picked: 'Block', inserted: 3 });
   openText(session.documents, doors, SAMPLE_FAMILIES[1].text, 'first.json');
-  expect(blockLookOf(session).getState()).toMatchObject({ openings: null, picked: null, said: '' });
+  expect(blockLookOf(session).getState()).toMatchObject({ openings: null, picked: null, inserted: null });
 });
 
 test('a part on another bed than the one that is looked at brings its own into sight', () => {

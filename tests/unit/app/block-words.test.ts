@@ -5,6 +5,7 @@ import {
   gapWords,
   insertionWords,
   lackWords,
+  overBedWords,
   partSize,
   setWords,
   toldChecks,
@@ -44,6 +45,9 @@ test('a set is counted in words', () => {
   expect(partSize(part('Block', 'block'), 'mm')).toBe('80 × 42 × 20 mm');
   expect(partSize(part('Block', 'block'), 'in')).toBe('3.17 × 1.64 × 0.79 in');
   expect(volumeText(12_345, 'mm')).toBe('12.3 cm³');
+  const narrow = { ...setOf([part('Block', 'block')], 1), bed: [80, 200] as const };
+  expect(overBedWords(narrow, 'mm')).toEqual(['Block: 80.4 × 41.6 mm, on a bed of 80 × 200 mm.']);
+  expect(overBedWords({ ...narrow, bed: [80.4, 41.6] }, 'mm')).toEqual([]);
 });
 
 test('checks are told faults first, and what is the same of several sections once', () => {

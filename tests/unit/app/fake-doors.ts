@@ -1,5 +1,4 @@
 import { accessDoors } from '../../../src/app/doors/access-doors.ts';
-import { blockDoors } from '../../../src/app/doors/block-doors.ts';
 import { claimsDoors } from '../../../src/app/doors/claims-doors.ts';
 import { interchangeDoors } from '../../../src/app/doors/interchange-doors.ts';
 import { namesDoors } from '../../../src/app/doors/names-doors.ts';
@@ -49,6 +48,7 @@ import type { DrawingInput, LoopsRead } from '../../../src/jobs/read-drawing.ts'
 import type { SolveInput } from '../../../src/jobs/solve-plan.ts';
 import type { ToolsQuestion } from '../../../src/jobs/table-tools.ts';
 import type { TraceInput } from '../../../src/jobs/trace-picture.ts';
+import type { DisplayWriting } from '../../../src/jobs/write-display-set.ts';
 import type { PassageInput } from '../../../src/passage/find-passage.ts';
 import type { MillPassageInput } from '../../../src/passage/mill-passage.ts';
 import type { Passage } from '../../../src/passage/passage.ts';
@@ -133,6 +133,7 @@ export function fakeDoors() {
   const planDrawings = holder<DrawPlanInput, never, DrawnPlan>();
   const sheets = holder<PublishInput, never, Published>();
   const displays = holder<BlockOrder, never, DisplaySet>();
+  const solidFiles = holder<DisplayWriting, never, Uint8Array>();
   const held = heldPace();
   const doors: Doors = {
     readFamily,
@@ -170,9 +171,10 @@ export function fakeDoors() {
       coverOpenings: (question) => coverings.start(question, () => {}),
     },
     capacity: { countCapacity: (input, onProgress) => capacities.start(input, () => onProgress(1, 2)) },
-    block: blockDoors({
+    block: {
       buildDisplaySet: (order, onProgress) => displays.start(order, () => onProgress(1, 2)),
-    }),
+      writeDisplaySet: (writing, onProgress) => solidFiles.start(writing, () => onProgress(1, 2)),
+    },
     publish: publishDoors((input, onProgress) => sheets.start(input, () => onProgress(1, 2))),
     judgeNow,
     toleranceNow,
@@ -216,6 +218,7 @@ export function fakeDoors() {
     capacities: capacities.jobs,
     sheets: sheets.jobs,
     displays: displays.jobs,
+    solidFiles: solidFiles.jobs,
     ...held,
   };
 }

@@ -1,10 +1,13 @@
+import { useState } from 'react';
 import type { Family } from '../../../family/family.ts';
+import { isOverBed } from '../../../print3d/check-prints.ts';
 import type { DisplaySet } from '../../../print3d/display-set.ts';
 import type { BlockPart } from '../../state/publish/block-state.ts';
 import { HangingPanel } from '../hanging-panel.tsx';
 import { useSession } from '../use-store.ts';
 import styles from './block-bar.module.css';
-import { type BlockFile, saveBlock } from './block-saving.ts';
+import { BedQuestion } from './block-bed-question.tsx';
+import { type BlockFile, saveBlock, saveBlockPicture } from './block-saving.ts';
 import { useBlockLook } from './use-block.ts';
 
 const PARTS: readonly (readonly [BlockPart, string, string])[] = [
@@ -51,55 +54,115 @@ export function BlockBar({ family, set, part, isWide, still }: BlockBarProps) {
 
 function SaveKeys({ family, set, still }: Pick<BlockBarProps, 'family' | 'set' | 'still'>) {
   const session = useSession();
+  const [asked, setAsked] = useState<BlockFile | null>(null);
   const save = (file: BlockFile) => {
-    if (set) void saveBlock(session, family, set, file, still);
+    if (set?.parts.some(({ size }) => isOverBed(size, set.bed))) setAsked(file);
+    else if (set) void saveBlock(session, family, set, file);
   };
+  const several = set !== null && set.beds > 1;
   return (
     <div className={styles.saving}>
-      <button
-        type="button"
-        className="key"
-        disabled={!set}
-        title="All parts with their names and colours, in millimetres"
-        onClick={() => save('3mf')}
-      >
-        Save 3MF
-      </button>
-      <HangingPanel label="Save STL" title="Shapes only, without names, colours and units">
-        {(close) => (
-          <div className={styles.choices}>
-            {STL_CHOICES.map(([file, label, words]) => (
-              <button
-                key={file}
-                type="button"
-                className={styles.choice}
-                disabled={!set}
-                onClick={() => {
-                  close();
-                  save(file);
-                }}
-              >
-                <b>{label}</b>
-                <span>{words}</span>
-              </button>
-            ))}
-          </div>
-        )}
-      </HangingPanel>
+      {several ? (
+        <SaveMenu form="3mf" title={TITLES['3mf']} choices={MODEL_CHOICES} save={save} />
+      ) : (
+        <button
+          type="button"
+          className="key"
+          disabled={!set}
+          title={TITLES['3mf']}
+          onClick={() => save({ as: '3mf', each: 'set' })}
+        >
+          Save 3MF
+        </button>
+      )}
+      <SaveMenu
+        form="stl"
+        title={TITLES.stl}
+        choices={several ? SHAPE_CHOICES : SHAPE_CHOICES.filter(({ each }) => each !== 'bed')}
+        save={set ? save : null}
+      />
       <button
         type="button"
         className="key"
         disabled={!set}
         title="The picture as it stands, 1920 × 1200 pixels"
-        onClick={() => save('png')}
+        onClick={() => void saveBlockPicture(session, family, still)}
       >
         Save picture
       </button>
+      {asked && set && (
+        <BedQuestion
+          {...{ family, set }}
+          saveAllTheSame={() => {
+            setAsked(null);
+            void saveBlock(session, family, set, asked);
+          }}
+          onClose={() => setAsked(null)}
+        />
+      )}
     </div>
   );
 }
 
-const STL_CHOICES: readonly (readonly [BlockFile, string, string])[] = [
-  ['stl', 'One file of all parts', 'Laid out on the bed as in the picture.'],
-  ['stl-parts', 'One file for each part', 'Packed into an archive (ZIP).'],
+const TITLES = {
+  '3mf': 'All parts with their names and colours, in millimetres',
+  stl: 'Shapes only, without names, colours and units',
+} as const;
+
+interface SaveChoice {
+  readonly each: BlockFile['each'];
+  readonly label: string;
+  readonly words: string;
+}
+
+const BY_BED: SaveChoice = {
+  each: 'bed',
+  label: 'One file for each bed',
+  words: 'To be printed one after the other; in an archive (ZIP).',
+};
+
+const MODEL_CHOICES: readonly SaveChoice[] = [
+  { each: 'set', label: 'One file of all beds', words: 'The beds side by side.' },
+  BY_BED,
 ];
+
+const SHAPE_CHOICES: readonly SaveChoice[] = [
+  { each: 'set', label: 'One file of all parts', words: 'Laid out as they are printed, beds side by side.' },
+  BY_BED,
+  { each: 'part', label: 'One file for each part', words: 'In an archive (ZIP).' },
+];
+
+interface SaveMenuProps {
+  readonly form: BlockFile['as'];
+  readonly title: string;
+  readonly choices: readonly SaveChoice[];
+  /** Null while there is nothing to save. */
+  readonly save: ((file: BlockFile) => void) | null;
+}
+
+/** A key with what each file may hold. */
+function SaveMenu({ form, title, choices, save }: SaveMenuProps) {
+  return (
+    <HangingPanel label={`Save ${form.toUpperCase()}`} title={title}>
+      {(close) => (
+        <div className={styles.choices}>
+          {choices.map(({ each, label, words }) => (
+            <button
+              key={each}
+              type="button"
+              className={styles.choice}
+              disabled={!save}
+              onClick={() => {
+                close();
+                save?.({ as: form, each });
+              }}
+            >
+              <b>{label}</b>
+              <span>{words}</span>
+            </button>
+          ))}
+        </div>
+      )}
+    </HangingPanel>
+  );
+}

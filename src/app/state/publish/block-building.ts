@@ -2,6 +2,7 @@ import type { DisplaySet } from '../../../print3d/display-set.ts';
 import { AskedJob } from '../asked-job.ts';
 import type { Session } from '../session.ts';
 import type { BlockOrder } from './block-doors.ts';
+import { MakingFile } from './making-file.ts';
 
 /** The building of display sets. */
 export type BlockBuilding = AskedJob<BlockOrder, DisplaySet>;
@@ -30,5 +31,14 @@ export function blockBuildingOf(session: Session): BlockBuilding {
   const { block } = session.doors;
   const known = buildings.get(session) ?? new AskedJob((order, tell) => block.buildDisplaySet(order, tell), isSame);
   buildings.set(session, known);
+  return known;
+}
+
+const makings = new WeakMap<Session, MakingFile>();
+
+/** What makes the files of a display set of a window. */
+export function blockMakingOf(session: Session): MakingFile {
+  const known = makings.get(session) ?? new MakingFile();
+  makings.set(session, known);
   return known;
 }

@@ -15,8 +15,6 @@ export interface BlockLook extends BlockChoices {
   readonly inserted: number | null;
   /** Whether the block is seen through. */
   readonly through: boolean;
-  /** What came of saving; empty where nothing was saved. */
-  readonly said: string;
 }
 
 const NOTHING: BlockLook = {
@@ -28,12 +26,11 @@ const NOTHING: BlockLook = {
   bed: null,
   inserted: null,
   through: false,
-  said: '',
 };
 
 /** What is chosen and looked at in a window; another family begins anew. */
 export const blockLookOf = makeSheetLook(NOTHING, {
-  without: (look) => (look.inserted === null && look.said === '' ? null : { inserted: null, said: '' }),
+  without: (look) => (look.inserted === null ? null : { inserted: null }),
 });
 
 /** The look with a part pointed out; a bed that it does not lie on gives way to its own. */

@@ -2,6 +2,7 @@ import { countWord } from '../../../family/count-word.ts';
 import type { Family } from '../../../family/family.ts';
 import { bandText, type Units } from '../../../family/length-text.ts';
 import type { Fit } from '../../../fit/fit.ts';
+import { isOverBed } from '../../../print3d/check-prints.ts';
 import type { CheckWeight, DisplaySet, PrintCheck, SolidPart } from '../../../print3d/display-set.ts';
 import { printedText } from './block-length.ts';
 import type { BlockPair, InsertionRange, PrintedFit } from './block-pair.ts';
@@ -29,6 +30,17 @@ export function partSize({ size }: SolidPart, units: Units): string {
 /** "12.4 cm³", what a part needs of plastic where it is filled. */
 export function volumeText(cubicMm: number, units: Units): string {
   return units === 'in' ? `${(cubicMm / 25.4 ** 3).toFixed(2)} in³` : `${(cubicMm / 1000).toFixed(1)} cm³`;
+}
+
+/** "Board: 230.4 × 180 mm, on a bed of 180 × 180 mm.", for each part that does not go on the bed. */
+export function overBedWords({ parts, bed }: Pick<DisplaySet, 'parts' | 'bed'>, units: Units): string[] {
+  const over = parts.filter(({ size }) => isOverBed(size, bed));
+  return over.map(({ name, size }) => `${name}: ${fieldText(size, units)}, on a bed of ${fieldText(bed, units)}.`);
+}
+
+function fieldText([wide, deep]: readonly number[], units: Units): string {
+  const text = (mm: number) => String(Number(units === 'in' ? (mm / 25.4).toFixed(2) : mm.toFixed(1)));
+  return `${text(wide)} × ${text(deep)} ${units}`;
 }
 
 /** What each weight is called. */

@@ -7,7 +7,8 @@ import { BlockBar } from '../../panels/publish/block-bar.tsx';
 import { BlockSettingsForm } from '../../panels/publish/block-settings-form.tsx';
 import { hasSolids, useAskedBlock, useBlockLook } from '../../panels/publish/use-block.ts';
 import { useSize } from '../../panels/use-size.ts';
-import { useStore } from '../../panels/use-store.ts';
+import { useSession, useStore } from '../../panels/use-store.ts';
+import { blockMakingOf } from '../../state/publish/block-building.ts';
 import { setWords } from '../../state/publish/block-words.ts';
 import styles from './block-sheet.module.css';
 import { SetStage } from './block-sheet-set.tsx';
@@ -33,10 +34,12 @@ export function BlockSheet({ family }: { family: Family }) {
 function BlockDesk({ family }: { family: Family }) {
   const { building, set, seen } = useAskedBlock(family);
   const job = useStore(building.store, (s) => s);
-  const [look, store] = useBlockLook();
+  const [look] = useBlockLook();
+  const making = blockMakingOf(useSession());
+  const file = useStore(making.store, (s) => s);
   // What was saved was another set.
   // biome-ignore lint/correctness/useExhaustiveDependencies: another set is what takes the words away
-  useEffect(() => store.setState({ said: '' }), [store, set]);
+  useEffect(() => making.forget(), [making, set]);
   const [body, size] = useSize<HTMLDivElement>();
   const scene = useRef<SolidScene | null>(null);
   const stillOf = useRef<StillOf | null>(null);
@@ -50,7 +53,7 @@ function BlockDesk({ family }: { family: Family }) {
       <BlockBar family={family} set={set} part={part} isWide={isWide} still={still} />
       <div className={styles.told}>
         <p role="status" className={styles.status}>
-          {job.phase === 'finding' ? 'Building the set …' : look.said || (set ? setWords(set) : '')}
+          {job.phase === 'finding' ? 'Building the set …' : file.said || (set ? setWords(set) : '')}
         </p>
         <JobProgress
           id="block-progress"
@@ -60,6 +63,15 @@ function BlockDesk({ family }: { family: Family }) {
           again="Build it again"
           stopped="The building was stopped."
           failed="The set could not be built"
+        />
+        <JobProgress
+          id="block-file-progress"
+          label={`Writing the ${file.what}`}
+          job={file}
+          keys={making}
+          again="Try again"
+          stopped={`Stopped: no ${file.what} was saved.`}
+          failed={`No ${file.what} was saved`}
         />
       </div>
       <div ref={body} className={styles.body} data-wide={isWide || undefined}>
