@@ -1,4 +1,4 @@
-import type { PrintCheck, SolidPart } from './display-set.ts';
+import type { Place, PrintCheck, SolidPart } from './display-set.ts';
 import type { DisplaySetup } from './display-setup.ts';
 import type { MadePart } from './make-parts.ts';
 import { isClosed, sizeOf, volumeOf } from './measure-surface.ts';
@@ -7,6 +7,19 @@ import { packShelves } from './pack-shelves.ts';
 /** Parts on a bed stand so far apart, and the beds of a large set beside each other; millimetres. */
 const PARTS_APART = 5;
 export const BEDS_APART = 20;
+
+/** Where a part begins on its own bed. */
+export function placeOnBed(
+  { place: [x, y, z], bed }: Pick<SolidPart, 'place' | 'bed'>,
+  size: DisplaySetup['bed'],
+): Place {
+  return [x - bedOrigin(bed, size), y, z];
+}
+
+/** Where a bed begins: they lie side by side. */
+function bedOrigin(bed: number, [width]: DisplaySetup['bed']): number {
+  return bed * (width + BEDS_APART);
+}
 
 /** What the parts of each kind are printed in where the printer has colours. */
 const COLOURS = { block: '#c9ced6', coupon: '#e69f00', board: '#4a5568' } as const;
@@ -37,7 +50,7 @@ export function placeParts(
     return {
       ...{ name, kind, subjects, ...surface, size: sizes[i], volume: volumeOf(surface) },
       ...{ colour: COLOURS[kind], letterColour: LETTER_COLOURS[kind] },
-      ...{ place: [x + sheet * (bed[0] + BEDS_APART), y, 0], bed: sheet },
+      ...{ place: [x + bedOrigin(sheet, bed), y, 0], bed: sheet },
     };
   });
   return {

@@ -2,6 +2,7 @@
 // 2 * 4 - 2 * 0.15 = 7.7 mm wide in an opening of 8.4 mm, so 0.35 mm are left on each side. A block 2.6 mm wide overlaps by
 // 0.5 mm in all. All expected places below follow from that.
 import { beforeAll, describe, expect, test } from 'vitest';
+import { letterTops } from '../../../src/app/canvas/solid/letter-tops.ts';
 import type { Pose, ShownSolid, SolidPoint } from '../../../src/app/canvas/solid/solid-picture.ts';
 import { withoutLetters } from '../../../src/app/canvas/solid/without-letters.ts';
 import { setPicture } from '../../../src/app/panels/publish/block-set-picture.ts';
@@ -81,6 +82,7 @@ function tried(entrantId: string, wished: number | null) {
   const { coupon, frame } = pair;
   const picture = tryPicture(set, {
     ...{ coupon, frame, placement: fit.placement, inserted, waits: range.waits, through: false },
+    opening: ring('slot'),
     collisions: fit.verdict === 'blocked' && inserted >= 0 ? collisions : [],
   });
   const [block, blade] = ['block', COUPON].map((id) => picture.solids.find((solid) => solid.id === id));
@@ -121,9 +123,13 @@ describe('a coupon before the block', () => {
     expect(right - left).toBeCloseTo(2.6 * 4, 3);
   });
 
-  test('waits half of its blade before it, and the picture does not jump while it moves', () => {
+  test('waits a blade before it, so that its outlined opening is seen, and the picture does not jump while it moves', () => {
     const { blade, coupon, frame, picture } = tried('bar', null);
-    expect(span(blade.map(([, y]) => y))[1]).toBeCloseTo(-frame.depth - coupon.bladeLength / 2, 4);
+    expect(span(blade.map(([, y]) => y))[1]).toBeCloseTo(-frame.depth - coupon.bladeLength, 4);
+    const { target } = picture;
+    const corners = target?.loops.flat().map(({ x, y }) => applied(target.pose, [x, y, 0])) ?? [];
+    expect(span(corners.map(([x]) => x))[1] - span(corners.map(([x]) => x))[0]).toBeCloseTo(2.1 * 4, 3);
+    for (const [, y] of corners) expect(y).toBeCloseTo(-frame.depth - 0.05, 4);
     expect(tried('bar', 3).picture.room).toEqual(picture.room);
     expect(tried('bar', 1e9).picture.room).toEqual(picture.room);
     expect(tried('wide', null).picture.clashes).toBeNull();
@@ -149,8 +155,63 @@ describe('the set', () => {
     for (const solid of all.solids) expect(span(cornersOf(solid).map(([, , z]) => z))[0]).toBeCloseTo(0, 4);
     expect(all.beds).toHaveLength(set.beds);
     const one = setPicture(set, null, 0);
-    expect(one.beds).toEqual([{ x: 0, y: 0, size: set.bed }]);
+    expect(one.beds).toMatchObject([{ x: 0, y: 0, size: set.bed }]);
     expect(one.solids).toHaveLength(set.parts.filter(({ bed }) => bed === 0).length);
+  });
+
+  test('on several beds has each part on its own, all beds in the picture and none over another', async () => {
+    const bed = [50, 62] as const;
+    const many = await buildDisplaySet(
+      {
+        family,
+        setup: {
+          ...usualSetup(family),
+          bed,
+          openings: [],
+          blanks: ['bar', 'bar-long', 'wide'],
+          board: false,
+          scale: 9,
+        },
+      },
+      ALONE,
+    );
+    expect(many.beds).toBeGreaterThan(2);
+    const picture = setPicture(many, null, null);
+    for (const [i, solid] of picture.solids.entries()) {
+      const at = picture.beds[many.parts[i].bed];
+      for (const [axis, from] of [at.x, at.y].entries()) {
+        const [least, most] = span(cornersOf(solid).map((corner) => corner[axis]));
+        expect(least).toBeGreaterThan(from - 0.01);
+        expect(most).toBeLessThan(from + bed[axis] + 0.01);
+      }
+    }
+    const places = picture.beds.map(({ x, y }) => `${x} ${y}`);
+    expect(new Set(places).size).toBe(many.beds);
+    for (const { x, y } of picture.beds) expect(picture.room).toContainEqual([x + bed[0], y + bed[1], 0]);
+    // About as wide as deep.
+    const [[left, right], [front, back]] = [0, 1].map((axis) => span(picture.room.map((point) => point[axis])));
+    expect(Math.max(right - left, back - front) / Math.min(right - left, back - front)).toBeLessThan(2.2);
+  });
+
+  test('of which little stands on its bed is shown with a piece of it', () => {
+    const piece = setPicture({ ...set, bed: [900, 900] }, null, 0).beds[0];
+    const ends = [0, 1].map((axis) => Math.max(...set.parts.map(({ place, size }) => place[axis] + size[axis])));
+    for (const axis of [0, 1]) {
+      expect(piece.drawn[axis]).toBeGreaterThan(ends[axis]);
+      expect(piece.drawn[axis]).toBeLessThan(ends[axis] + 40);
+    }
+  });
+
+  test('has its letters in their colour on top only', () => {
+    for (const part of set.parts) {
+      const { triangles, topsFrom } = letterTops(part);
+      expect([...triangles].sort()).toEqual([...part.triangles].sort());
+      expect([...triangles.slice(0, 3 * part.lettersFrom)]).toEqual([...part.triangles.slice(0, 3 * part.lettersFrom)]);
+      expect(topsFrom).toBeGreaterThan(part.lettersFrom);
+      const axis = part.kind === 'coupon' ? 0 : 2;
+      const levels = [...triangles.slice(3 * topsFrom)].map((corner) => part.positions[3 * corner + axis]);
+      for (const level of levels) expect(level).toBeCloseTo(part.size[axis], 3);
+    }
   });
 
   test('is joined into one surface with every part in its place', () => {

@@ -111,6 +111,7 @@ describe('turning', () => {
     expect(keyedView(corner, '-', false)?.near).toBeCloseTo(1 / 1.2);
     expect(keyedView(corner, 'ArrowUp', true)).toMatchObject({ lift: corner.lift, up: 0.08 });
     expect(keyedView(zoomView(corner, 3), 'Home', false)).toEqual(corner);
+    expect(keyedView(zoomView(corner, 3), 'Home', false, 'before')).toEqual(NAMED_VIEWS.before);
     expect(['1', '2', '3', '4'].map((key) => keyedView(corner, key, false))).toEqual([
       NAMED_VIEWS.corner,
       NAMED_VIEWS.front,
@@ -123,7 +124,7 @@ describe('turning', () => {
 
   test('is said in words', () => {
     expect(viewWords(NAMED_VIEWS.front)).toBe('from the front, level');
-    expect(viewWords(NAMED_VIEWS.corner)).toBe('from the front right, 32° above');
+    expect(viewWords(NAMED_VIEWS.corner)).toBe('from the front right, 49° above');
     expect(viewWords(zoomView(NAMED_VIEWS.top, 2))).toBe('from above, 2.0 times as large');
     expect(viewWords({ ...NAMED_VIEWS.front, turn: Math.PI, lift: -0.5 })).toBe('from the back, 29° below');
     expect(viewWords({ ...NAMED_VIEWS.front, turn: 6.2 })).toBe('from the front, level');
@@ -131,9 +132,13 @@ describe('turning', () => {
 });
 
 test('the bed is ruled every 20 mm and at its edges, inside itself', () => {
-  const lines = bedLines({ x: 10, y: 0, size: [220, 210] });
+  const lines = bedLines({ x: 10, y: 0, size: [220, 210], drawn: [220, 210] });
   const across = lines.filter((_, i) => i % 6 === 0);
   expect(lines.length / 6).toBe(12 + 12);
   expect([Math.min(...across), Math.max(...across)]).toEqual([10, 230]);
   expect(new Set(lines.filter((_, i) => i % 3 === 1))).toContain(210);
+  // Of a piece the last rules run out, and no line closes them.
+  const piece = bedLines({ x: 10, y: 0, size: [220, 210], drawn: [99, 210] });
+  expect(piece.length / 6).toBe(5 + 12);
+  expect(Math.max(...piece.filter((_, i) => i % 6 === 3))).toBe(109);
 });

@@ -16,6 +16,7 @@ import {
 import { LineMaterial } from 'three/addons/lines/LineMaterial.js';
 import { LineSegments2 } from 'three/addons/lines/LineSegments2.js';
 import { LineSegmentsGeometry } from 'three/addons/lines/LineSegmentsGeometry.js';
+import { loopLines } from './loop-lines.ts';
 import type { ShownClash, SolidColours, SolidPicture } from './solid-picture.ts';
 
 /** A stripe and a gap of the hatch, millimetres as printed. */
@@ -72,7 +73,7 @@ export class ClashSigns {
     const face = new Mesh(new ShapeGeometry(shape), this.fill);
     face.renderOrder = 10;
     const lines = new LineSegments2(new LineSegmentsGeometry(), this.edge);
-    lines.geometry.setPositions([outer, ...holes].flatMap(outline));
+    lines.geometry.setPositions([outer, ...holes].flatMap(loopLines));
     lines.renderOrder = 11;
     this.group.add(face, lines);
   }
@@ -83,14 +84,6 @@ export class ClashSigns {
       if (child instanceof Mesh) child.geometry.dispose();
     }
   }
-}
-
-/** Each edge of a closed outline as a line of its own, in the plane z = 0. */
-function outline(points: ShownClash['outer']): number[] {
-  return points.flatMap((p, i) => {
-    const q = points[(i + 1) % points.length];
-    return [p.x, p.y, 0, q.x, q.y, 0];
-  });
 }
 
 /** Stripes that go on where the picture repeats. */

@@ -23,10 +23,13 @@ export interface ShownSolid {
   readonly picked?: boolean;
 }
 
+/** A closed outline in the plane z = 0, millimetres. */
+export type FlatLoop = readonly { readonly x: number; readonly y: number }[];
+
 /** A flat part of the plane z = 0, hatched as overlaps are and seen through everything before it. */
 export interface ShownClash {
-  readonly outer: readonly { readonly x: number; readonly y: number }[];
-  readonly holes: readonly (readonly { readonly x: number; readonly y: number }[])[];
+  readonly outer: FlatLoop;
+  readonly holes: readonly FlatLoop[];
 }
 
 /** What is seen. Millimetres, z up. */
@@ -36,15 +39,18 @@ export interface SolidPicture {
   readonly beds: readonly BedPlace[];
   /** Overlaps and where their plane lies. */
   readonly clashes: { readonly pose: Pose; readonly parts: readonly ShownClash[] } | null;
+  /** Where something is to go: outlines in the plane z = 0 that are drawn heavily; null for none. */
+  readonly target: { readonly pose: Pose; readonly loops: readonly FlatLoop[] } | null;
   /** Points that the view is fitted to; they stay where they are while parts move, so that it does not jump. */
   readonly room: readonly SolidPoint[];
 }
 
-/** A printer's bed: where it begins, and its width and depth. */
+/** A printer's bed: where it begins, its width and depth, and how much of it is drawn from there on. */
 export interface BedPlace {
   readonly x: number;
   readonly y: number;
   readonly size: readonly [number, number];
+  readonly drawn: readonly [number, number];
 }
 
 /** x, y, z in millimetres. */

@@ -22,6 +22,8 @@ import { LineSegmentsGeometry } from 'three/addons/lines/LineSegmentsGeometry.js
 import { bedLines } from './bed-lines.ts';
 import { ClashSigns } from './clash-signs.ts';
 import { fitEye, LENS_DEGREES } from './fit-eye.ts';
+import { letterTops } from './letter-tops.ts';
+import { loopLines } from './loop-lines.ts';
 import type { ShownSolid, SolidColours, SolidMesh, SolidPicture } from './solid-picture.ts';
 import type { TurnedView } from './turned-view.ts';
 import { withoutLetters } from './without-letters.ts';
@@ -58,14 +60,16 @@ export class SolidScene {
   private readonly renderer: WebGLRenderer;
   private readonly scene = new Scene();
   private readonly camera = new PerspectiveCamera(LENS_DEGREES);
-  private readonly lamp = new DirectionalLight(0xffffff, 2.1);
+  private readonly lamp = new DirectionalLight(0xffffff, 1.7);
   private readonly drawn = new Map<string, Drawn>();
   private readonly shapes = new WeakMap<SolidMesh, { faces: BufferGeometry; edges: LineSegmentsGeometry }>();
   private readonly thin = new LineMaterial({ linewidth: THIN });
   private readonly heavy = new LineMaterial({ linewidth: HEAVY });
   private readonly bed = new LineSegments2(new LineSegmentsGeometry(), new LineMaterial({ linewidth: 1 }));
+  private readonly target = new LineSegments2(new LineSegmentsGeometry(), this.heavy);
   private readonly clashes = new ClashSigns();
   private bedSizes = '';
+  private aimed = '';
   private width = 1;
   private height = 1;
 
@@ -75,10 +79,12 @@ export class SolidScene {
     if (!context) throw new Error('no WebGL');
     this.renderer = new WebGLRenderer({ canvas, context, antialias: true });
     this.camera.add(this.lamp);
-    this.scene.add(this.camera, new HemisphereLight(0xffffff, 0x8c8c8c, 1.5), this.bed, this.clashes.group);
+    this.scene.add(this.camera, new HemisphereLight(0xffffff, 0xa8a8a8, 1.9));
+    this.scene.add(this.bed, this.target, this.clashes.group);
     // Over the left shoulder, as on a technical drawing.
     this.lamp.position.set(-0.5, 0.8, 1);
     this.scene.add(this.lamp.target);
+    this.target.matrixAutoUpdate = false;
   }
 
   /** The size of the picture in CSS pixels. */
@@ -106,6 +112,7 @@ export class SolidScene {
     }
     for (const id of left) this.take(id);
     this.layBeds(picture.beds);
+    this.aimAt(picture.target);
     this.clashes.show(picture.clashes);
   }
 
@@ -179,6 +186,7 @@ export class SolidScene {
   dispose(): void {
     for (const id of [...this.drawn.keys()]) this.take(id);
     this.clashes.dispose();
+    for (const { geometry } of [this.bed, this.target]) geometry.dispose();
     this.renderer.dispose();
   }
 
@@ -237,9 +245,10 @@ export class SolidScene {
     if (known) return known;
     const faces = new BufferGeometry();
     faces.setAttribute('position', new BufferAttribute(mesh.positions, 3));
-    faces.setIndex(new BufferAttribute(mesh.triangles, 1));
-    faces.addGroup(0, mesh.lettersFrom * 3, 0);
-    faces.addGroup(mesh.lettersFrom * 3, mesh.triangles.length - mesh.lettersFrom * 3, 1);
+    const { triangles, topsFrom } = letterTops(mesh);
+    faces.setIndex(new BufferAttribute(triangles, 1));
+    faces.addGroup(0, topsFrom * 3, 0);
+    faces.addGroup(topsFrom * 3, triangles.length - topsFrom * 3, 1);
     faces.computeBoundingBox();
     faces.computeBoundingSphere();
     const sharp = new EdgesGeometry(faces, EDGE_DEGREES);
@@ -249,6 +258,20 @@ export class SolidScene {
     const made = { faces, edges };
     this.shapes.set(mesh, made);
     return made;
+  }
+
+  private aimAt(target: SolidPicture['target']): void {
+    this.target.visible = target !== null;
+    if (!target) return;
+    const loops = JSON.stringify(target.loops);
+    if (loops !== this.aimed) {
+      this.aimed = loops;
+      this.target.geometry.dispose();
+      this.target.geometry = new LineSegmentsGeometry();
+      this.target.geometry.setPositions(target.loops.flatMap(loopLines));
+    }
+    this.target.matrix.copy(new Matrix4().fromArray([...target.pose]));
+    this.target.matrixWorldNeedsUpdate = true;
   }
 
   private layBeds(beds: SolidPicture['beds']): void {

@@ -13,7 +13,10 @@ export interface TurnedView {
 
 /** The views that have a key of their own. */
 export const NAMED_VIEWS = {
-  corner: { turn: 0.6, lift: 0.55, near: 1, right: 0, up: 0 },
+  /** Parts on a bed. */
+  corner: { turn: 0.4, lift: 0.85, near: 1, right: 0, up: 0 },
+  /** A block that stands up, with what goes into it: lower, so that its front is seen. */
+  before: { turn: 0.55, lift: 0.4, near: 1, right: 0, up: 0 },
   front: { turn: 0, lift: 0, near: 1, right: 0, up: 0 },
   right: { turn: Math.PI / 2, lift: 0, near: 1, right: 0, up: 0 },
   top: { turn: 0, lift: Math.PI / 2, near: 1, right: 0, up: 0 },
@@ -68,7 +71,7 @@ const ZOOM_STEP = 1.2;
 const MOVE_STEP = 0.08;
 
 /** What a key does to a view; null where it does nothing. With shift the arrows move instead of turn. */
-export function keyedView(view: TurnedView, key: string, shift: boolean): TurnedView | null {
+export function keyedView(view: TurnedView, key: string, shift: boolean, home: ViewName = 'corner'): TurnedView | null {
   const [right, up] = ARROWS[key] ?? [0, 0];
   if (right !== 0 || up !== 0)
     return shift
@@ -76,7 +79,7 @@ export function keyedView(view: TurnedView, key: string, shift: boolean): Turned
       : turnView(view, { right: right * TURN_STEP, up: up * TURN_STEP });
   if (key === '+' || key === '=') return zoomView(view, ZOOM_STEP);
   if (key === '-' || key === '_') return zoomView(view, 1 / ZOOM_STEP);
-  const name = NAMED_KEYS[key];
+  const name = key === 'Home' || key === '1' ? home : NAMED_KEYS[key];
   return name ? NAMED_VIEWS[name] : null;
 }
 
@@ -88,8 +91,6 @@ const ARROWS: Readonly<Record<string, readonly [number, number]>> = {
 };
 
 const NAMED_KEYS: Readonly<Record<string, ViewName>> = {
-  Home: 'corner',
-  1: 'corner',
   2: 'front',
   3: 'top',
   4: 'right',

@@ -2,7 +2,13 @@ import type { Collision, Placement } from '../../../fit/fit.ts';
 import type { Point } from '../../../geom/point.ts';
 import type { CouponFrame, DisplaySet, OpeningFrame, Place } from '../../../print3d/display-set.ts';
 import { type Pose, poseCoupon } from '../../../print3d/pose-coupon.ts';
-import { boxCorners, movedBy, type ShownClash, type SolidPicture } from '../../canvas/solid/solid-picture.ts';
+import {
+  boxCorners,
+  type FlatLoop,
+  movedBy,
+  type ShownClash,
+  type SolidPicture,
+} from '../../canvas/solid/solid-picture.ts';
 
 /** What is seen while a coupon is tried in an opening of the block. */
 export interface TriedNow {
@@ -14,6 +20,8 @@ export interface TriedNow {
   readonly inserted: number;
   /** Where the coupon waits, millimetres: less than 0. */
   readonly waits: number;
+  /** Outline of the opening, as in the family: where the coupon is to go. */
+  readonly opening: readonly Point[];
   /** What is in the way; empty where nothing is, or the coupon has not come to it. */
   readonly collisions: readonly Collision[];
   /** Whether the block is seen through. */
@@ -37,7 +45,7 @@ const BLOCK = 'block';
  * @check tests/unit/app/block-pictures.test.ts
  */
 export function tryPicture({ parts, scale }: DisplaySet, now: TriedNow): SolidPicture {
-  const { coupon, frame, placement, inserted, collisions, through } = now;
+  const { coupon, frame, placement, inserted, opening, collisions, through } = now;
   const [block, blade] = [parts[frame.part], parts[coupon.part]];
   const poseAt = (at: number) => product(STANDING, poseCoupon(coupon, frame, placement, scale, at));
   return {
@@ -49,7 +57,8 @@ export function tryPicture({ parts, scale }: DisplaySet, now: TriedNow): SolidPi
       { id: COUPON, mesh: blade, pose: poseAt(inserted), fill: blade.colour, letterFill: blade.letterColour },
     ],
     beds: [],
-    clashes: collisions.length === 0 ? null : clashesAt(frame, collisions, scale),
+    clashes: collisions.length === 0 ? null : { pose: frontOf(frame), parts: clashesOf(collisions, scale) },
+    target: { pose: frontOf(frame), loops: [printed(opening, scale)] },
     // The block and the coupon where it waits and where it ends, so that the picture stands still while it moves.
     room: [
       ...boxCorners(STANDING, block.size),
@@ -58,13 +67,23 @@ export function tryPicture({ parts, scale }: DisplaySet, now: TriedNow): SolidPi
   };
 }
 
-/** The overlaps in the plane of the front, a hair before it. */
-function clashesAt({ at }: OpeningFrame, collisions: readonly Collision[], scale: number): SolidPicture['clashes'] {
-  const printed = (loop: readonly Point[]) => loop.map(({ x, y }) => ({ x: (x / 1e6) * scale, y: (y / 1e6) * scale }));
-  const parts: ShownClash[] = collisions.flatMap(({ region }) =>
-    region.map(({ outer, holes }) => ({ outer: printed(outer), holes: holes.map(printed) })),
+/** The plane of the front at an opening, a hair before it. */
+function frontOf({ at }: OpeningFrame): Pose {
+  return product(STANDING, movedBy([at[0], at[1], at[2] + 0.05]));
+}
+
+function clashesOf(collisions: readonly Collision[], scale: number): ShownClash[] {
+  return collisions.flatMap(({ region }) =>
+    region.map(({ outer, holes }) => ({
+      outer: printed(outer, scale),
+      holes: holes.map((hole) => printed(hole, scale)),
+    })),
   );
-  return { pose: product(STANDING, movedBy([at[0], at[1], at[2] + 0.05])), parts };
+}
+
+/** Nanometres of a section as millimetres of the printed set. */
+function printed(loop: readonly Point[], scale: number): FlatLoop {
+  return loop.map(({ x, y }) => ({ x: (x / 1e6) * scale, y: (y / 1e6) * scale }));
 }
 
 /** One motion after another: first `second`, then `first`. */

@@ -37,8 +37,8 @@ function isSameOutline(a: Profile['ring'], b: Profile['ring']): boolean {
   return a.length === b.length && a.every(({ x, y }, i) => x === b[i].x && y === b[i].y);
 }
 
-/** How far before the block a coupon waits, as a part of its blade. */
-const BEFORE = 0.5;
+/** How far before the block a coupon waits, as a part of its blade: so far that the opening behind it is seen. */
+const BEFORE = 1;
 
 /** How far the tip of a coupon may be past the front of the block, millimetres as printed; less than 0 is before it. */
 export interface InsertionRange {

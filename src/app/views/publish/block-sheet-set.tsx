@@ -44,6 +44,7 @@ function ShownSet({ set, scene, stillOf }: StageProps & { readonly set: DisplayS
       picture={picture}
       label={`The display set on its bed${isThere ? `, ${picked} pointed out` : ''}`}
       plate={isThere && picked !== null ? { id: picked, words: picked } : null}
+      home="corner"
       {...{ scene, view, setView, onKey }}
       onPick={(id) => look.setState({ picked: id })}
       hold={() => null}
@@ -54,10 +55,15 @@ function ShownSet({ set, scene, stillOf }: StageProps & { readonly set: DisplayS
       }
     >
       {set.beds > 1 && <BedKeys beds={set.beds} only={only} />}
-      <p className={styles.hint}>Drag to turn, with Shift to move; click a part to name it.</p>
+      {set.beds <= FEW_BEDS && (
+        <p className={styles.hint}>Drag to turn, with Shift to move; click a part to name it.</p>
+      )}
     </BlockStage>
   );
 }
+
+/** With more beds than that their keys take the room of the hint. */
+const FEW_BEDS = 3;
 
 /** Which bed is looked at. */
 function BedKeys({ beds, only }: { readonly beds: number; readonly only: number | null }) {

@@ -4,7 +4,7 @@ import type { DisplaySet } from '../../../print3d/display-set.ts';
 import type { SolidPicture } from '../../canvas/solid/solid-picture.ts';
 import type { SolidScene } from '../../canvas/solid/solid-scene.ts';
 import { SolidStage, type SolidTrouble } from '../../canvas/solid/solid-stage.tsx';
-import { keyedView, type TurnedView, viewWords } from '../../canvas/solid/turned-view.ts';
+import { keyedView, type TurnedView, type ViewName, viewWords } from '../../canvas/solid/turned-view.ts';
 import { useSize } from '../../panels/use-size.ts';
 import styles from './block-sheet.module.css';
 import { useSolidColours } from './block-sheet-colours.ts';
@@ -32,6 +32,8 @@ interface BlockStageProps {
   readonly plate: { readonly id: string; readonly words: string } | null;
   readonly scene: RefObject<SolidScene | null>;
   readonly view: TurnedView;
+  /** The view that it begins with, and comes back to. */
+  readonly home: ViewName;
   setView(view: TurnedView): void;
   /** A click on a solid, or beside all of them. */
   onPick(id: string | null): void;
@@ -47,7 +49,21 @@ interface BlockStageProps {
 
 /** The picture of solids with its keys: pointer and keyboard turn, move and enlarge it. */
 export function BlockStage(props: BlockStageProps) {
-  const { picture, label, caption = '', plate, scene, view, setView, onPick, hold, onKey, instead, children } = props;
+  const {
+    picture,
+    label,
+    caption = '',
+    plate,
+    scene,
+    view,
+    home,
+    setView,
+    onPick,
+    hold,
+    onKey,
+    instead,
+    children,
+  } = props;
   const [frame, size] = useSize<HTMLDivElement>();
   const colours = useSolidColours();
   const [trouble, setTrouble] = useState<SolidTrouble>('none');
@@ -62,7 +78,7 @@ export function BlockStage(props: BlockStageProps) {
     const at = plate && scene.current?.placeOf(plate.id);
     if (plateAt.current && at) plateAt.current.style.translate = `${Math.round(at.x)}px ${Math.round(at.y)}px`;
   };
-  useFrameKeys(frame, view, setView, onKey);
+  useFrameKeys(frame, { view, home, setView, onKey });
   if (trouble === 'no-webgl') return <div className={styles.instead}>{instead}</div>;
   return (
     <div className={styles.stage}>
@@ -101,7 +117,7 @@ export function BlockStage(props: BlockStageProps) {
       )}
       <div className={styles.foot}>
         {children}
-        <ViewKeys view={view} setView={setView} />
+        <ViewKeys {...{ view, home, setView }} />
       </div>
     </div>
   );
@@ -125,23 +141,21 @@ export function useStill(stillOf: RefObject<StillOf | null>, picture: SolidPictu
 /** The keys of the frame, while it has the focus. */
 function useFrameKeys(
   frame: RefObject<HTMLElement | null>,
-  view: TurnedView,
-  setView: (view: TurnedView) => void,
-  onKey: (key: string) => boolean,
+  given: Pick<BlockStageProps, 'view' | 'home' | 'setView' | 'onKey'>,
 ): void {
-  const latest = useRef({ view, setView, onKey });
+  const latest = useRef(given);
   useEffect(() => {
-    latest.current = { view, setView, onKey };
+    latest.current = given;
   });
   useEffect(() => {
     const element = frame.current;
     if (!element) return;
     const press = (event: KeyboardEvent) => {
       if (event.defaultPrevented || event.ctrlKey || event.altKey || event.metaKey || event.target !== element) return;
-      const { view: at, setView: show, onKey: act } = latest.current;
-      const next = keyedView(at, event.key, event.shiftKey);
-      if (next) show(next);
-      if (next || act(event.key)) event.preventDefault();
+      const { view, home, setView, onKey } = latest.current;
+      const next = keyedView(view, event.key, event.shiftKey, home);
+      if (next) setView(next);
+      if (next || onKey(event.key)) event.preventDefault();
     };
     element.addEventListener('keydown', press);
     return () => element.removeEventListener('keydown', press);

@@ -44,7 +44,7 @@ function TriedPair({ family, set, pair, coupon, frame, scene, stillOf }: TriedPa
   useEffect(() => look.setState({ inserted: null }), [look, entrant, opening]);
   const { inserted } = slide;
   const picture = useTriedPicture(set, { ...pair, coupon, frame }, inserted, range.waits, through);
-  const [view, setView] = useState<TurnedView>(NAMED_VIEWS.corner);
+  const [view, setView] = useState<TurnedView>(NAMED_VIEWS.before);
   useStill(stillOf, picture, view);
   const words = insertionWords(pair, range, inserted, frame.depth, units);
   const onKey = (key: string) => {
@@ -61,6 +61,7 @@ function TriedPair({ family, set, pair, coupon, frame, scene, stillOf }: TriedPa
       label={`${words} Space slides it, I in and O out by steps`}
       caption={words}
       plate={null}
+      home="before"
       {...{ scene, view, setView, onKey, hold }}
       onPick={() => {}}
       instead={
@@ -127,6 +128,7 @@ function SlideBar({ slide, range, name, words }: SlideBarProps) {
 function useTriedPicture(
   set: DisplaySet,
   {
+    opening: { ring: opening },
     coupon,
     frame,
     fit,
@@ -141,10 +143,10 @@ function useTriedPicture(
   return useMemo(
     () =>
       tryPicture(set, {
-        ...{ coupon, frame, placement, inserted, waits, through },
+        ...{ coupon, frame, placement, inserted, waits, opening, through },
         collisions: isStopped ? explanation.collisions : [],
       }),
-    [set, coupon, frame, placement, inserted, waits, through, isStopped, explanation],
+    [set, coupon, frame, placement, inserted, waits, opening, through, isStopped, explanation],
   );
 }
 

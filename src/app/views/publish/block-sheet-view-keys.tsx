@@ -1,8 +1,9 @@
 import { NAMED_VIEWS, type TurnedView, type ViewName, zoomView } from '../../canvas/solid/turned-view.ts';
 import { FootKey } from '../foot-key.tsx';
+import styles from './block-sheet.module.css';
 
-const VIEWS: readonly (readonly [ViewName, string, string])[] = [
-  ['corner', 'Corner', 'From a corner, all of it (1, Home)'],
+const VIEWS: readonly (readonly [ViewName | 'home', string, string])[] = [
+  ['home', 'Corner', 'From a corner, all of it (1, Home)'],
   ['front', 'Front', 'From the front (2)'],
   ['top', 'Top', 'From above (3)'],
 ];
@@ -11,20 +12,25 @@ const STEP = 1.25;
 
 interface ViewKeysProps {
   readonly view: TurnedView;
+  /** The view that shows all from a corner. */
+  readonly home: ViewName;
   setView(view: TurnedView): void;
 }
 
 /** The keys that turn and enlarge a picture of solids. */
-export function ViewKeys({ view, setView }: ViewKeysProps) {
-  const is = (name: ViewName) => NAMED_VIEWS[name].turn === view.turn && NAMED_VIEWS[name].lift === view.lift;
+export function ViewKeys({ view, home, setView }: ViewKeysProps) {
+  const is = ({ turn, lift }: TurnedView) => turn === view.turn && lift === view.lift;
   return (
-    <>
+    <span className={styles.viewKeys}>
       <span className="key-row">
-        {VIEWS.map(([name, label, title]) => (
-          <FootKey key={name} title={title} pressed={is(name)} press={() => setView(NAMED_VIEWS[name])}>
-            {label}
-          </FootKey>
-        ))}
+        {VIEWS.map(([name, label, title]) => {
+          const to = NAMED_VIEWS[name === 'home' ? home : name];
+          return (
+            <FootKey key={name} title={title} pressed={is(to)} press={() => setView(to)}>
+              {label}
+            </FootKey>
+          );
+        })}
       </span>
       <span className="key-row">
         <FootKey title="Smaller (−)" name="Zoom out" press={() => setView(zoomView(view, 1 / STEP))}>
@@ -34,6 +40,6 @@ export function ViewKeys({ view, setView }: ViewKeysProps) {
           +
         </FootKey>
       </span>
-    </>
+    </span>
   );
 }
