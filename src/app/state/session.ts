@@ -7,7 +7,8 @@ import { dropEdit, endEdit } from './edit-document.ts';
 import { type ImportState, makeImportStore } from './exchange/import-state.ts';
 import { explainOnce } from './explain-once.ts';
 import { rowOf } from './fits-lookup.ts';
-import { type GaugeState, makeGaugeStore, NOTHING_GAUGED } from './gauge/gauge-state.ts';
+import { type GaugeState, makeGaugeStore } from './gauge/gauge-state.ts';
+import { keepGauge } from './gauge/kept-gauge.ts';
 import { Guarding, type GuardState, makeGuardStore } from './guarding.ts';
 import { type HandState, makeHandStore, snapToBest } from './hand-state.ts';
 import { type HelpState, makeHelpStore } from './help/help-state.ts';
@@ -109,6 +110,7 @@ export function makeSession(given: Doors, shelf: Shelf | null, tab: Shelf | null
   };
   keepLikings(session, shelf);
   keepSheets(session, tab);
+  keepGauge(session);
   tieSelection(session);
   tieJudging(session);
   tieDetails(session, cache);
@@ -120,7 +122,6 @@ export function makeSession(given: Doors, shelf: Shelf | null, tab: Shelf | null
     () => {
       session.tiers.setState({ chosenOpenings: null, pointed: null, neighboursOnly: null });
       session.layingOut.clear();
-      session.gauge.setState(NOTHING_GAUGED);
       session.names.setState(NOTHING_ASKED);
       session.identify.setState(NO_UNKNOWN);
       session.teach.setState({ step: 0, presenting: false, round: null });

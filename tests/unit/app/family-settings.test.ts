@@ -1,4 +1,8 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { openText } from '../../../src/app/state/document-state.ts';
+import { editFamily } from '../../../src/app/state/edit-document.ts';
+import { makeFamilySettings } from '../../../src/app/state/family-settings.ts';
 import type { Shelf } from '../../../src/app/state/kept-store.ts';
 import {
   capacitySettings,
@@ -6,11 +10,12 @@ import {
   setCapacity,
   setRules,
 } from '../../../src/app/state/plan/capacity-state.ts';
-import { makeFamilySettings } from '../../../src/app/state/plan/family-settings.ts';
 import { setStrength, strengthSettings, strengthStateOf } from '../../../src/app/state/plan/strength-state.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
 import { USUAL_RULES } from '../../../src/capacity/bitting-rules.ts';
 import { fakeDoors } from './fake-doors.ts';
+
+const LESSON = readFileSync(new URL('../../../profiles-demo/first-lesson.json', import.meta.url), 'utf8');
 
 const session = (shelf: Shelf | null = null) => makeSession(fakeDoors().doors, shelf);
 
@@ -45,6 +50,19 @@ test('settings are kept for the next visit, those of the families that were chan
   expect(settingsOf(all, 'Family 39').torque).toBe(39);
   expect(settingsOf(all, 'Family 20').torque).toBe(21);
   expect(settingsOf(all, 'Family 9').torque).toBe(2.5);
+});
+
+test('a family that is given another name keeps its settings', () => {
+  const { doors } = fakeDoors();
+  const one = makeSession(doors, null);
+  openText(one.documents, doors, LESSON, 'lesson.json');
+  const { name } = JSON.parse(LESSON) as { name: string };
+  setCapacity(one, name, { firstDepth: 1 });
+  editFamily(one, (file) => ({ ...file, name: 'Another name' }));
+  const shown = (family: string) => capacitySettings(capacityStateOf(one).getState(), family).firstDepth;
+  expect(shown('Another name')).toBe(1);
+  openText(one.documents, doors, JSON.stringify({ ...JSON.parse(LESSON), name: 'Another family' }), 'other.json');
+  expect(shown('Another family')).toBe(0);
 });
 
 test('the rules of a bitting, the metal and the torque come back; what was kept and is none is as usual', () => {

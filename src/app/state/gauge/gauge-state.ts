@@ -12,7 +12,7 @@ export type ToolOrder =
   /** By the spare thickness in one keyway. */
   | { readonly by: 'opening'; readonly openingId: string; readonly down: boolean };
 
-/** What is asked and looked at; another family begins anew. */
+/** What is asked and looked at; another family begins anew, one that was there before as it was left (`kept-gauge.ts`). */
 export interface GaugeLook {
   /** Height of the strip in hand, nanometres; null: the usual one of the family. */
   readonly height: number | null;
@@ -32,7 +32,10 @@ export interface GaugeLook {
 }
 
 /** What tightness can be measured by: the thickest strip of the height in hand, the mean over all heights, the line of sight. */
-export type TightBy = 'height' | 'mean' | 'sight';
+export const TIGHT_BY = ['height', 'mean', 'sight'] as const;
+
+/** See {@link TIGHT_BY}. */
+export type TightBy = (typeof TIGHT_BY)[number];
 
 /** What the Gauge view shows. */
 export interface GaugeState extends GaugeLook {

@@ -1,6 +1,6 @@
 import { type BittingRules, type Parity, USUAL_RULES } from '../../../capacity/bitting-rules.ts';
+import { makeFamilySettings } from '../family-settings.ts';
 import type { Session } from '../session.ts';
-import { makeFamilySettings } from './family-settings.ts';
 import { keptRules } from './kept-rules.ts';
 
 /** What the Capacity sheet is set to for one family; kept in this browser, not in the file. */

@@ -1,5 +1,5 @@
 import { findMaterial, type Material, USE_TORQUE, USUAL_MATERIAL } from '../../../strength/materials.ts';
-import { makeFamilySettings } from './family-settings.ts';
+import { makeFamilySettings } from '../family-settings.ts';
 
 /** What the Strength sheet is set to for one family; kept in this browser, not in the file. */
 export interface StrengthSettings {

@@ -1,6 +1,6 @@
-import { makeKeptStore } from '../kept-store.ts';
-import type { Session } from '../session.ts';
-import type { Store } from '../store.ts';
+import { makeKeptStore } from './kept-store.ts';
+import type { Session } from './session.ts';
+import type { Store } from './store.ts';
 
 /** The settings of families by their names, the one changed last at the end. */
 export type ByFamily<Settings> = Readonly<Record<string, Settings>>;
@@ -35,9 +35,12 @@ export function makeFamilySettings<Settings extends object>(
   const readAll = (fields: Readonly<Record<string, unknown>>) =>
     Object.fromEntries(Object.entries(fields).flatMap(([name, kept]) => (isRecord(kept) ? [[name, read(kept)]] : [])));
   const storeOf = (session: Session) => {
-    const known = stores.get(session) ?? makeKeptStore<ByFamily<Settings>>(session.shelf, key, readAll);
-    stores.set(session, known);
-    return known;
+    const known = stores.get(session);
+    if (known) return known;
+    const made = makeKeptStore<ByFamily<Settings>>(session.shelf, key, readAll);
+    stores.set(session, made);
+    followNames(session, made);
+    return made;
   };
   const settingsOf = (all: ByFamily<Settings>, family: string) => (Object.hasOwn(all, family) ? all[family] : usual);
   return {
@@ -51,6 +54,16 @@ export function makeFamilySettings<Settings extends object>(
       store.setState(Object.fromEntries([...others.slice(1 - MOST_FAMILIES), changed]), true);
     },
   };
+}
+
+/** A family that is given another name keeps its settings. */
+function followNames<Settings>({ documents }: Session, store: Store<ByFamily<Settings>>): void {
+  documents.subscribe((now, before) => {
+    const [name, old] = [now.document?.family.name, before.document?.family.name];
+    if (now.opened !== before.opened || name === undefined || old === undefined || name === old) return;
+    const all = store.getState();
+    if (Object.hasOwn(all, old) && !Object.hasOwn(all, name)) store.setState({ ...all, [name]: all[old] }, true);
+  });
 }
 
 function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
