@@ -1,13 +1,13 @@
 import { spawnSync } from 'node:child_process';
 import { PNG } from 'pngjs';
-import { findPoppler, howToGetPoppler } from './find-poppler.mjs';
+import { findProgram, howToGetProgram } from './find-programs.mjs';
 
-type Program = Parameters<typeof findPoppler>[0];
+type Program = Extract<Parameters<typeof findProgram>[0], `pdf${string}`>;
 
 /** What a program of poppler prints about a PDF file. @throws with what to do where it is missing, or with its own words */
 function ask(name: Program, words: readonly string[], pdf: Uint8Array): Buffer {
-  const program = findPoppler(name);
-  if (program === null) throw new Error(howToGetPoppler());
+  const program = findProgram(name);
+  if (program === null) throw new Error(howToGetProgram(name));
   const { status, stdout, stderr } = spawnSync(program, words, { input: pdf, maxBuffer: 1 << 28 });
   const complaint = stderr.toString();
   if (status !== 0 || complaint !== '') throw new Error(`${name} ended with ${status}: ${complaint}`);
@@ -50,6 +50,11 @@ export function pdfInfo(pdf: Uint8Array): { facts: ReadonlyMap<string, string>; 
     return size ? [[Number(size[1]), Number(size[2])]] : [];
   });
   return { facts, sizes };
+}
+
+/** The tags and texts of a PDF as pdfinfo tells them, a line each. */
+export function pdfStructure(pdf: Uint8Array): string[] {
+  return ask('pdfinfo', ['-struct-text', '-'], pdf).toString('utf8').trimEnd().split('\n');
 }
 
 /** A part of a page, millimetres from its upper left corner. */

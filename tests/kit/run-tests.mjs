@@ -6,8 +6,7 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { bringBrowser } from './find-browser.mjs';
-import { bringMeshPrograms } from './find-mesh-programs.mjs';
-import { bringPoppler } from './find-poppler.mjs';
+import { bringPrograms } from './find-programs.mjs';
 import { bringPythons } from './find-python.mjs';
 import { installWhenNeeded, PROJECT_ROOT } from './install-when-needed.mjs';
 
@@ -96,10 +95,7 @@ async function runBrowserTests() {
 /** @param {boolean} fast @returns {Promise<Count[]>} */
 async function runAll(fast) {
   const programs = await Promise.all(PROGRAMS.map(runProgram));
-  if (!fast) {
-    bringPoppler();
-    bringMeshPrograms();
-  }
+  if (!fast) bringPrograms();
   const folders = fast ? FAST_FOLDERS : [...FAST_FOLDERS, ...SLOW_FOLDERS];
   const counts = [...programs, await runVitest(folders, fast ? {} : bringPythons())];
   if (!fast) counts.push(await runBrowserTests());
