@@ -49,67 +49,12 @@ interface BlockStageProps {
 
 /** The picture of solids with its keys: pointer and keyboard turn, move and enlarge it. */
 export function BlockStage(props: BlockStageProps) {
-  const {
-    picture,
-    label,
-    caption = '',
-    plate,
-    scene,
-    view,
-    home,
-    setView,
-    onPick,
-    hold,
-    onKey,
-    instead,
-    children,
-  } = props;
-  const [frame, size] = useSize<HTMLDivElement>();
-  const colours = useSolidColours();
+  const { caption = '', view, home, setView, instead, children } = props;
   const [trouble, setTrouble] = useState<SolidTrouble>('none');
-  const plateAt = useRef<HTMLParagraphElement>(null);
-  useSolidPointer(frame, {
-    view,
-    setView,
-    onClick: ({ px, py }) => onPick(scene.current?.solidAt(px, py) ?? null),
-    hold: ({ px, py }) => hold(scene.current?.solidAt(px, py) ?? null),
-  });
-  const placePlate = () => {
-    const at = plate && scene.current?.placeOf(plate.id);
-    if (plateAt.current && at) plateAt.current.style.translate = `${Math.round(at.x)}px ${Math.round(at.y)}px`;
-  };
-  useFrameKeys(frame, { view, home, setView, onKey });
   if (trouble === 'no-webgl') return <div className={styles.instead}>{instead}</div>;
   return (
     <div className={styles.stage}>
-      <div
-        ref={frame}
-        role="application"
-        // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture takes the arrow keys, as its label says
-        tabIndex={0}
-        className={styles.frame}
-        data-solids
-        aria-label={`${label}, ${viewWords(view)}. The arrow keys turn it, with shift they move it, plus and minus enlarge it, Home shows all.`}
-      >
-        {size && colours && (
-          <SolidStage
-            picture={picture}
-            view={view}
-            colours={colours}
-            scene={scene}
-            width={size.width}
-            height={size.height}
-            onTrouble={setTrouble}
-            onDrawn={placePlate}
-          />
-        )}
-        {plate && (
-          <p ref={plateAt} className={styles.plate} aria-hidden="true">
-            <span>{plate.words}</span>
-          </p>
-        )}
-        {trouble === 'lost' && <Lost />}
-      </div>
+      <SolidFrame {...props} trouble={trouble} onTrouble={setTrouble} />
       {caption && (
         <p className={styles.caption} aria-hidden="true">
           {caption}
@@ -119,6 +64,51 @@ export function BlockStage(props: BlockStageProps) {
         {children}
         <ViewKeys {...{ view, home, setView }} />
       </div>
+    </div>
+  );
+}
+
+interface SolidFrameProps extends BlockStageProps {
+  readonly trouble: SolidTrouble;
+  onTrouble(trouble: SolidTrouble): void;
+}
+
+/** The solids, what the pointer and the keys do to them, and what stands over them. */
+function SolidFrame(props: SolidFrameProps) {
+  const { picture, label, plate, scene, view, home, setView, onPick, hold, onKey, trouble, onTrouble } = props;
+  const [frame, size] = useSize<HTMLDivElement>();
+  const colours = useSolidColours();
+  const plateAt = useRef<HTMLParagraphElement>(null);
+  useSolidPointer(frame, {
+    view,
+    setView,
+    onClick: ({ px, py }) => onPick(scene.current?.solidAt(px, py) ?? null),
+    hold: ({ px, py }) => hold(scene.current?.solidAt(px, py) ?? null),
+  });
+  useFrameKeys(frame, { view, home, setView, onKey });
+  const placePlate = () => {
+    const at = plate && scene.current?.placeOf(plate.id);
+    if (plateAt.current && at) plateAt.current.style.translate = `${Math.round(at.x)}px ${Math.round(at.y)}px`;
+  };
+  return (
+    <div
+      ref={frame}
+      role="application"
+      // biome-ignore lint/a11y/noNoninteractiveTabindex: the picture takes the arrow keys, as its label says
+      tabIndex={0}
+      className={styles.frame}
+      data-solids
+      aria-label={`${label}, ${viewWords(view)}. The arrow keys turn it, with shift they move it, plus and minus enlarge it, Home shows all.`}
+    >
+      {size && colours && (
+        <SolidStage {...{ picture, view, colours, scene, ...size, onTrouble }} onDrawn={placePlate} />
+      )}
+      {plate && (
+        <p ref={plateAt} className={styles.plate} aria-hidden="true">
+          <span>{plate.words}</span>
+        </p>
+      )}
+      {trouble === 'lost' && <Lost />}
     </div>
   );
 }
