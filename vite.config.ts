@@ -158,6 +158,9 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           environment: 'node',
           globalSetup: ['tests/kit/serve-app.ts'],
+          // One browser serves all files of a lane, each in windows of its own.
+          isolate: false,
+          setupFiles: ['tests/kit/close-windows.ts'],
           testTimeout: 60_000,
           hookTimeout: 120_000,
           // As patient as the browser's own waiting: a page on a busy machine takes its time.

@@ -15,7 +15,7 @@ import { loadTypeface } from '../../src/lettering/typeface.ts';
 import { inkColour, type Palette } from '../../src/publish/inks.ts';
 import { BAR, EVERY_MARK, LINES } from '../cases/every-mark.ts';
 import { drawPdf } from '../kit/ask-poppler.ts';
-import { browserOfThisFile } from '../kit/open-app.ts';
+import { browserOfThisLane } from '../kit/open-app.ts';
 
 /** Points of the screen in a millimetre: twice those of CSS. */
 const PER_MM = (2 * 96) / 25.4;
@@ -26,7 +26,7 @@ const problems: string[] = [];
 let page: BrowserPage;
 
 beforeAll(async () => {
-  const browser = await browserOfThisFile();
+  const browser = await browserOfThisLane();
   page = await browser.newPage({ deviceScaleFactor: 2, viewport: { width: 800, height: 600 } });
   page.on('console', (message) => problems.push(message.text()));
   page.on('request', (request) => {

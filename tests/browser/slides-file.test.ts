@@ -7,7 +7,7 @@ import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { publishSheets } from '../../src/jobs/publish-sheets.ts';
 import { graveAxeFindings } from '../kit/axe.ts';
-import { browserOfThisFile } from '../kit/open-app.ts';
+import { browserOfThisLane } from '../kit/open-app.ts';
 import { readPdf } from '../kit/read-pdf.ts';
 import { demoFamily } from '../unit/teach/known-family.ts';
 
@@ -26,7 +26,7 @@ beforeAll(async () => {
   const { html, pageCount } = await publishSheets({ family, sheet: order, as: 'html' }, quiet);
   count = pageCount;
   writeFileSync(file, html ?? '');
-  context = await (await browserOfThisFile()).newContext({ viewport: { width: 1440, height: 900 }, hasTouch: true });
+  context = await (await browserOfThisLane()).newContext({ viewport: { width: 1440, height: 900 }, hasTouch: true });
   page = await context.newPage();
   page.on('console', (message) => problems.push(message.text()));
   page.on('pageerror', (error) => problems.push(error.message));

@@ -14,7 +14,7 @@ import { writeSvg } from '../../src/interchange/svg/write.ts';
 import type { Profile } from '../../src/profile/profile.ts';
 import { SVG_CASES, svgText } from '../cases/drawings/svg-cases.ts';
 import { drawnBox, edgesOf, pointOnEdge } from '../kit/measure-drawn.ts';
-import { browserOfThisFile } from '../kit/open-app.ts';
+import { browserOfThisLane } from '../kit/open-app.ts';
 
 const NM_PER_PIXEL = 25.4e6 / 96;
 const WITHIN = 1_000;
@@ -55,7 +55,7 @@ interface Shown {
 let page: Page;
 
 beforeAll(async () => {
-  page = await (await browserOfThisFile()).newPage({ viewport: { width: 1000, height: 1000 } });
+  page = await (await browserOfThisLane()).newPage({ viewport: { width: 1000, height: 1000 } });
   await page.setContent('<!doctype html><html><body style="margin:0"></body></html>');
 });
 

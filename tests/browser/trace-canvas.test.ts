@@ -4,7 +4,7 @@
 
 import { expect, test } from 'vitest';
 import { WHITE } from '../../src/trace/gray-picture.ts';
-import { browserOfThisFile } from '../kit/open-app.ts';
+import { browserOfThisLane } from '../kit/open-app.ts';
 import { moved, outlineDistance } from '../kit/outline-distance.ts';
 import { traced } from '../kit/traced.ts';
 
@@ -15,7 +15,7 @@ const PIXEL = 25_400_000 / 600;
 
 /** What Chromium makes of a path on white, the red of each pixel. */
 async function painted(path: string): Promise<number[]> {
-  const page = await (await browserOfThisFile()).newPage();
+  const page = await (await browserOfThisLane()).newPage();
   const red = await page.evaluate(
     ({ path: d, size }) => {
       const context = new OffscreenCanvas(size, size).getContext('2d');

@@ -1,5 +1,5 @@
 import { type Browser, type BrowserContext, type BrowserContextOptions, chromium, type Page } from 'playwright-core';
-import { afterAll, inject } from 'vitest';
+import { inject } from 'vitest';
 import { writeLink } from '../../src/interchange/link/write.ts';
 import { findBrowser } from './find-browser.mjs';
 
@@ -82,17 +82,21 @@ function startBrowser(): Promise<Browser> {
   return chromium.launch({ executablePath, args: CHROMIUM_ARGUMENTS });
 }
 
-/** The one browser of this test file, started when first asked for; closed after the file's last test. */
-export function browserOfThisFile(): Promise<Browser> {
+/** The one browser of this lane of test files, started when first asked for, and again where it broke off. */
+export async function browserOfThisLane(): Promise<Browser> {
   running ??= startBrowser();
+  const browser = await running;
+  if (browser.isConnected()) return browser;
+  running = startBrowser();
   return running;
 }
 
-afterAll(async () => {
+/** Closes whatever windows a test file has left open, so that the next one begins with none. */
+export async function closeWindows(): Promise<void> {
+  parked = null;
   const browser = await running;
-  running = null;
-  await browser?.close();
-});
+  await Promise.all(browser?.contexts().map((context) => context.close()) ?? []);
+}
 
 function leavesOrigin(address: string, origin: string): boolean {
   const url = new URL(address);
@@ -129,7 +133,7 @@ const BROWSERS_PATIENCE_MS = 30_000;
 const PARKING_MS = 10_000;
 
 async function freshWindow(options: OpenOptions): Promise<Page> {
-  const browser = await browserOfThisFile();
+  const browser = await browserOfThisLane();
   const context = await browser.newContext({
     viewport: WINDOW_SIZES[options.size ?? 'large'],
     ...mediaOf(options),
