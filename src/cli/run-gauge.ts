@@ -1,5 +1,5 @@
 import { type Family, openingsOf } from '../family/family.ts';
-import { bandText, heightText, type Units } from '../family/length-text.ts';
+import { bandText, flooredText, heightText, type Units } from '../family/length-text.ts';
 import type { Verdict } from '../fit/fit.ts';
 import { type AskedThickness, type GaugeAnswer, gaugeAnswer } from '../gauge/gauge-answer.ts';
 import { type GaugeWords, gaugeSentence } from '../gauge/gauge-sentence.ts';
@@ -80,20 +80,12 @@ function heightDigits(nm: number, units: Units): string {
 
 /** A thickness with its unit, never rounded up: a strip of what is said goes in. */
 function thicknessText(nm: number, units: Units): string {
-  return units === 'in' ? flooredText(nm / 25_400, 1, 'thou', 1) : flooredText(nm / 1e6, 3, 'mm');
+  return units === 'in' ? flooredText(nm / 25_400, 1, 'thou') : flooredText(nm / 1e6, 3, 'mm', 0);
 }
 
 /** The height of the tallest strip, never rounded up. */
 function tallestText(nm: number, units: Units): string {
-  return units === 'in' ? flooredText(nm / 25.4e6, 4, 'in') : flooredText(nm / 1e6, 3, 'mm');
-}
-
-/** Cut off after some decimals, of which at least `kept` are told; what is above 0 is not told as 0. */
-function flooredText(value: number, decimals: number, unit: string, kept = 0): string {
-  const tens = 10 ** decimals;
-  const steps = Math.floor(value * tens + 1e-6);
-  if (steps === 0 && value > 0) return `less than ${1 / tens} ${unit}`;
-  return `${kept > 0 ? (steps / tens).toFixed(kept) : steps / tens} ${unit}`;
+  return units === 'in' ? flooredText(nm / 25.4e6, 4, 'in', 0) : flooredText(nm / 1e6, 3, 'mm', 0);
 }
 
 function toText(

@@ -36,6 +36,25 @@ function smallText(value: number, decimals: number, unit: string): string {
   return `${value.toFixed(decimals)} ${unit}`;
 }
 
+/**
+ * Cut off after some decimals, so that the most that goes in is not told as more; what is above 0 is not told as 0.
+ *
+ * @param value in the unit that is told.
+ * @param kept of the decimals these are told though they be 0.
+ * @check tests/unit/family/length-text.test.ts
+ */
+export function flooredText(value: number, decimals: number, unit: string, kept = decimals): string {
+  const steps = wholeSteps(value, decimals);
+  if (steps === 0 && value > 0) return `less than ${10 ** -decimals} ${unit}`;
+  const told = (steps / 10 ** decimals).toFixed(decimals);
+  return `${told.replace(new RegExp(`0{0,${decimals - kept}}$`), '').replace(/\.$/, '')} ${unit}`;
+}
+
+/** How many steps of the last decimal there are in a value: what is a hair short of a step for the rounding of doubles counts. */
+export function wholeSteps(value: number, decimals: number): number {
+  return Math.floor(value * 10 ** decimals + 1e-6);
+}
+
 /** A length along the blade, without its unit: one decimal of a millimetre, three of an inch. */
 export function heightNumber(nm: number, units: Units): string {
   const text = units === 'in' ? (nm / NM_PER_INCH).toFixed(3) : (nm / NM_PER_MM).toFixed(1);

@@ -1,4 +1,4 @@
-import { heightNumber, type Units } from '../../../family/length-text.ts';
+import { flooredText, heightNumber, type Units, wholeSteps } from '../../../family/length-text.ts';
 import { NM_PER_INCH, NM_PER_MM } from '../../../geom/point.ts';
 
 const NM_PER_THOU = NM_PER_INCH / 1000;
@@ -55,19 +55,7 @@ export function askedThicknessText(nm: number, units: Units): string {
 
 /** The same with all its decimals, for figures that stand below each other. */
 export function thicknessFigure(nm: number, units: Units): string {
-  return units === 'in' ? floored(nm / NM_PER_THOU, 1, 'thou') : floored(nm / NM_PER_MM, 3, 'mm');
-}
-
-/** Cut off after some decimals, so that the most that goes in is not told as more; what is above 0 is not told as 0. */
-function floored(value: number, decimals: number, unit: string): string {
-  const steps = wholeSteps(value, decimals);
-  const told = (steps / 10 ** decimals).toFixed(decimals);
-  return steps === 0 && value > 0 ? `less than ${10 ** -decimals} ${unit}` : `${told} ${unit}`;
-}
-
-/** How many steps of the last decimal there are in a value: what is a hair short of a step for the rounding of doubles counts. */
-function wholeSteps(value: number, decimals: number): number {
-  return Math.floor(value * 10 ** decimals + 1e-6);
+  return units === 'in' ? flooredText(nm / NM_PER_THOU, 1, 'thou') : flooredText(nm / NM_PER_MM, 3, 'mm');
 }
 
 /** A spare thickness with its sign: "+0.050 mm", "−1.2 thou". */
@@ -103,6 +91,6 @@ export function exactHeightText(nm: number, units: Units): string {
 
 /** The height of the tallest strip that goes in, never rounded up: "8.2 mm", "0.322 in". */
 export function tallestText(nm: number, units: Units): string {
-  if (units === 'in') return floored(nm / NM_PER_INCH, 4, 'in');
-  return floored(nm / NM_PER_MM, 3, 'mm').replace(/\.?0+ mm$/, ' mm');
+  if (units === 'in') return flooredText(nm / NM_PER_INCH, 4, 'in');
+  return flooredText(nm / NM_PER_MM, 3, 'mm', 0);
 }

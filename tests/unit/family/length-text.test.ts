@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import {
   bandText,
+  flooredText,
   gapText,
   heightText,
   readingText,
@@ -60,4 +61,15 @@ test('a movement shows its direction, and none where it is nothing', () => {
   expect(shiftText(-12_000, 'mm')).toBe('−0.012 mm');
   expect(shiftText(-200, 'mm')).toBe('0.000 mm');
   expect(shiftText(127_000, 'in')).toBe('+5.0 thou');
+});
+
+test('the most that goes in is never told as more, and never as nothing', () => {
+  expect(flooredText(0.5509, 3, 'mm')).toBe('0.550 mm');
+  expect(flooredText(0.5509, 3, 'mm', 0)).toBe('0.55 mm');
+  expect(flooredText(6, 3, 'mm', 0)).toBe('6 mm');
+  expect(flooredText(20, 1, 'thou')).toBe('20.0 thou');
+  // 0.3 of a hundredth is a hair under three thousandths in doubles.
+  expect(flooredText(0.1 * 0.03, 3, 'mm')).toBe('0.003 mm');
+  expect(flooredText(0.0009, 3, 'mm')).toBe('less than 0.001 mm');
+  expect(flooredText(0, 3, 'mm')).toBe('0.000 mm');
 });
