@@ -1,4 +1,4 @@
-import type { Mark, Spot, Stroke } from './page.ts';
+import type { GroupMark, Mark, Spot, Stroke } from './page.ts';
 
 /** Marks with the room that they take: millimetres from their upper left corner, x right, y down. */
 export interface Block {
@@ -45,6 +45,11 @@ export function rowOfBlocks(blocks: readonly Block[], gap = 0): Block {
 /** The block with its marks as one group, under a label for whoever cannot see them. */
 export function labelledBlock(block: Block, label: string): Block {
   return { ...block, marks: [{ kind: 'group', label, marks: block.marks }] };
+}
+
+/** Marks as a part of a table. */
+export function tablePart(part: NonNullable<GroupMark['part']>, marks: readonly Mark[]): GroupMark {
+  return { kind: 'group', part, marks };
 }
 
 /** A mark moved right and down, with all that is in it. */

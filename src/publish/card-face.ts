@@ -85,7 +85,7 @@ function cardHead({ title, carries, blank }: CardContent, piece: string, style: 
     : emptyBlock(0, 0);
   const width = inner - picture.width - (blank ? 3 * unit : 0);
   const words = stackBlocks([
-    layOutParagraph(title + piece, { width, size: 4.6 * unit, bold: true, most: 3 }, measure),
+    layOutParagraph(title + piece, { width, size: 4.6 * unit, bold: true, most: 3, heading: 2 }, measure),
     ...(carries === '' ? [] : [layOutParagraph(carries, { width, size: 2.7 * unit, ink: 'soft', most: 2 }, measure)]),
   ]);
   const height = Math.max(words.height, picture.height) + 1.6 * unit;
@@ -108,7 +108,7 @@ function scaleFor(
 }
 
 function headingRow(text: string, { unit, measure }: CardStyle, inner: number): CardRow {
-  const block = layOutParagraph(text, { width: inner, size: 3.1 * unit, bold: true }, measure);
+  const block = layOutParagraph(text, { width: inner, size: 3.1 * unit, bold: true, heading: 3 }, measure);
   return { block, keep: true, gap: 1.6 * unit };
 }
 

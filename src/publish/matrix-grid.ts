@@ -1,11 +1,12 @@
 import { VERDICT_WORDS } from '../family/margin-text.ts';
 import type { Profile } from '../profile/profile.ts';
 import { shortNameOf } from '../teach/teaching-knowledge.ts';
-import { type Block, placeBlock } from './block.ts';
+import { type Block, placeBlock, tablePart } from './block.ts';
 import { type CellNeeds, matrixCell } from './matrix-figures.ts';
 import { type ColumnHeads, columnHeads, HEAD_PAD, type HeadStyle, rowHead } from './matrix-heads.ts';
 import type { Mark } from './page.ts';
 import type { PageRoom } from './page-frame.ts';
+import { layOutParagraph } from './paragraph.ts';
 import { sizeOfRing } from './section-picture.ts';
 import type { SheetGround } from './sheet-ground.ts';
 import type { MatrixOrder } from './sheet-order.ts';
@@ -143,24 +144,35 @@ export function gridPage(
   const { ground, units, entrants, openings } = shown;
   const cellHeight = shown.needs.height * size;
   const width = headWidth + columns.length * cellWidth;
-  const marks: Mark[] = columns.flatMap((k, n) => placeBlock(heads.blocks[k], headWidth + n * cellWidth, 0));
+  const over = columns.map((k, n) => tablePart('head', placeBlock(heads.blocks[k], headWidth + n * cellWidth, 0)));
+  const marks: Mark[] = [tablePart('row', [cornerHead(shown, grid), ...over])];
   const levels = [heads.height];
   for (const i of rows) {
     const y = levels[levels.length - 1];
     const height = Math.max(cellHeight, grid.rowHeads[i].height);
-    const cells = columns.flatMap((k, n) => {
+    const cells = columns.map((k, n) => {
       const own = entrants[i].section !== undefined && entrants[i].section === openings[k].section;
       const fit = ground.fits.fits[shown.rows[i]][k];
       const style = { size, width: cellWidth, height, units, measure: ground.measure, own };
       const label = `${entrants[i].name} in ${openings[k].name}: ${VERDICT_WORDS[fit.verdict]}`;
       const cell = placeBlock(matrixCell(fit, style), headWidth + n * cellWidth, y);
-      return [{ kind: 'group', label, marks: cell } as const];
+      return { ...tablePart('cell', cell), label };
     });
-    marks.push(...placeBlock(grid.rowHeads[i], 0, y + (height - grid.rowHeads[i].height) / 2), ...cells);
+    const head = placeBlock(grid.rowHeads[i], 0, y + (height - grid.rowHeads[i].height) / 2);
+    marks.push(tablePart('row', [tablePart('head', head), ...cells]));
     levels.push(y + height);
   }
   const height = levels[levels.length - 1];
   return { width, height, marks: [...marks, ...rules(levels, width, grid, columns.length)] };
+}
+
+/** What stands beside the rows, over them. */
+function cornerHead({ ground, entrants }: MatrixShown, { size, headWidth, heads }: MatrixGrid): Mark {
+  const words = entrants.some(({ kind }) => kind === 'tool') ? 'Blank or tool' : 'Blank';
+  const pad = HEAD_PAD * size;
+  const style = { width: headWidth - 2 * pad, size: size * 0.92, ink: 'soft' } as const;
+  const told = layOutParagraph(words, style, ground.measure);
+  return tablePart('head', placeBlock(told, pad, heads.height - told.height - pad));
 }
 
 function rules(levels: readonly number[], width: number, grid: MatrixGrid, columns: number): Mark[] {

@@ -95,7 +95,8 @@ function headOf({ title, family, width, margin, zoom }: PageFrame, measure: Text
   const room = width - 2 * margin;
   const titleWidth = Math.min(measure.width(title, TITLE * zoom, true) + 0.01, room * 0.6);
   const gap = 4 * zoom;
-  const left = layOutParagraph(title, { width: titleWidth, size: TITLE * zoom, bold: true, most: 1 }, measure);
+  const headed = { width: titleWidth, size: TITLE * zoom, bold: true, most: 1, heading: 1 } as const;
+  const left = layOutParagraph(title, headed, measure);
   const rest = room - titleWidth - gap;
   const style = { width: rest, size: HEAD * zoom, ink: 'soft', align: 'end', most: 1 } as const;
   const right = layOutParagraph(family, style, measure);

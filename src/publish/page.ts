@@ -30,12 +30,19 @@ export interface TextMark {
   readonly ink?: Ink;
   /** Degrees, clockwise as seen, about the spot. */
   readonly turned?: number;
+  /** Of which rank it is among the headings; part of a paragraph where it is none. */
+  readonly heading?: HeadingRank;
 }
+
+/** 1: what the page is about. */
+export type HeadingRank = 1 | 2 | 3;
 
 /** Marks that belong together; what lies outside `clip` (even-odd) is not drawn. `label` is for whoever cannot see them. */
 export interface GroupMark {
   readonly kind: 'group';
   readonly label?: string;
+  /** What it is of a table; rows that follow each other are one table. */
+  readonly part?: 'row' | 'head' | 'cell';
   readonly clip?: readonly Stroke[];
   readonly marks: readonly Mark[];
 }

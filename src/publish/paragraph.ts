@@ -1,7 +1,7 @@
 import type { TextMeasure } from '../lettering/text-measure.ts';
 import type { Block } from './block.ts';
 import type { Ink } from './inks.ts';
-import type { TextMark } from './page.ts';
+import type { HeadingRank, TextMark } from './page.ts';
 import { wrapText, wrapUpTo } from './wrap-text.ts';
 
 /** How a paragraph is set; lengths in millimetres. */
@@ -14,6 +14,7 @@ export interface ParagraphStyle {
   readonly align?: 'start' | 'middle' | 'end';
   /** Most lines; the last is shortened where there are more. */
   readonly most?: number;
+  readonly heading?: HeadingRank;
 }
 
 /** How much of the spare room stands before a text. */
@@ -32,12 +33,13 @@ export const ASCENT = 0.98;
  * @check tests/unit/publish/page-parts.test.ts
  */
 export function layOutParagraph(text: string, style: ParagraphStyle, measure: TextMeasure): Block {
-  const { width, size, bold, ink, align = 'start', most } = style;
+  const { width, size, bold, ink, align = 'start', most, heading } = style;
   const lines = most === undefined ? wrapText(text, style, measure) : wrapUpTo(most, text, style, measure);
   const x = SHARE_BEFORE[align] * width;
   const marks = lines.map((line, i): TextMark => {
     const spot = [x, size * (ASCENT + i * LEADING)] as const;
-    return { kind: 'text', spot, text: line, size, align, ...(bold && { bold }), ...(ink && { ink }) };
+    const look = { ...(bold && { bold }), ...(ink && { ink }), ...(heading && { heading }) };
+    return { kind: 'text', spot, text: line, size, align, ...look };
   });
   return { width, height: lines.length * size * LEADING, marks: marks.filter((mark) => mark.text !== '') };
 }

@@ -46,7 +46,7 @@ export function pairCell(opening: Profile, tried: TriedBlank, style: CellStyle):
 function titled(name: string, pictures: Block, style: CellStyle): Block {
   const { size, measure } = style;
   const width = style.width ?? Math.max(pictures.width, 34 * (size / 3));
-  const title = layOutParagraph(name, { width, size, bold: true, most: 3 }, measure);
+  const title = layOutParagraph(name, { width, size, bold: true, most: 3, heading: 2 }, measure);
   const block = stackBlocks([title, pictures], size * 0.6);
   return { ...block, width };
 }

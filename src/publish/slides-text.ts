@@ -1,6 +1,7 @@
 import type { TextMeasure } from '../lettering/text-measure.ts';
 import { type Block, stackBlocks } from './block.ts';
 import type { Ink } from './inks.ts';
+import type { HeadingRank } from './page.ts';
 import { LEADING, layOutParagraph } from './paragraph.ts';
 import { type Extent, LEAST_TYPE } from './slides-frame.ts';
 
@@ -11,6 +12,7 @@ export interface SlidePart {
   readonly size: number;
   readonly bold?: boolean;
   readonly ink?: Ink;
+  readonly heading?: HeadingRank;
 }
 
 /** A block in place of a text, made for a share of its usual size. */
@@ -63,7 +65,7 @@ function shortened(pieces: readonly SlidePiece[], room: Extent, measure: TextMea
 /** The title and what is said under it. */
 export function titleAndWords(title: string, words: string, sizes: readonly [title: number, words: number]) {
   const parts: SlidePart[] = [
-    { text: title, size: sizes[0], bold: true },
+    { text: title, size: sizes[0], bold: true, heading: 1 },
     { text: words, size: sizes[1] },
   ];
   return parts;

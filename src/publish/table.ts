@@ -1,5 +1,5 @@
 import type { TextMeasure } from '../lettering/text-measure.ts';
-import { type Block, placeBlock } from './block.ts';
+import { type Block, placeBlock, tablePart } from './block.ts';
 import type { FlowItem } from './flow-blocks.ts';
 import { layOutParagraph, SHARE_BEFORE } from './paragraph.ts';
 import { drawn, filled, polyline, rectangle } from './strokes.ts';
@@ -77,17 +77,20 @@ function rowBlock(
   const height = Math.max(size, ...blocks.map((block) => block.height)) + 2 * pad.y;
   const width = columns.reduce((sum, column) => sum + column.width, 0);
   let x = 0;
-  const marks = blocks.flatMap((block, i) => {
+  const marks = blocks.map((block, i) => {
     const { width: wide, align = 'start' } = columns[i];
     const spare = wide - 2 * pad.x - block.width;
     const from = x + pad.x + SHARE_BEFORE[align] * spare;
     x += wide;
-    return placeBlock(block, from, (height - block.height) / 2);
+    return tablePart(isHead ? 'head' : 'cell', placeBlock(block, from, (height - block.height) / 2));
   });
   const under = drawn([polyline([0, height], [width, height])], isHead ? 'ink' : 'faint', isHead ? 0.25 : 0.18);
   return {
     width,
     height,
-    marks: [...(isHead ? [filled([rectangle(0, 0, width, height)], 'faint')] : []), ...marks, under],
+    marks: [
+      ...(isHead ? [filled([rectangle(0, 0, width, height)], 'faint')] : []),
+      tablePart('row', [...marks, under]),
+    ],
   };
 }

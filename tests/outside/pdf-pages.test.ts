@@ -10,7 +10,7 @@ import { boxMissing } from '../../src/publish/box-missing.ts';
 import type { Mark, Page } from '../../src/publish/page.ts';
 import { paperSize } from '../../src/publish/paper.ts';
 import { BAR, EVERY_MARK, LINES } from '../cases/every-mark.ts';
-import { drawPdf, pdfFonts, pdfInfo, pdfText } from '../kit/ask-poppler.ts';
+import { drawPdf, pdfFonts, pdfInfo, pdfStructure, pdfText } from '../kit/ask-poppler.ts';
 import { demoFamily, demoProfile } from '../kit/demo-family.ts';
 
 const typeface = await loadTypeface();
@@ -63,6 +63,46 @@ describe('scale', () => {
     expect(Math.abs(down.to - down.from - BAR.height)).toBeLessThan(0.1);
     expect(Math.abs(across.from - 5)).toBeLessThan(0.1);
     expect(Math.abs(down.from - 3)).toBeLessThan(0.1);
+  });
+});
+
+describe('for whoever hears the page', () => {
+  test('it says its language, its title and what is a heading, a paragraph, a picture and a table', async () => {
+    const cell = (part: 'head' | 'cell', text: string): Mark => ({
+      kind: 'group',
+      part,
+      marks: [{ kind: 'text', spot: [20, 60], text, size: 4 }],
+    });
+    const page: Page = {
+      ...EVERY_MARK,
+      marks: [
+        ...EVERY_MARK.marks,
+        { kind: 'text', spot: [10, 10], text: 'A heading', size: 6, heading: 1 },
+        { kind: 'text', spot: [10, 95], text: 'first line', size: 4 },
+        { kind: 'text', spot: [10, 100], text: 'second line', size: 4 },
+        { kind: 'group', part: 'row', marks: [cell('head', 'Heron'), cell('cell', 'enters')] },
+      ],
+    };
+    const pdf = await write([page]);
+    expect(pdfInfo(pdf).facts.get('Tagged')).toBe('yes');
+    const said = pdfStructure(pdf).map((line) => line.trim());
+    const heads = ['Document', 'Sect "Every kind of mark <&>"', 'H1 (block)', '"A heading"', 'Figure'];
+    expect(said.slice(0, 5)).toEqual(heads);
+    expect(said).toContain('"first line second line"');
+    expect(said.slice(said.indexOf('Table (block)'))).toEqual([
+      'Table (block)',
+      'TR',
+      'TH:',
+      '/Scope /Row',
+      'P (block)',
+      '"Heron"',
+      'TD',
+      'P (block)',
+      '"enters"',
+    ]);
+    const plain = Buffer.from(pdf).toString('latin1');
+    expect(plain).toContain('/Alt (A clipped bar)');
+    expect(plain).toContain('/Lang (en-GB)');
   });
 });
 

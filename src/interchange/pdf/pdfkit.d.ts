@@ -6,12 +6,20 @@ declare module 'pdfkit' {
     features: string[];
   }
 
+  /** Something that is read, or several of them, in the structure of a tagged document. */
+  interface Structure {
+    /** A closure draws what the structure holds, at once where the structure has its place in the document. */
+    add(child: Structure | (() => void)): this;
+    end(): void;
+  }
+
   export default class PDFDocument {
     constructor(options: {
       autoFirstPage: false;
       font: '';
       lang: string;
       displayTitle: boolean;
+      tagged: boolean;
       pdfVersion: '1.7';
       info: { Title: string; Producer: string; Creator: string; CreationDate: Date };
     });
@@ -35,6 +43,10 @@ declare module 'pdfkit' {
     font(name: string): this;
     fontSize(size: number): this;
     text(text: string, x: number, y: number, setting: TextSetting): this;
+    struct(type: string, options?: { alt?: string; title?: string; scope?: 'Row' | 'Column' }): Structure;
+    addStructure(structure: Structure): this;
+    markContent(tag: 'Artifact', options: { type: 'Layout' }): this;
+    endMarkedContent(): this;
     save(): this;
     restore(): this;
     on(event: 'data', listener: (chunk: Uint8Array) => void): this;

@@ -3,6 +3,7 @@ import type { Typeface } from '../../lettering/typeface.ts';
 import { inkColour, type Palette } from '../../publish/inks.ts';
 import type { GroupMark, Mark, Page, PathMark, Stroke, TextMark } from '../../publish/page.ts';
 import { SHARE_BEFORE } from '../../publish/paragraph.ts';
+import { type PagePart, pageStructure } from './page-structure.ts';
 
 /** What a document says of itself. */
 export interface PdfTelling {
@@ -27,6 +28,7 @@ const POINTS_PER_MM = 72 / 25.4;
 const NO_DATE = new Date(0);
 
 type Drawing = import('pdfkit').default;
+type Structure = ReturnType<Drawing['struct']>;
 
 /** What marks are drawn with. */
 interface Pen {
@@ -57,6 +59,7 @@ export async function startPdf(telling: PdfTelling, typeface: Typeface, palette:
     font: '',
     lang: telling.language,
     displayTitle: true,
+    tagged: true,
     pdfVersion: '1.7',
     info: {
       Title: telling.title,
@@ -69,11 +72,13 @@ export async function startPdf(telling: PdfTelling, typeface: Typeface, palette:
   for (const { part, bold, font } of typeface.files) pdf.registerFont(fontName(part, bold), font);
   const written = collect(pdf);
   const pen: Pen = { pdf, typeface, palette };
+  const whole = pdf.struct('Document');
+  pdf.addStructure(whole);
   let count = 0;
   return {
     add(page) {
       count++;
-      addPage(page, pen);
+      addPage(page, whole, pen);
     },
     finish() {
       if (count === 0) pdf.addPage();
@@ -106,12 +111,49 @@ function joined(chunks: readonly Uint8Array[]): Uint8Array {
   return bytes;
 }
 
-function addPage(page: Page, pen: Pen): void {
+function addPage(page: Page, whole: Structure, pen: Pen): void {
   const { pdf } = pen;
   pdf.addPage({ size: [page.width * POINTS_PER_MM, page.height * POINTS_PER_MM], margin: 0 });
   pdf.transform(POINTS_PER_MM, 0, 0, POINTS_PER_MM, 0, 0);
   pdf.lineJoin('round').lineCap('butt');
-  drawMarks(page.marks, pen);
+  drawParts([pageStructure(page)], whole, pen);
+}
+
+/** Draws what is read into the structure that it belongs to, the rest as what is not read. */
+function drawParts(parts: readonly PagePart[], into: Structure, pen: Pen): void {
+  for (const part of parts) drawPart(part, into, pen);
+}
+
+function drawPart(part: PagePart, into: Structure, pen: Pen): void {
+  const { pdf } = pen;
+  switch (part.kind) {
+    case 'unread':
+      pdf.markContent('Artifact', { type: 'Layout' });
+      drawMarks(part.marks, pen);
+      pdf.endMarkedContent();
+      return;
+    case 'read': {
+      const { tag, alt, marks } = part;
+      const read = pdf.struct(tag, alt === undefined ? {} : { alt });
+      into.add(read);
+      read.add(() => drawRead(marks, pen)).end();
+      return;
+    }
+    case 'together': {
+      const { tag, title, scope, parts } = part;
+      const held = pdf.struct(tag, { ...(title && { title }), ...(scope && { scope }) });
+      into.add(held);
+      drawParts(parts, held, pen);
+      held.end();
+      return;
+    }
+    case 'clipped':
+      pdf.save();
+      trace(part.clip, pdf);
+      pdf.clip('even-odd');
+      drawParts(part.parts, into, pen);
+      pdf.restore();
+  }
 }
 
 function drawMarks(marks: readonly Mark[], pen: Pen): void {
@@ -120,6 +162,13 @@ function drawMarks(marks: readonly Mark[], pen: Pen): void {
     else if (mark.kind === 'text') drawText(mark, pen);
     else drawGroup(mark, pen);
   }
+}
+
+/** Marks that are read as one: a line that another follows ends with a space, else their words would be read as one. */
+function drawRead(marks: readonly Mark[], pen: Pen): void {
+  for (const [i, mark] of marks.entries())
+    if (mark.kind === 'text') drawText(mark, pen, i < marks.length - 1 ? ' ' : '');
+    else drawMarks([mark], pen);
 }
 
 function drawGroup({ clip, marks }: GroupMark, pen: Pen): void {
@@ -160,7 +209,7 @@ function trace(strokes: readonly Stroke[], pdf: Drawing): void {
   }
 }
 
-function drawText(mark: TextMark, { pdf, typeface, palette }: Pen): void {
+function drawText(mark: TextMark, { pdf, typeface, palette }: Pen, after = ''): void {
   const { spot, text, size, bold = false, align = 'start', ink = 'ink', turned = 0 } = mark;
   const line = typeface.setLine(text, bold);
   const [x, y] = spot;
@@ -168,10 +217,11 @@ function drawText(mark: TextMark, { pdf, typeface, palette }: Pen): void {
   pdf.save();
   if (turned !== 0) pdf.rotate(turned, { origin: [x, y] });
   pdf.fillColor(inkColour(ink, palette)).fontSize(size);
-  for (const run of line.runs) {
+  for (const [i, run] of line.runs.entries()) {
     if (run.kind === 'box') continue;
+    const words = i === line.runs.length - 1 ? run.text + after : run.text;
     pdf.font(fontName(run.part, bold));
-    pdf.text(run.text, start + run.at * size, y, { lineBreak: false, baseline: 'alphabetic', features: ['kern'] });
+    pdf.text(words, start + run.at * size, y, { lineBreak: false, baseline: 'alphabetic', features: ['kern'] });
   }
   pdf.restore();
 }
