@@ -5,6 +5,7 @@ import { DoneLine } from '../../panels/names/done-line.tsx';
 import { MisleadingFinding } from '../../panels/names/misleading-finding.tsx';
 import { MISLEADING_KINDS, MISLEADING_WORDS } from '../../panels/names/misleading-words.ts';
 import { useRenameGround } from '../../panels/names/use-rename-ground.ts';
+import notice from '../../panels/notices.module.css';
 import { useKeptFocus } from '../../panels/use-kept-focus.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { VerdictMark } from '../../panels/verdict-mark.tsx';
@@ -98,7 +99,7 @@ function AllKey({ ground }: { ground: RenameGround }) {
 function NoneFound({ family }: { family: Family }) {
   const running = useStore(useSession().results, (s) => isRunning(s.phase));
   return (
-    <section className={styles.none}>
+    <section className={`${notice.empty} ${styles.none}`}>
       <VerdictMark verdict={running ? null : 'enters'} size={72} />
       <h2>{running ? 'No name misleads so far' : 'No name misleads'}</h2>
       <p>

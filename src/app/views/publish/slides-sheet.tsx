@@ -1,6 +1,7 @@
 import type { Family } from '../../../family/family.ts';
 import type { Lesson } from '../../../family/lesson.ts';
 import { EmptyNotice } from '../../panels/empty-notice.tsx';
+import notice from '../../panels/notices.module.css';
 import { PageDesk } from '../../panels/publish/page-desk.tsx';
 import { PrintedPages } from '../../panels/publish/printed-pages.tsx';
 import { PublishKeys } from '../../panels/publish/publish-keys.tsx';
@@ -51,7 +52,7 @@ function NoLesson({ family }: { family: Family }) {
   const lack = lackFor('chart', family);
   if (lack) return <EmptyNotice {...lack} />;
   return (
-    <section className={styles.none}>
+    <section className={notice.empty}>
       <h2>No lesson yet</h2>
       <p>
         Slides are the steps of the lesson, a page each. Make a lesson in Teach: one press makes it from this family.
