@@ -1,18 +1,24 @@
-import { makeKeptStore } from './kept-store.ts';
-import type { Session } from './session.ts';
+import type { DocumentState } from './document-state.ts';
+import { makeKeptStore, type Shelf } from './kept-store.ts';
 import type { Store } from './store.ts';
 
 /** The settings of families by their names, the one changed last at the end. */
 export type ByFamily<Settings> = Readonly<Record<string, Settings>>;
 
+/** What of a window settings need to know: the open family, and where they are kept. */
+export interface SettingsPlace {
+  readonly documents: Store<DocumentState>;
+  readonly shelf: Shelf | null;
+}
+
 /** What a sheet is set to for each family; kept in this browser, not in the file. */
 export interface FamilySettings<Settings> {
   /** The settings of a window. */
-  storeOf(session: Session): Store<ByFamily<Settings>>;
+  storeOf(place: SettingsPlace): Store<ByFamily<Settings>>;
   /** The settings for a family; the usual ones until it has its own. */
   settingsOf(all: ByFamily<Settings>, family: string): Settings;
   /** Changes some settings of a family. */
-  change(session: Session, family: string, change: Partial<Settings>): void;
+  change(place: SettingsPlace, family: string, change: Partial<Settings>): void;
 }
 
 /** The settings of so many families are kept; those changed longest ago go first. */
@@ -31,23 +37,23 @@ export function makeFamilySettings<Settings extends object>(
   usual: Settings,
   read: (fields: Readonly<Record<string, unknown>>) => Settings,
 ): FamilySettings<Settings> {
-  const stores = new WeakMap<Session, Store<ByFamily<Settings>>>();
+  const stores = new WeakMap<SettingsPlace, Store<ByFamily<Settings>>>();
   const readAll = (fields: Readonly<Record<string, unknown>>) =>
     Object.fromEntries(Object.entries(fields).flatMap(([name, kept]) => (isRecord(kept) ? [[name, read(kept)]] : [])));
-  const storeOf = (session: Session) => {
-    const known = stores.get(session);
+  const storeOf = (place: SettingsPlace) => {
+    const known = stores.get(place);
     if (known) return known;
-    const made = makeKeptStore<ByFamily<Settings>>(session.shelf, key, readAll);
-    stores.set(session, made);
-    followNames(session, made);
+    const made = makeKeptStore<ByFamily<Settings>>(place.shelf, key, readAll);
+    stores.set(place, made);
+    followNames(place, made);
     return made;
   };
   const settingsOf = (all: ByFamily<Settings>, family: string) => (Object.hasOwn(all, family) ? all[family] : usual);
   return {
     storeOf,
     settingsOf,
-    change(session, family, change) {
-      const store = storeOf(session);
+    change(place, family, change) {
+      const store = storeOf(place);
       const all = store.getState();
       const others = Object.entries(all).filter(([name]) => name !== family);
       const changed = [family, { ...settingsOf(all, family), ...change }] as const;
@@ -57,7 +63,7 @@ export function makeFamilySettings<Settings extends object>(
 }
 
 /** A family that is given another name keeps its settings. */
-function followNames<Settings>({ documents }: Session, store: Store<ByFamily<Settings>>): void {
+function followNames<Settings>({ documents }: SettingsPlace, store: Store<ByFamily<Settings>>): void {
   documents.subscribe((now, before) => {
     const [name, old] = [now.document?.family.name, before.document?.family.name];
     if (now.opened !== before.opened || name === undefined || old === undefined || name === old) return;

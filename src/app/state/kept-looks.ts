@@ -1,16 +1,25 @@
-import { TELLINGS } from './conditions-state.ts';
-import { DRAW_FORMS, type SnapSettings } from './draw/draw-state.ts';
-import { GAUGE_SHEETS } from './gauge/gauge-state.ts';
+import { type ConditionsState, TELLINGS } from './conditions-state.ts';
+import { DRAW_FORMS, type DrawState, type SnapSettings } from './draw/draw-state.ts';
+import { GAUGE_SHEETS, type GaugeState } from './gauge/gauge-state.ts';
 import { keepFields, oneOf, type Shelf, yesOrNo } from './kept-store.ts';
-import { NAMES_SHEETS } from './names/names-state.ts';
-import { PLAN_SHEETS } from './plan/plan-state.ts';
-import { PUBLISH_SHEETS } from './publish/publish-state.ts';
-import type { Session } from './session.ts';
-import { TEACH_SHEETS } from './teach/teach-state.ts';
-import { CELL_SIZES, MATRIX_ORDERS, TIERS_SHEETS, TIERS_SHOWN } from './tiers/tiers-state.ts';
+import { NAMES_SHEETS, type NamesState } from './names/names-state.ts';
+import { PLAN_SHEETS, type PlanState } from './plan/plan-state.ts';
+import { PUBLISH_SHEETS, type PublishState } from './publish/publish-state.ts';
+import type { Store } from './store.ts';
+import { TEACH_SHEETS, type TeachState } from './teach/teach-state.ts';
+import { CELL_SIZES, MATRIX_ORDERS, TIERS_SHEETS, TIERS_SHOWN, type TiersState } from './tiers/tiers-state.ts';
 
 /** The stores of a window that hold what is looked at. */
-type Looks = Pick<Session, 'tiers' | 'plan' | 'gauge' | 'names' | 'teach' | 'publish' | 'draw' | 'conditions'>;
+interface Looks {
+  readonly tiers: Store<TiersState>;
+  readonly plan: Store<PlanState>;
+  readonly gauge: Store<GaugeState>;
+  readonly names: Store<NamesState>;
+  readonly teach: Store<TeachState>;
+  readonly publish: Store<PublishState>;
+  readonly draw: Store<DrawState>;
+  readonly conditions: Store<ConditionsState>;
+}
 
 /**
  * Keeps which sheet of each view is open, as long as the tab is: one that is loaded again shows what it showed, a new one

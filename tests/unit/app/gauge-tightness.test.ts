@@ -45,7 +45,7 @@ test('keyways that are equally tight share a place, and the headline names all t
   );
   const rows = tightRows([a, b, c, d], slots, 'height', 6e6);
   expect(rows.map((row) => rankText(row, rows))).toEqual(['=1', '=1', '3', '4']);
-  expect(placeText(rows[1], rows)).toBe('1 of 4, shared with A keyway');
+  expect(placeText(rows[1], rows)).toBe('1 of 4, shared by 2');
   expect(placeText(rows[2], rows)).toBe('3 of 4');
   expect(tightHeadline(rows, 'height', '6 mm')).toBe(
     'The A keyway and the B keyway alike are the tightest for a strip 6 mm tall, the D keyway the widest',

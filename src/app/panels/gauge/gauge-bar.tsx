@@ -1,7 +1,8 @@
 import { type ReactNode, useId, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { HEIGHT_MEASURES, THICKNESS_MEASURES } from '../../state/gauge/gauge-lengths.ts';
-import { MOST_TILT_DEG, usualTilt } from '../../state/gauge/strip-in-hand.ts';
+import { MOST_TILT_DEG } from '../../state/gauge/gauge-state.ts';
+import { usualTilt } from '../../state/gauge/strip-in-hand.ts';
 import fields from '../form-fields.module.css';
 import { useSession, useStore } from '../use-store.ts';
 import { useTyped } from '../use-typed.ts';

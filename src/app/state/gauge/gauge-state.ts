@@ -12,6 +12,9 @@ export type ToolOrder =
   /** By the spare thickness in one keyway. */
   | { readonly by: 'opening'; readonly openingId: string; readonly down: boolean };
 
+/** Most that a strip may be tilted either way, as in Compare; degrees. */
+export const MOST_TILT_DEG = 5;
+
 /** What is asked and looked at; another family begins anew, one that was there before as it was left (`kept-gauge.ts`). */
 export interface GaugeLook {
   /** Height of the strip in hand, nanometres; null: the usual one of the family. */

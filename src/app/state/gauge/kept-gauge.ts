@@ -1,9 +1,7 @@
-import { makeFamilySettings } from '../family-settings.ts';
+import { makeFamilySettings, type SettingsPlace } from '../family-settings.ts';
 import { oneOf, yesOrNo } from '../kept-store.ts';
-import type { Session } from '../session.ts';
-import { listenTo } from '../store.ts';
-import { type GaugeLook, NOTHING_GAUGED, TIGHT_BY } from './gauge-state.ts';
-import { MOST_TILT_DEG } from './strip-in-hand.ts';
+import { listenTo, type Store } from '../store.ts';
+import { type GaugeLook, type GaugeState, MOST_TILT_DEG, NOTHING_GAUGED, TIGHT_BY } from './gauge-state.ts';
 
 /** What of the Gauge view was set for a family, and is still wished for when it is opened again. */
 type KeptGauge = Pick<GaugeLook, 'height' | 'thickness' | 'tiltLimit' | 'withBlanks' | 'measure'>;
@@ -24,19 +22,19 @@ const { storeOf, settingsOf, change } = makeFamilySettings<KeptGauge>('sectionar
  *
  * @check tests/unit/app/kept-gauge.test.ts
  */
-export function keepGauge(session: Session): void {
-  const { documents, gauge } = session;
+export function keepGauge(place: SettingsPlace & { readonly gauge: Store<GaugeState> }): void {
+  const { documents, gauge } = place;
   const name = () => documents.getState().document?.family.name;
   listenTo(
     documents,
     (s) => s.opened,
-    () => gauge.setState({ ...NOTHING_GAUGED, ...settingsOf(storeOf(session).getState(), name() ?? '') }),
+    () => gauge.setState({ ...NOTHING_GAUGED, ...settingsOf(storeOf(place).getState(), name() ?? '') }),
   );
   gauge.subscribe((now, before) => {
     const family = name();
     if (family === undefined || KEPT.every((field) => now[field] === before[field])) return;
-    const known = settingsOf(storeOf(session).getState(), family);
-    if (KEPT.some((field) => now[field] !== known[field])) change(session, family, keptOf(now));
+    const known = settingsOf(storeOf(place).getState(), family);
+    if (KEPT.some((field) => now[field] !== known[field])) change(place, family, keptOf(now));
   });
 }
 

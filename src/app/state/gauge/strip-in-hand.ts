@@ -8,9 +8,6 @@ import { type Box, boxOf, NM_PER_MM } from '../../../geom/point.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import type { Session } from '../session.ts';
 
-/** Most that a strip may be tilted either way, as in Compare; degrees. */
-export const MOST_TILT_DEG = 5;
-
 /** The tilt that is tried first where a family states none, degrees. */
 const FIRST_TILT_DEG = 2;
 

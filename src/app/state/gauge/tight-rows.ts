@@ -61,13 +61,10 @@ export function rankText({ rank }: TightRow, rows: readonly TightRow[]): string 
   return sharing(rank, rows).length > 1 ? `=${rank}` : String(rank);
 }
 
-/** The same for its reading: "2 of 10", "2 of 10, shared with Smew keyway and Coot keyway". */
-export function placeText({ rank, opening }: TightRow, rows: readonly TightRow[]): string {
-  const others = sharing(rank, rows).filter((other) => other.opening !== opening);
-  const place = `${rank} of ${rows.length}`;
-  return others.length === 0
-    ? place
-    : `${place}, shared with ${nameList(others.map((other) => keywayName(other.opening)))}`;
+/** The same for its reading: "2 of 10", "2 of 10, shared by 3". */
+export function placeText({ rank }: TightRow, rows: readonly TightRow[]): string {
+  const { length } = sharing(rank, rows);
+  return `${rank} of ${rows.length}${length > 1 ? `, shared by ${length}` : ''}`;
 }
 
 function sharing(rank: number, rows: readonly TightRow[]): readonly TightRow[] {

@@ -75,11 +75,6 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
       if (gesture.current.kind === 'dragging-corner') finishCorner(session);
       enter(IDLE);
     };
-    const onWheel = (event: WheelEvent) => {
-      event.preventDefault();
-      const { view: at, setView: show } = latest.current;
-      if (at) show(zoomAbout(at, pixelUnder(event, element), wheelFactor(event.deltaY, event.deltaMode)));
-    };
     const letGo = () => {
       giveUpCorner(session);
       if (gesture.current.kind === 'dragging-blank') session.hand.setState({ placement: before });
@@ -92,7 +87,7 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
       pointermove: ofFirst(onMove),
       pointerup: ofFirst(onUp),
       pointercancel: ofFirst(onUp),
-      wheel: onWheel,
+      wheel: (event) => turnWheel(event, element, latest.current),
     });
     return () => {
       stopFingers();
@@ -100,6 +95,15 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
     };
   }, [frame, session]);
   return kind;
+}
+
+function turnWheel(
+  event: WheelEvent,
+  element: HTMLElement,
+  { view, setView }: Pick<CompareGestures, 'view' | 'setView'>,
+): void {
+  event.preventDefault();
+  if (view) setView(zoomAbout(view, pixelUnder(event, element), wheelFactor(event.deltaY, event.deltaMode)));
 }
 
 type Pressed = Omit<Press, 'onBlank'>;
