@@ -39,20 +39,6 @@ export function pushCorner(
   marks.push(mark);
 }
 
-/** The part of a falling line that is above 0, down to there. */
-export function aboveNothing(line: FallingLine): FallingLine {
-  const { heights, thicknesses, marks } = line;
-  const end = thicknesses.findIndex((thickness) => thickness < 0);
-  if (end < 0) return line;
-  const kept = emptyLine();
-  for (let i = 0; i < end; i++) pushCorner(kept, heights[i], thicknesses[i], marks[i]);
-  if (end > 0 && heights[end] > heights[end - 1]) {
-    const share = thicknesses[end - 1] / (thicknesses[end - 1] - thicknesses[end]);
-    pushCorner(kept, rounded(heights[end - 1] + (heights[end] - heights[end - 1]) * share), 0, marks[end]);
-  }
-  return kept;
-}
-
 /** Rounds to a thousandth of a nanometre, so that a jump lies where the outline's whole nanometres put it. */
 export function rounded(nm: number): number {
   return Math.round(nm * 1e3) / 1e3;

@@ -12,39 +12,54 @@ export interface Stance {
   readonly right: number;
 }
 
-/** Gets the fields of a {@link Stance} one by one: thousands are visited, and most are of no further use. */
-export type VisitStance = (foot: Trapezoid, head: Trapezoid, left: number, right: number) => void;
+/**
+ * Gets the fields of a {@link Stance} one by one, and the heights at which the two walls stand: thousands are visited, and most
+ * are of no further use. `most` is the thickness that what stands between the ends leaves, Infinity where both are one part.
+ * To say false is to visit no stance further up from this foot.
+ */
+export type VisitStance = (
+  foot: Trapezoid,
+  head: Trapezoid,
+  left: number,
+  right: number,
+  atLeft: number,
+  atRight: number,
+  most: number,
+) => unknown;
 
 /**
  * Visits every stance that lets anything pass, from each foot upwards.
  *
  * @param parts what {@link trapezoidsOf} gives.
  * @param tallest stances whose strips are all taller are left out.
- * @param passed stances whose walls pass each other by less than this are visited as well, nanometres.
+ * @param tangent of how far strips may lean; two walls that are D apart in height leave them D times as much more.
  */
-export function visitStances(parts: readonly Trapezoid[], visit: VisitStance, tallest = Infinity, passed = 0): void {
-  for (const foot of parts) climb(foot, foot, -Infinity, Infinity, visit, tallest, passed);
-}
-
-function climb(
-  foot: Trapezoid,
-  head: Trapezoid,
-  left: number,
-  right: number,
-  visit: VisitStance,
-  tallest: number,
-  passed: number,
-): void {
-  visit(foot, head, left, right);
-  if (head.high - foot.high > tallest) return;
-  // A head on the way counts with both its ends; the foot with its upper end only.
-  const inLeft = Math.max(left, head.left1);
-  const inRight = Math.min(right, head.right1);
-  for (const next of head.above) {
-    const nextLeft = Math.max(inLeft, next.left0);
-    const nextRight = Math.min(inRight, next.right0);
-    if (nextRight > nextLeft - passed) climb(foot, next, nextLeft, nextRight, visit, tallest, passed);
-  }
+export function visitStances(parts: readonly Trapezoid[], visit: VisitStance, tallest = Infinity, tangent = 0): void {
+  const climb = (
+    foot: Trapezoid,
+    head: Trapezoid,
+    left: number,
+    right: number,
+    atLeft: number,
+    atRight: number,
+    most: number,
+  ) => {
+    if (visit(foot, head, left, right, atLeft, atRight, most) === false) return;
+    if (head.high - foot.high > tallest) return;
+    // A head on the way counts with both its ends; the foot with its upper end only.
+    const { high, left1, right1 } = head;
+    for (const next of head.above) {
+      const { left0, right0 } = next;
+      const nextLeft = Math.max(left, left1, left0);
+      const nextRight = Math.min(right, right1, right0);
+      const atNextLeft = nextLeft > left ? high : atLeft;
+      const atNextRight = nextRight < right ? high : atRight;
+      const pair = nextRight - nextLeft + Math.abs(atNextLeft - atNextRight) * tangent;
+      const least = Math.min(most, right1 - left1, right0 - left0, pair);
+      if (least > 0) climb(foot, next, nextLeft, nextRight, atNextLeft, atNextRight, least);
+    }
+  };
+  for (const foot of parts) climb(foot, foot, -Infinity, Infinity, 0, 0, Infinity);
 }
 
 /** Where the walls hold a strip that stands from `low` to `high`, furthest in on either side. */
@@ -138,8 +153,8 @@ export function cornersOf(foot: Trapezoid, head: Trapezoid, left: number, right:
     for (let k = i + 1; k < count; k++) {
       const det = a[i] * b[k] - b[i] * a[k];
       if (det === 0) continue;
-      const low = within((c[i] * b[k] - b[i] * c[k]) / det, foot.low, foot.high);
-      const high = within((a[i] * c[k] - c[i] * a[k]) / det, head.low, head.high);
+      const low = withinStance((c[i] * b[k] - b[i] * c[k]) / det, foot.low, foot.high);
+      const high = withinStance((a[i] * c[k] - c[i] * a[k]) / det, head.low, head.high);
       if (!(high >= low)) continue;
       found[n++] = high - low;
       found[n++] = thicknessBetween(foot, head, left, right, low, high);
@@ -154,7 +169,7 @@ export const MOST_CORNERS = (MOST_LINES * (MOST_LINES - 1)) / 2;
 const ON_BORDER = 1e-6;
 
 /** `at` between two ends, NaN where it lies outside them. */
-function within(at: number, least: number, most: number): number {
+export function withinStance(at: number, least: number, most: number): number {
   if (at < least - ON_BORDER || at > most + ON_BORDER) return Number.NaN;
   return Math.min(most, Math.max(least, at));
 }

@@ -1,7 +1,8 @@
 import { boxOf, type Point } from '../geom/point.ts';
-import { aboveNothing, type FallingLine, higherOf, isPieceUnder, isUnder } from './falling-line.ts';
+import { type FallingLine, higherOf, isPieceUnder, isUnder } from './falling-line.ts';
+import { type InnerWalls, leaningBest } from './leaning-stance.ts';
 import { type VisitStance, visitStances } from './stances.ts';
-import { trapezoidsOf } from './trapezoids.ts';
+import { type Trapezoid, trapezoidsOf } from './trapezoids.ts';
 import { turnedAbout } from './turn-points.ts';
 import { bestOf, highest, thicknessBound, uprightLine } from './upright-line.ts';
 
@@ -17,8 +18,8 @@ const LEAST_HEIGHT = 50_000;
 /** What would raise the line by less than this is left out, nanometres: else it would have thousands of corners. */
 const LEAST_GAIN = 300;
 
-/** Angles on either side of upright that are looked at before anything is bounded. */
-const FIRST_LOOKS = 4;
+/** Wider ranges of tilts are hardly ever done with: half the width of the first ones at most, radians. */
+const FIRST_HALF = 0.003;
 
 /** A range of tilts: its middle and half its width, radians. */
 interface TiltRange {
@@ -30,11 +31,12 @@ interface TiltRange {
  * The greatest thickness of a strip that may be tilted by up to `limit` either way, against its height.
  *
  * Branch and bound over the tilt. Where a strip of thickness w and height h leans by d, the opening has both its long
- * sides at all levels of v = h cos d - w sin d. So the walls leave W >= w / cos d - v tan d between them over v, W the
- * greatest gap of any stretch so tall (below 0 where walls pass each other): the upright gaps of the middle of a range of
- * tilts bound all strips of the range ({@link leaning}) that are taller than v = 0 asks for. A range is done with when that bound lies nowhere above the line
- * that is known by more than {@link TILTED_ACCURACY}; else it is halved. Most parts of the opening are done with by one
- * corner of theirs, without a look at their walls.
+ * sides at all levels of v = h cos d - w sin d. A wall on the left and one on the right within these levels, D apart in
+ * height, leave a gap W >= w / cos d - D tan d: so what stands at the middle of a range of tilts bounds all strips of the
+ * range ({@link leaningBest}) that are taller than v = 0 asks for. A range is done with when that bound lies nowhere above
+ * the line that is known by more than {@link TILTED_ACCURACY}; else it is halved. Walls that hold a strip near to each
+ * other bound wide ranges; with the whole height in place of D it took five times as many. Most stances are done with by
+ * one corner of theirs, many together, without a look at their walls.
  *
  * @param outline a simple polygon, nanometres.
  * @param limit radians, above 0.
@@ -50,13 +52,14 @@ export function* tiltedLine(
 ): Generator<{ done: number; total: number }, FallingLine, void> {
   const total = 2 * limit;
   let line = uprightLine(outline);
-  for (let k = 1; k <= FIRST_LOOKS; k++)
-    for (const tilt of [(-limit * k) / FIRST_LOOKS, (limit * k) / FIRST_LOOKS]) {
-      line = higherOf(line, uprightLine(turnedAbout(outline, -tilt), tilt));
-      yield { done: 0, total };
-    }
+  for (const tilt of [-limit, limit]) {
+    line = higherOf(line, uprightLine(turnedAbout(outline, -tilt), tilt));
+    yield { done: 0, total };
+  }
   let done = 0;
-  let open: TiltRange[] = [{ middle: 0, half: limit }];
+  const count = Math.ceil(limit / FIRST_HALF);
+  const first = limit / count;
+  let open = Array.from({ length: count }, (_, i): TiltRange => ({ middle: (2 * i + 1) * first - limit, half: first }));
   while (open.length > 0) {
     const next: TiltRange[] = [];
     for (const range of open) {
@@ -81,58 +84,88 @@ function lookAt(
   const lean = leaning(half);
   const upright = turnedAbout(outline, -middle);
   const { minX, maxX, minY, maxY } = boxOf(upright);
-  // Walls that pass each other by more than anything in the opening can lean let nothing by.
-  const passed = (maxY - minY) * lean.tangent;
-  const near: FallingLine[] = [];
-  const look: VisitStance = (foot, head, left, right) => {
+  const gains: FallingLine[] = [];
+  const near: NearStance[] = [];
+  const under = underSteps(known, maxY - minY);
+  const look: VisitStance = (foot, head, left, right, atLeft, atRight, between) => {
     const height = head.high - foot.low;
-    const thickness = thicknessBound(foot, head, left, right);
-    if (thickness <= -passed) return;
-    const most = lean.thickness(height, thickness);
-    if (most <= 0 || isUnder(known, SLACK, lean.height(height, most), most)) return;
-    near.push(bestOf(foot, head, left, right, middle, -passed));
+    const thickness = thicknessBound(foot, head, left, right) + height * lean.tangent;
+    const most = Math.min(between, widestOf(foot), widestOf(head), thickness);
+    const tall = lean.height(height, most);
+    if (most <= 0) return true;
+    if (under(tall, most)) return !under(lean.height(maxY - foot.low, between), between);
+    if (isUnder(known, SLACK, tall, most)) return true;
+    const best = bestOf(foot, head, left, right, middle);
+    if (!isBoundedBy(known, LEAST_GAIN, best, STEADY)) gains.push(best);
+    near.push({ foot, head, inner: foot === head ? null : { left, atLeft, right, atRight }, best });
+    return true;
   };
-  visitStances(trapezoidsOf(upright), look, Infinity, passed);
-  const gains = near.map(aboveNothing).filter((one) => !isBoundedBy(known, LEAST_GAIN, one, leaning(0)));
+  visitStances(trapezoidsOf(upright), look, Infinity, lean.tangent);
   const line = gains.length === 0 ? known : higherOf(known, highest(gains));
   const tallEnough = (maxX - minX) * lean.tangent <= LEAST_HEIGHT;
-  return { line, bounded: tallEnough && near.every((one) => isBoundedBy(line, SLACK, one, lean)) };
+  return { line, bounded: tallEnough && near.every((stance) => isStanceBounded(line, stance, lean)) };
 }
 
-/** How large a strip may be that leans by at most an angle, between walls that leave a gap over a height. */
+/** A stance that no corner of it does away with, and the best of it at the middle of the range. */
+interface NearStance {
+  readonly foot: Trapezoid;
+  readonly head: Trapezoid;
+  readonly inner: InnerWalls | null;
+  readonly best: FallingLine;
+}
+
+/** Whether all strips of a stance that lean lie under a line: by the whole height between all walls, or else wall by wall. */
+function isStanceBounded(known: FallingLine, { foot, head, inner, best }: NearStance, lean: Leaning): boolean {
+  const { heights, thicknesses, marks } = best;
+  // Where its walls pass each other, the best line ends at 0 and bounds none that leans.
+  if ((thicknesses.at(-1) ?? 0) > 0) {
+    const leant = { heights, thicknesses: thicknesses.map((gap, i) => gap + heights[i] * lean.tangent), marks };
+    if (isBoundedBy(known, SLACK, leant, lean)) return true;
+  }
+  return isBoundedBy(known, SLACK, leaningBest(foot, head, inner, lean.tangent), lean);
+}
+
+/** How many steps of height a line is looked up by. */
+const STEPS = 512;
+
+/** A quick look whether a strip lies under a line: never yes where it does not. */
+function underSteps(line: FallingLine, height: number): (height: number, thickness: number) => boolean {
+  const step = height / STEPS;
+  const least = new Float64Array(STEPS + 2);
+  for (let i = 0, k = 0; i <= STEPS + 1; i++) {
+    while (k < line.heights.length && line.heights[k] < i * step) k++;
+    // The corner that ends the piece is as low as the line gets on it.
+    least[i] = line.thicknesses[k] ?? 0;
+  }
+  return (tall, thickness) => tall <= height && thickness <= least[Math.ceil(tall / step)];
+}
+
+/** The widest level stretch of a part of the opening. */
+function widestOf({ left0, left1, right0, right1 }: Trapezoid): number {
+  return Math.max(right0 - left0, right1 - left1);
+}
+
+/** How far a strip leans at most, and what that makes of its height. */
 interface Leaning {
   readonly tangent: number;
-  /** Its greatest thickness. */
-  thickness(height: number, gap: number): number;
-  /** Its greatest height, if it has that thickness. */
-  height(height: number, thickness: number): number;
+  /** Its greatest height, if it is so thick and both its sides have so much height in common: by h = (v + w sin d) / cos d. */
+  height(common: number, thickness: number): number;
 }
 
-/** By w <= W cos d + v sin d and h = (v + w sin d) / cos d, for all angles d up to the given one: the greatest of each term. */
 function leaning(angle: number): Leaning {
   const [c, s] = [Math.cos(angle), Math.sin(angle)];
-  return {
-    tangent: s / c,
-    thickness: (height, gap) => (gap > 0 ? gap : gap * c) + height * s,
-    height: (height, thickness) => (height + thickness * s) / c,
-  };
+  return { tangent: s / c, height: (common, thickness) => (common + thickness * s) / c };
 }
 
-/** Whether what may lean between walls of these gaps lies under a line, within a slack. */
-function isBoundedBy(known: FallingLine, slack: number, gaps: FallingLine, lean: Leaning): boolean {
-  const { heights, thicknesses } = gaps;
-  const isPieceBounded = (v0: number, g0: number, v1: number, g1: number) => {
-    const [w0, w1] = [lean.thickness(v0, g0), lean.thickness(v1, g1)];
-    return isPieceUnder(known, slack, lean.height(v0, w0), w0, lean.height(v1, w1), w1);
-  };
+/** Strips that do not lean. */
+const STEADY = leaning(0);
+
+/** Whether strips that lean lie under a line, within a slack. */
+function isBoundedBy(known: FallingLine, slack: number, { heights, thicknesses }: FallingLine, lean: Leaning): boolean {
   for (let i = 0; i < heights.length; i++) {
     const k = Math.min(i + 1, heights.length - 1);
-    const [v0, g0, v1, g1] = [heights[i], thicknesses[i], heights[k], thicknesses[k]];
-    if (g0 > 0 && g1 < 0) {
-      // Where the walls begin to pass each other, the bound has a corner.
-      const v = v0 + ((v1 - v0) * g0) / (g0 - g1);
-      if (!isPieceBounded(v0, g0, v, 0) || !isPieceBounded(v, 0, v1, g1)) return false;
-    } else if (!isPieceBounded(v0, g0, v1, g1)) return false;
+    const [h0, h1] = [lean.height(heights[i], thicknesses[i]), lean.height(heights[k], thicknesses[k])];
+    if (!isPieceUnder(known, slack, h0, thicknesses[i], h1, thicknesses[k])) return false;
   }
   return true;
 }

@@ -101,20 +101,18 @@ function lineOf(corners: readonly (readonly [number, number])[], mark: number): 
 
 const corners = new Float64Array(2 * MOST_CORNERS);
 
+/** The best of one stance for each height: a concave falling line; empty where nothing passes. */
+export function bestOf(foot: Trapezoid, head: Trapezoid, left: number, right: number, mark: number): FallingLine {
+  return chainOver(corners, cornersOf(foot, head, left, right, corners), mark);
+}
+
 /**
- * The best of one stance for each height: a concave falling line; empty where nothing passes.
+ * The concave falling line over some strips, as far as they are thicker than nothing.
  *
- * @param least the line ends at this thickness; below 0: walls that pass each other by so much are told as well.
+ * @param corners height and thickness in turn; sorted and used up.
+ * @param count how many strips there are.
  */
-export function bestOf(
-  foot: Trapezoid,
-  head: Trapezoid,
-  left: number,
-  right: number,
-  mark: number,
-  least = 0,
-): FallingLine {
-  const count = cornersOf(foot, head, left, right, corners);
+export function chainOver(corners: Float64Array, count: number, mark: number): FallingLine {
   tallestFirst(corners, count);
   // The chain is kept at the front of the list it is made of: it never overtakes what is still to be looked at.
   let n = 0;
@@ -125,7 +123,7 @@ export function bestOf(
     corners[2 * n] = height;
     corners[2 * n++ + 1] = thickness;
   }
-  return lineOf(chainAbove(corners, n, least), mark);
+  return lineOf(chainAboveNothing(corners, n), mark);
 }
 
 /** Sorts pairs of height and thickness, the tallest first and the thickest of equally tall ones. */
@@ -148,15 +146,15 @@ function standsOut(chain: Float64Array, n: number, height: number, thickness: nu
   return (h1 - h0) * (thickness - w0) - (w1 - w0) * (height - h0) > 0;
 }
 
-/** The part of a chain of n corners, tallest first, where the thickness is above `least`, from there; rounded. */
-function chainAbove(chain: Float64Array, n: number, least: number): (readonly [number, number])[] {
+/** The part of a chain of n corners, tallest first, where the thickness is above 0, from there; rounded. */
+function chainAboveNothing(chain: Float64Array, n: number): (readonly [number, number])[] {
   const kept: (readonly [number, number])[] = [];
   for (let i = 0; i < n; i++) {
     const [height, thickness] = [chain[2 * i], chain[2 * i + 1]];
-    if (thickness <= least) continue;
+    if (thickness <= 0) continue;
     if (kept.length === 0 && i > 0) {
       const [h0, w0] = [chain[2 * i - 2], chain[2 * i - 1]];
-      kept.push([rounded(h0 + ((height - h0) * (w0 - least)) / (w0 - thickness)), rounded(least)]);
+      kept.push([rounded(h0 + ((height - h0) * w0) / (w0 - thickness)), 0]);
     }
     kept.push([rounded(height), rounded(thickness)]);
   }
