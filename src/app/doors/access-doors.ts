@@ -19,7 +19,7 @@ import {
 } from '../../interchange/json/edit-plan.ts';
 import { tickArea } from '../../interchange/json/edit-ticks.ts';
 import { takeHolders, unknownAreas } from '../../interchange/json/take-holders.ts';
-import type { AccessDoors } from '../state/plan/access-doors.ts';
+import type { AccessDoors } from '../state/plan/access/access-doors.ts';
 
 /** The real operations on areas and holders. */
 export const accessDoors: AccessDoors = {

@@ -8,12 +8,12 @@ import {
   takeName,
   takeTable,
   typeName,
-} from '../../../src/app/state/plan/access-editing.ts';
-import { pressKey } from '../../../src/app/state/plan/access-keys.ts';
-import { accessRows, planForView, tickShown, treeOf } from '../../../src/app/state/plan/access-rows.ts';
-import { accessLookOf } from '../../../src/app/state/plan/access-state.ts';
-import { tallyPairs } from '../../../src/app/state/plan/access-words.ts';
-import { planOfSections } from '../../../src/app/state/plan/plan-of-sections.ts';
+} from '../../../src/app/state/plan/access/access-editing.ts';
+import { pressKey } from '../../../src/app/state/plan/access/access-keys.ts';
+import { accessRows, planForView, tickShown, treeOf } from '../../../src/app/state/plan/access/access-rows.ts';
+import { accessLookOf } from '../../../src/app/state/plan/access/access-state.ts';
+import { tallyPairs } from '../../../src/app/state/plan/access/access-words.ts';
+import { planOfSections } from '../../../src/app/state/plan/access/plan-of-sections.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { readHolders } from '../../../src/interchange/csv/read-holders.ts';
 import { emptyPlan } from '../../../src/interchange/json/edit-plan.ts';

@@ -6,7 +6,7 @@ import {
   siteByKey,
   siteFacts,
   siteLabel,
-} from '../../../src/app/state/plan/blade-words.ts';
+} from '../../../src/app/state/plan/blade/blade-words.ts';
 import { wardSites } from '../../../src/plan/ward-sites.ts';
 import { BLADE, GAP, mm } from '../plan/sample-blade.ts';
 

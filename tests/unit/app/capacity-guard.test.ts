@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { countedGuardInput } from '../../../src/app/state/plan/capacity-guard.ts';
+import { countedGuardInput } from '../../../src/app/state/plan/capacity/capacity-guard.ts';
 import { entryMatrix } from '../../../src/family/entry-matrix.ts';
 import { demoFamily, demoProfile } from '../../kit/demo-family.ts';
 

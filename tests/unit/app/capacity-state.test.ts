@@ -4,8 +4,8 @@ import {
   judgedBlanks,
   sharedBlanks,
   uncountedKeyways,
-} from '../../../src/app/state/plan/capacity-sections.ts';
-import { settled, toggleDepth, toggleDepthEverywhere } from '../../../src/app/state/plan/capacity-state.ts';
+} from '../../../src/app/state/plan/capacity/capacity-sections.ts';
+import { settled, toggleDepth, toggleDepthEverywhere } from '../../../src/app/state/plan/capacity/capacity-state.ts';
 import { ruleFaults, USUAL_RULES } from '../../../src/capacity/bitting-rules.ts';
 import type { Capacity } from '../../../src/capacity/capacity.ts';
 import { findingExclusiveSections } from '../../../src/capacity/exclusive-sections.ts';

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { capacityChart } from '../../../src/app/state/plan/capacity-chart.ts';
+import { capacityChart } from '../../../src/app/state/plan/capacity/capacity-chart.ts';
 import {
   addedChamberText,
   bittingText,
@@ -11,7 +11,7 @@ import {
   readCuts,
   rulesText,
   variantName,
-} from '../../../src/app/state/plan/capacity-words.ts';
+} from '../../../src/app/state/plan/capacity/capacity-words.ts';
 import { USUAL_RULES } from '../../../src/capacity/bitting-rules.ts';
 import { type Capacity, countingCapacity } from '../../../src/capacity/capacity.ts';
 

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { CountingCapacity } from '../../../src/app/state/plan/counting-capacity.ts';
+import { CountingCapacity } from '../../../src/app/state/plan/capacity/counting-capacity.ts';
 import { USUAL_RULES } from '../../../src/capacity/bitting-rules.ts';
 import type { Capacity } from '../../../src/capacity/capacity.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';

@@ -5,11 +5,11 @@ import {
   namedSites,
   siteNumber,
   wardNumbers,
-} from '../../../src/app/state/plan/drawn-sections.ts';
-import { outlineKey } from '../../../src/app/state/plan/examining-strength.ts';
-import { planStrength } from '../../../src/app/state/plan/plan-strength.ts';
-import { planReadings } from '../../../src/app/state/plan/report-readings.ts';
-import { siteWords, stoppingSites } from '../../../src/app/state/plan/sections-rows.ts';
+} from '../../../src/app/state/plan/sections/drawn-sections.ts';
+import { planStrength } from '../../../src/app/state/plan/sections/plan-strength.ts';
+import { planReadings } from '../../../src/app/state/plan/sections/report-readings.ts';
+import { siteWords, stoppingSites } from '../../../src/app/state/plan/sections/sections-rows.ts';
+import { outlineKey } from '../../../src/app/state/plan/strength/examining-strength.ts';
 import { thinnestWeb } from '../../../src/profile/thinnest-web.ts';
 import { findStrength } from '../../../src/strength/find-strength.ts';
 import { USUAL_MATERIAL } from '../../../src/strength/materials.ts';

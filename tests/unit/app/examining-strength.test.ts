@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { ExaminingStrength, outlineKey } from '../../../src/app/state/plan/examining-strength.ts';
-import { strengthHeadline, strengthRows } from '../../../src/app/state/plan/strength-rows.ts';
+import { ExaminingStrength, outlineKey } from '../../../src/app/state/plan/strength/examining-strength.ts';
+import { strengthHeadline, strengthRows } from '../../../src/app/state/plan/strength/strength-rows.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
 import type { Profile } from '../../../src/profile/profile.ts';
 import { findingStrength } from '../../../src/strength/find-strength.ts';

@@ -9,8 +9,8 @@ import {
   capacityStateOf,
   setCapacity,
   setRules,
-} from '../../../src/app/state/plan/capacity-state.ts';
-import { setStrength, strengthSettings, strengthStateOf } from '../../../src/app/state/plan/strength-state.ts';
+} from '../../../src/app/state/plan/capacity/capacity-state.ts';
+import { setStrength, strengthSettings, strengthStateOf } from '../../../src/app/state/plan/strength/strength-state.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
 import { USUAL_RULES } from '../../../src/capacity/bitting-rules.ts';
 import { fakeDoors } from './fake-doors.ts';

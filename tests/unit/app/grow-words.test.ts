@@ -5,7 +5,7 @@ import {
   reissueWords,
   reserveWords,
   sureWords,
-} from '../../../src/app/state/plan/grow-words.ts';
+} from '../../../src/app/state/plan/grow/grow-words.ts';
 import type { Family } from '../../../src/family/family.ts';
 import type { GrowCount, GrowReport } from '../../../src/plan/grow.ts';
 import { demoFamily } from '../../kit/demo-family.ts';

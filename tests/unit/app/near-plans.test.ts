@@ -1,5 +1,10 @@
 import { expect, test } from 'vitest';
-import { inOrderOfNearness, isMadeByKey, nearBlades, nearQuestions } from '../../../src/app/state/plan/near-plans.ts';
+import {
+  inOrderOfNearness,
+  isMadeByKey,
+  nearBlades,
+  nearQuestions,
+} from '../../../src/app/state/plan/sections/near-plans.ts';
 import { wardSites } from '../../../src/plan/ward-sites.ts';
 import { CAMPUS, questionOf } from './planned-campus.ts';
 

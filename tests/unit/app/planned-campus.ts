@@ -1,5 +1,5 @@
-import { depthsOf, stopsOf } from '../../../src/app/state/plan/near-plans.ts';
-import { type SectionsQuestion, sectionsQuestion } from '../../../src/app/state/plan/sections-question.ts';
+import { depthsOf, stopsOf } from '../../../src/app/state/plan/sections/near-plans.ts';
+import { type SectionsQuestion, sectionsQuestion } from '../../../src/app/state/plan/sections/sections-question.ts';
 import type { FamilyDocument } from '../../../src/interchange/json/read.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 import { drawWardPlan } from '../../../src/plan/draw-plan.ts';

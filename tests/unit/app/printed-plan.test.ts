@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
-import { drawnSections } from '../../../src/app/state/plan/drawn-sections.ts';
-import { printedPlan, siteBandText } from '../../../src/app/state/plan/printed-plan.ts';
-import { printedStrength } from '../../../src/app/state/plan/printed-report.ts';
+import { drawnSections } from '../../../src/app/state/plan/sections/drawn-sections.ts';
+import { printedPlan, siteBandText } from '../../../src/app/state/plan/sections/printed-plan.ts';
+import { printedStrength } from '../../../src/app/state/plan/sections/printed-report.ts';
 import { entryMatrix } from '../../../src/family/entry-matrix.ts';
 import { guardMargins } from '../../../src/family/guard-margin.ts';
 import { takePlan } from '../../../src/interchange/json/take-plan.ts';

@@ -1,10 +1,10 @@
 import { expect, test } from 'vitest';
 import { openText } from '../../../src/app/state/document-state.ts';
 import { undo } from '../../../src/app/state/edit-document.ts';
-import { changePlan } from '../../../src/app/state/plan/sections-choices.ts';
-import { SectionsPlanning, sectionsPlanningOf } from '../../../src/app/state/plan/sections-planning.ts';
-import { sectionsQuestion } from '../../../src/app/state/plan/sections-question.ts';
-import { blankRows, sectionRows } from '../../../src/app/state/plan/sections-rows.ts';
+import { changePlan } from '../../../src/app/state/plan/sections/sections-choices.ts';
+import { SectionsPlanning, sectionsPlanningOf } from '../../../src/app/state/plan/sections/sections-planning.ts';
+import { sectionsQuestion } from '../../../src/app/state/plan/sections/sections-question.ts';
+import { blankRows, sectionRows } from '../../../src/app/state/plan/sections/sections-rows.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
 import type { DrawnPlan } from '../../../src/plan/drawn-plan.ts';

@@ -5,7 +5,7 @@ import {
   demandWords,
   foundWords,
   workWords,
-} from '../../../src/app/state/plan/sections-words.ts';
+} from '../../../src/app/state/plan/sections/sections-words.ts';
 import type { WardPlan } from '../../../src/plan/ward-plan.ts';
 import { CAMPUS, questionOf } from './planned-campus.ts';
 

@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
-import { roundLevels, shearBands } from '../../../src/app/state/plan/shear-bands.ts';
-import { scaleColour, shearScale } from '../../../src/app/state/plan/shear-scale.ts';
+import { roundLevels, shearBands } from '../../../src/app/state/plan/strength/shear-bands.ts';
+import { scaleColour, shearScale } from '../../../src/app/state/plan/strength/shear-scale.ts';
 import type { Profile } from '../../../src/profile/profile.ts';
 import { findingStrength } from '../../../src/strength/find-strength.ts';
 import { USUAL_MATERIAL } from '../../../src/strength/materials.ts';

@@ -13,7 +13,7 @@ import {
   stressText,
   torqueText,
   verdictSentence,
-} from '../../../src/app/state/plan/strength-words.ts';
+} from '../../../src/app/state/plan/strength/strength-words.ts';
 import { findMaterial } from '../../../src/strength/materials.ts';
 import type { SectionStrength } from '../../../src/strength/strength.ts';
 

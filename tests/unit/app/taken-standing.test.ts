@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { openText } from '../../../src/app/state/document-state.ts';
 import { undo } from '../../../src/app/state/edit-document.ts';
-import { drawnSections } from '../../../src/app/state/plan/drawn-sections.ts';
+import { drawnSections } from '../../../src/app/state/plan/sections/drawn-sections.ts';
 import {
   changedSince,
   heldAs,
@@ -9,8 +9,8 @@ import {
   plannedProfiles,
   stoppingWards,
   takenStanding,
-} from '../../../src/app/state/plan/taken-standing.ts';
-import { takeSections, takingCounts } from '../../../src/app/state/plan/taking-sections.ts';
+} from '../../../src/app/state/plan/sections/taken-standing.ts';
+import { takeSections, takingCounts } from '../../../src/app/state/plan/sections/taking-sections.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
 import { entryMatrix } from '../../../src/family/entry-matrix.ts';
 import type { Family } from '../../../src/family/family.ts';

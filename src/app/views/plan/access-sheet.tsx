@@ -6,8 +6,8 @@ import { AccessFoot } from '../../panels/plan/access/access-foot.tsx';
 import { AccessGrid } from '../../panels/plan/access/access-grid.tsx';
 import { PasteHolders } from '../../panels/plan/access/paste-holders.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
-import { planForView } from '../../state/plan/access-rows.ts';
-import { accessLookOf } from '../../state/plan/access-state.ts';
+import { planForView } from '../../state/plan/access/access-rows.ts';
+import { accessLookOf } from '../../state/plan/access/access-state.ts';
 import styles from './access-sheet.module.css';
 
 /** Areas in their tree, holders, and who must enter what; below it what that comes to. */

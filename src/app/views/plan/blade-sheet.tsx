@@ -4,8 +4,8 @@ import { BladeForm } from '../../panels/plan/blade/blade-form.tsx';
 import { BladePicture } from '../../panels/plan/blade/blade-picture.tsx';
 import { type BladeNow, useBladeLayout } from '../../panels/plan/blade/use-blade-layout.ts';
 import { useSession } from '../../panels/use-store.ts';
-import { beginBladeAnew } from '../../state/plan/blade-editing.ts';
-import { arrangementWords, countWords } from '../../state/plan/blade-words.ts';
+import { beginBladeAnew } from '../../state/plan/blade/blade-editing.ts';
+import { arrangementWords, countWords } from '../../state/plan/blade/blade-words.ts';
 import styles from './blade-sheet.module.css';
 
 /** What the blades may be made like, and the places for wards. */

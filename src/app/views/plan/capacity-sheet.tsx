@@ -9,7 +9,7 @@ import { type ShownCapacity, useCapacity } from '../../panels/plan/capacity/use-
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { isAltered } from '../../state/conditions-state.ts';
 import { alteredText } from '../../state/conditions-words.ts';
-import { capacityHeadline, keptText, rulesText } from '../../state/plan/capacity-words.ts';
+import { capacityHeadline, keptText, rulesText } from '../../state/plan/capacity/capacity-words.ts';
 import styles from './capacity-sheet.module.css';
 
 /** How many keys the family has: bittings under its rules, times the sections that exclude each other. */

@@ -6,8 +6,8 @@ import { GrowProgress } from '../../panels/plan/grow/grow-progress.tsx';
 import { GrowProposals } from '../../panels/plan/grow/grow-proposals.tsx';
 import { useAskedGrowth } from '../../panels/plan/grow/use-growth.ts';
 import { useSession } from '../../panels/use-store.ts';
-import { growStateOf } from '../../state/plan/grow-state.ts';
-import { namesOf, noRoomWords, reissueWords } from '../../state/plan/grow-words.ts';
+import { growStateOf } from '../../state/plan/grow/grow-state.ts';
+import { namesOf, noRoomWords, reissueWords } from '../../state/plan/grow/grow-words.ts';
 import styles from './grow-sheet.module.css';
 
 /** How many sections more, and where the next ones go. */

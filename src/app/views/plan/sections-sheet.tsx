@@ -10,7 +10,7 @@ import { SearchProgress, SectionsProgress } from '../../panels/plan/sections/sec
 import { TakenLine } from '../../panels/plan/sections/taken-line.tsx';
 import { useFoundSections, useSectionsQuestion, useWatch } from '../../panels/plan/sections/use-sections.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
-import { sectionsLookOf } from '../../state/plan/sections-state.ts';
+import { sectionsLookOf } from '../../state/plan/sections/sections-state.ts';
 import styles from './sections-sheet.module.css';
 
 /** The wards of each section, proved, drawn and judged. */

@@ -1,7 +1,7 @@
 import type { Plan } from '../../../../family/plan.ts';
-import { shiftArea, shiftHolder, typeName } from '../../../state/plan/access-editing.ts';
-import { treeOf } from '../../../state/plan/access-rows.ts';
-import { accessLookOf } from '../../../state/plan/access-state.ts';
+import { shiftArea, shiftHolder, typeName } from '../../../state/plan/access/access-editing.ts';
+import { treeOf } from '../../../state/plan/access/access-rows.ts';
+import { accessLookOf } from '../../../state/plan/access/access-state.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import styles from './access-bar.module.css';
 

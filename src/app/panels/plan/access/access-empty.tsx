@@ -1,9 +1,9 @@
 import { countWord } from '../../../../family/count-word.ts';
 import type { Family } from '../../../../family/family.ts';
 import { openingsOf } from '../../../../family/family.ts';
-import { takePlan, typeName } from '../../../state/plan/access-editing.ts';
-import { accessLookOf } from '../../../state/plan/access-state.ts';
-import { planOfSections } from '../../../state/plan/plan-of-sections.ts';
+import { takePlan, typeName } from '../../../state/plan/access/access-editing.ts';
+import { accessLookOf } from '../../../state/plan/access/access-state.ts';
+import { planOfSections } from '../../../state/plan/access/plan-of-sections.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import styles from './access-empty.module.css';
 

@@ -9,8 +9,8 @@ import {
   rankWords,
   sectionWords,
   tallyPairs,
-} from '../../../state/plan/access-words.ts';
-import { hasPlace, showFault } from '../../../state/plan/show-fault.ts';
+} from '../../../state/plan/access/access-words.ts';
+import { hasPlace, showFault } from '../../../state/plan/access/show-fault.ts';
 import { useSession } from '../../use-store.ts';
 import styles from './access-foot.module.css';
 import { FaultSign } from './access-row.tsx';

@@ -11,16 +11,16 @@ import {
 import type { Plan } from '../../../../family/plan.ts';
 import type { Access } from '../../../../plan/access.ts';
 import type { AreaTree } from '../../../../plan/area-tree.ts';
-import { tick, typeName } from '../../../state/plan/access-editing.ts';
-import { pressKey } from '../../../state/plan/access-keys.ts';
+import { tick, typeName } from '../../../state/plan/access/access-editing.ts';
+import { pressKey } from '../../../state/plan/access/access-keys.ts';
 import {
   accessRows,
   type AccessRow as GridRow,
   tickAfter,
   tickShown,
   treeOf,
-} from '../../../state/plan/access-rows.ts';
-import { accessLookOf, goTo } from '../../../state/plan/access-state.ts';
+} from '../../../state/plan/access/access-rows.ts';
+import { accessLookOf, goTo } from '../../../state/plan/access/access-state.ts';
 import { type MatrixPlace, placeAfter } from '../../../state/tiers/matrix-keys.ts';
 import { useWindowOfRows } from '../../rows/use-window-of-rows.ts';
 import { useSize } from '../../use-size.ts';

@@ -1,7 +1,7 @@
 // biome-ignore-all lint/a11y/useFocusableInteractive: cells have the focus, rows have not
 // biome-ignore-all lint/a11y/useSemanticElements: columns are placed one by one, out of a table's flow, and most are not there
 import type { Holder } from '../../../../family/plan.ts';
-import type { AccessTyping } from '../../../state/plan/access-state.ts';
+import type { AccessTyping } from '../../../state/plan/access/access-state.ts';
 import type { ShownRow } from '../../rows/use-window-of-rows.ts';
 import styles from './access-grid.module.css';
 import { AccessNameField } from './access-name-field.tsx';

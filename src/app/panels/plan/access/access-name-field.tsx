@@ -1,5 +1,5 @@
-import { leaveTyping, takeName } from '../../../state/plan/access-editing.ts';
-import type { AccessTyping } from '../../../state/plan/access-state.ts';
+import { leaveTyping, takeName } from '../../../state/plan/access/access-editing.ts';
+import type { AccessTyping } from '../../../state/plan/access/access-state.ts';
 import { useSession } from '../../use-store.ts';
 import { NameField } from './name-field.tsx';
 

@@ -11,10 +11,10 @@ import {
   removeHolder,
   tick,
   typeName,
-} from '../../../state/plan/access-editing.ts';
-import { planForView, tickShown, ticksOf, tickWords, treeOf } from '../../../state/plan/access-rows.ts';
-import { accessLookOf } from '../../../state/plan/access-state.ts';
-import { carrierWords, rankWords, sectionWords } from '../../../state/plan/access-words.ts';
+} from '../../../state/plan/access/access-editing.ts';
+import { planForView, tickShown, ticksOf, tickWords, treeOf } from '../../../state/plan/access/access-rows.ts';
+import { accessLookOf } from '../../../state/plan/access/access-state.ts';
+import { carrierWords, rankWords, sectionWords } from '../../../state/plan/access/access-words.ts';
 import type { Fact } from '../../../state/profile-facts.ts';
 import { FactList } from '../../fact-list.tsx';
 import { TickField, WholeNumberField } from '../../form-fields.tsx';

@@ -3,8 +3,8 @@
 import { memo } from 'react';
 import type { Holder } from '../../../../family/plan.ts';
 import { type AreaTree, areaPath, type TreeArea } from '../../../../plan/area-tree.ts';
-import { tickShown, tickWords } from '../../../state/plan/access-rows.ts';
-import { fold } from '../../../state/plan/access-state.ts';
+import { tickShown, tickWords } from '../../../state/plan/access/access-rows.ts';
+import { fold } from '../../../state/plan/access/access-state.ts';
 import type { ShownRow } from '../../rows/use-window-of-rows.ts';
 import { useSession } from '../../use-store.ts';
 import styles from './access-grid.module.css';

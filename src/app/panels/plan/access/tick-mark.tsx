@@ -1,4 +1,4 @@
-import type { ShownTick } from '../../../state/plan/access-rows.ts';
+import type { ShownTick } from '../../../state/plan/access/access-rows.ts';
 import styles from './tick-mark.module.css';
 
 /** What a cell of holders and areas shows: a full disc must be entered, a ring is free, a half disc is some, a dot is not. */

@@ -7,8 +7,8 @@ import {
   changeGap,
   changeLimit,
   type GapField,
-} from '../../../state/plan/blade-editing.ts';
-import { bladeLookOf } from '../../../state/plan/blade-state.ts';
+} from '../../../state/plan/blade/blade-editing.ts';
+import { bladeLookOf } from '../../../state/plan/blade/blade-state.ts';
 import { ChoiceField } from '../../form-fields.tsx';
 import { AngleField, LengthField } from '../../mill/mill-size-field.tsx';
 import { useSession, useStore } from '../../use-store.ts';

@@ -1,9 +1,9 @@
 import { type KeyboardEvent, useId } from 'react';
 import type { BladeLimits } from '../../../../family/plan.ts';
 import type { WardSite } from '../../../../plan/ward-sites.ts';
-import { bladePath, type Frame, frameOf, sitePath } from '../../../state/plan/blade-paths.ts';
-import { bladeLookOf } from '../../../state/plan/blade-state.ts';
-import { siteByKey, siteLabel } from '../../../state/plan/blade-words.ts';
+import { bladePath, type Frame, frameOf, sitePath } from '../../../state/plan/blade/blade-paths.ts';
+import { bladeLookOf } from '../../../state/plan/blade/blade-state.ts';
+import { siteByKey, siteLabel } from '../../../state/plan/blade/blade-words.ts';
 import { useSize } from '../../use-size.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import styles from './blade-picture.module.css';

@@ -1,8 +1,8 @@
 import { useDeferredValue, useMemo } from 'react';
 import type { Family } from '../../../../family/family.ts';
 import { oneMoreSite } from '../../../../plan/one-more-site.ts';
-import { takeRoom } from '../../../state/plan/blade-editing.ts';
-import { chordsText, gapFacts, moreRoomWords, siteFacts, siteName } from '../../../state/plan/blade-words.ts';
+import { takeRoom } from '../../../state/plan/blade/blade-editing.ts';
+import { chordsText, gapFacts, moreRoomWords, siteFacts, siteName } from '../../../state/plan/blade/blade-words.ts';
 import { FactList } from '../../fact-list.tsx';
 import readings from '../../readings.module.css';
 import { useSession, useStore } from '../../use-store.ts';

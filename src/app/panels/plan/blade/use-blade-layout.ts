@@ -3,8 +3,8 @@ import type { Family } from '../../../../family/family.ts';
 import type { BladeLimits, Plan } from '../../../../family/plan.ts';
 import type { PlanGap } from '../../../../plan/plan-gap.ts';
 import { type SiteLayout, wardSites } from '../../../../plan/ward-sites.ts';
-import { bladeLookOf } from '../../../state/plan/blade-state.ts';
-import { bladeText } from '../../../state/plan/blade-words.ts';
+import { bladeLookOf } from '../../../state/plan/blade/blade-state.ts';
+import { bladeText } from '../../../state/plan/blade/blade-words.ts';
 import { useSession, useStore } from '../../use-store.ts';
 
 /** The blade of a plan with its ward sites, and the picked one. */

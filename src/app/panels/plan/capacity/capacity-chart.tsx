@@ -1,7 +1,7 @@
 import type { BittingRules } from '../../../../capacity/bitting-rules.ts';
 import type { Capacity } from '../../../../capacity/capacity.ts';
-import { capacityChart } from '../../../state/plan/capacity-chart.ts';
-import { addedChamberText, countText, factorText, variantName } from '../../../state/plan/capacity-words.ts';
+import { capacityChart } from '../../../state/plan/capacity/capacity-chart.ts';
+import { addedChamberText, countText, factorText, variantName } from '../../../state/plan/capacity/capacity-words.ts';
 import { useSize } from '../../use-size.ts';
 import styles from './capacity-chart.module.css';
 

@@ -1,4 +1,4 @@
-import { countingOf } from '../../../state/plan/counting-capacity.ts';
+import { countingOf } from '../../../state/plan/capacity/counting-capacity.ts';
 import line from '../../job-progress.module.css';
 import { JobProgress } from '../../job-progress.tsx';
 import { useSession, useStore } from '../../use-store.ts';

@@ -9,8 +9,8 @@ import {
   type SharedBlank,
   sharedBlanks,
   uncountedKeyways,
-} from '../../../state/plan/capacity-sections.ts';
-import { growthSentences } from '../../../state/plan/capacity-words.ts';
+} from '../../../state/plan/capacity/capacity-sections.ts';
+import { growthSentences } from '../../../state/plan/capacity/capacity-words.ts';
 import { pickProfile } from '../../../state/selection-state.ts';
 import { Cautions } from '../../cautions.tsx';
 import styles from '../../readings.module.css';

@@ -1,8 +1,8 @@
 import { useId } from 'react';
 import { type BittingRules, MOST_CHAMBERS, MOST_DEPTHS, type RuleFault } from '../../../../capacity/bitting-rules.ts';
 import type { Family } from '../../../../family/family.ts';
-import { setCapacity, setRules } from '../../../state/plan/capacity-state.ts';
-import { bittingText, readCuts } from '../../../state/plan/capacity-words.ts';
+import { setCapacity, setRules } from '../../../state/plan/capacity/capacity-state.ts';
+import { bittingText, readCuts } from '../../../state/plan/capacity/capacity-words.ts';
 import fields from '../../form-fields.module.css';
 import { ChoiceField, WholeNumberField } from '../../form-fields.tsx';
 import { useSession } from '../../use-store.ts';

@@ -1,7 +1,7 @@
 import { type KeyboardEvent, useRef, useState } from 'react';
 import { allowedDepths, type BittingRules } from '../../../../capacity/bitting-rules.ts';
 import type { Family } from '../../../../family/family.ts';
-import { setRules, settled, toggleDepth, toggleDepthEverywhere } from '../../../state/plan/capacity-state.ts';
+import { setRules, settled, toggleDepth, toggleDepthEverywhere } from '../../../state/plan/capacity/capacity-state.ts';
 import { useSession } from '../../use-store.ts';
 import styles from './depth-grid.module.css';
 import { useCapacitySettings } from './use-capacity.ts';

@@ -1,9 +1,13 @@
 import { useMemo } from 'react';
 import type { Capacity } from '../../../../capacity/capacity.ts';
 import type { Family } from '../../../../family/family.ts';
-import { type CountedSection, countedSections, type JudgedBlanks } from '../../../state/plan/capacity-sections.ts';
-import { setCapacity } from '../../../state/plan/capacity-state.ts';
-import { bittingText, countText } from '../../../state/plan/capacity-words.ts';
+import {
+  type CountedSection,
+  countedSections,
+  type JudgedBlanks,
+} from '../../../state/plan/capacity/capacity-sections.ts';
+import { setCapacity } from '../../../state/plan/capacity/capacity-state.ts';
+import { bittingText, countText } from '../../../state/plan/capacity/capacity-words.ts';
 import { trayReach } from '../../../state/tray-reach.ts';
 import { SectionThumb } from '../../section-thumb.tsx';
 import { useSession } from '../../use-store.ts';

@@ -2,9 +2,13 @@ import { useEffect, useMemo } from 'react';
 import { type RuleFault, ruleFaults } from '../../../../capacity/bitting-rules.ts';
 import type { Capacity, CapacityInput } from '../../../../capacity/capacity.ts';
 import type { Family } from '../../../../family/family.ts';
-import { type JudgedBlanks, judgedBlanks } from '../../../state/plan/capacity-sections.ts';
-import { type CapacitySettings, capacitySettings, capacityStateOf } from '../../../state/plan/capacity-state.ts';
-import { countingOf } from '../../../state/plan/counting-capacity.ts';
+import { type JudgedBlanks, judgedBlanks } from '../../../state/plan/capacity/capacity-sections.ts';
+import {
+  type CapacitySettings,
+  capacitySettings,
+  capacityStateOf,
+} from '../../../state/plan/capacity/capacity-state.ts';
+import { countingOf } from '../../../state/plan/capacity/counting-capacity.ts';
 import { isHalted } from '../../../state/results-state.ts';
 import { useSession, useStore } from '../../use-store.ts';
 

@@ -2,8 +2,12 @@ import { useEffect, useMemo } from 'react';
 import type { Family } from '../../../../family/family.ts';
 import type { SettingPair } from '../../../../family/guard-margin.ts';
 import { isAltered } from '../../../state/conditions-state.ts';
-import { type CountedGuardInput, countedGuardInput, countedGuardOf } from '../../../state/plan/capacity-guard.ts';
-import type { CountedSection } from '../../../state/plan/capacity-sections.ts';
+import {
+  type CountedGuardInput,
+  countedGuardInput,
+  countedGuardOf,
+} from '../../../state/plan/capacity/capacity-guard.ts';
+import type { CountedSection } from '../../../state/plan/capacity/capacity-sections.ts';
 import { useSession, useStore } from '../../use-store.ts';
 
 /**

@@ -1,7 +1,7 @@
 import { useId } from 'react';
 import { type Family, openingsOf } from '../../../../family/family.ts';
 import type { GrowReport } from '../../../../plan/grow.ts';
-import { growStateOf } from '../../../state/plan/grow-state.ts';
+import { growStateOf } from '../../../state/plan/grow/grow-state.ts';
 import {
   countHeadline,
   enteredWords,
@@ -9,7 +9,7 @@ import {
   reissueWords,
   reserveWords,
   sureWords,
-} from '../../../state/plan/grow-words.ts';
+} from '../../../state/plan/grow/grow-words.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import styles from './grow-head.module.css';
 

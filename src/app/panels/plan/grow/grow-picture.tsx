@@ -1,5 +1,5 @@
 import type { GrowProposal } from '../../../../plan/grow.ts';
-import { growFrame } from '../../../state/plan/grow-frame.ts';
+import { growFrame } from '../../../state/plan/grow/grow-frame.ts';
 import { outlinePath } from '../../draw/outline-path.ts';
 import styles from './grow-picture.module.css';
 

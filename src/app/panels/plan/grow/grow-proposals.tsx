@@ -1,7 +1,7 @@
 import type { Family } from '../../../../family/family.ts';
 import type { GrowProposal, GrowReport } from '../../../../plan/grow.ts';
-import { growStateOf } from '../../../state/plan/grow-state.ts';
-import { betweenText, guardLength, namesOf, wardsText } from '../../../state/plan/grow-words.ts';
+import { growStateOf } from '../../../state/plan/grow/grow-state.ts';
+import { betweenText, guardLength, namesOf, wardsText } from '../../../state/plan/grow/grow-words.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import { GrowPicture } from './grow-picture.tsx';
 import styles from './grow-proposals.module.css';

@@ -1,9 +1,9 @@
 import type { Family } from '../../../../family/family.ts';
 import type { GrowProposal, GrowReport } from '../../../../plan/grow.ts';
-import { blankSize } from '../../../state/plan/grow-frame.ts';
-import { growStateOf } from '../../../state/plan/grow-state.ts';
-import { clearanceLength, guardLength, guardText, namesOf } from '../../../state/plan/grow-words.ts';
-import { addGrown, proposedName } from '../../../state/plan/growing.ts';
+import { blankSize } from '../../../state/plan/grow/grow-frame.ts';
+import { growStateOf } from '../../../state/plan/grow/grow-state.ts';
+import { clearanceLength, guardLength, guardText, namesOf } from '../../../state/plan/grow/grow-words.ts';
+import { addGrown, proposedName } from '../../../state/plan/grow/growing.ts';
 import type { Fact } from '../../../state/profile-facts.ts';
 import { FactList } from '../../fact-list.tsx';
 import { TextField, TickField } from '../../form-fields.tsx';

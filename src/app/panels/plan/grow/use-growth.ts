@@ -3,8 +3,8 @@ import type { Family } from '../../../../family/family.ts';
 import type { GrowProposal, GrowReport } from '../../../../plan/grow.ts';
 import type { GrowInput } from '../../../../plan/grow-family.ts';
 import type { AskedState } from '../../../state/asked-job.ts';
-import { type GrowFinding, growFindingOf } from '../../../state/plan/grow-finding.ts';
-import { growInput, growStateOf } from '../../../state/plan/grow-state.ts';
+import { type GrowFinding, growFindingOf } from '../../../state/plan/grow/grow-finding.ts';
+import { growInput, growStateOf } from '../../../state/plan/grow/grow-state.ts';
 import { useSession, useStore } from '../../use-store.ts';
 
 /** Room to grow as far as it is found. */

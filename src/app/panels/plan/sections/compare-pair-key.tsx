@@ -1,7 +1,7 @@
 import type { Family } from '../../../../family/family.ts';
 import type { Profile } from '../../../../profile/profile.ts';
-import { sectionsLookOf } from '../../../state/plan/sections-state.ts';
-import { heldAs } from '../../../state/plan/taken-standing.ts';
+import { sectionsLookOf } from '../../../state/plan/sections/sections-state.ts';
+import { heldAs } from '../../../state/plan/sections/taken-standing.ts';
 import { useSession } from '../../use-store.ts';
 import styles from './compare-pair-key.module.css';
 

@@ -1,7 +1,12 @@
 import { useMemo } from 'react';
 import { middleOf, plugFace } from '../../../../family/plug-face.ts';
 import type { Profile } from '../../../../profile/profile.ts';
-import { type DrawnSections, type NamedSite, type NamedWard, wardNumbers } from '../../../state/plan/drawn-sections.ts';
+import {
+  type DrawnSections,
+  type NamedSite,
+  type NamedWard,
+  wardNumbers,
+} from '../../../state/plan/sections/drawn-sections.ts';
 import { useSize } from '../../use-size.ts';
 import { ClashHatch, PlugPicture } from '../../wall/plug-picture.tsx';
 import styles from './plan-pair-picture.module.css';

@@ -1,6 +1,6 @@
 import { type CSSProperties, type KeyboardEvent, type ReactNode, useMemo, useRef } from 'react';
-import type { NamedSite } from '../../../state/plan/drawn-sections.ts';
-import type { PlanRow } from '../../../state/plan/sections-rows.ts';
+import type { NamedSite } from '../../../state/plan/sections/drawn-sections.ts';
+import type { PlanRow } from '../../../state/plan/sections/sections-rows.ts';
 import { rowAfter } from '../../rows/row-after.ts';
 import { useFollowedRow } from '../../rows/use-followed-row.ts';
 import { useWindowOfRows } from '../../rows/use-window-of-rows.ts';

@@ -1,11 +1,11 @@
 import { useMemo } from 'react';
 import type { Family } from '../../../../family/family.ts';
 import type { Profile } from '../../../../profile/profile.ts';
-import { examiningOf } from '../../../state/plan/examining-strength.ts';
-import { type PlanStrength, planStrength } from '../../../state/plan/plan-strength.ts';
-import { sectionsLookOf } from '../../../state/plan/sections-state.ts';
-import { materialOf } from '../../../state/plan/strength-state.ts';
-import { limitText, materialText } from '../../../state/plan/strength-words.ts';
+import { type PlanStrength, planStrength } from '../../../state/plan/sections/plan-strength.ts';
+import { sectionsLookOf } from '../../../state/plan/sections/sections-state.ts';
+import { examiningOf } from '../../../state/plan/strength/examining-strength.ts';
+import { materialOf } from '../../../state/plan/strength/strength-state.ts';
+import { limitText, materialText } from '../../../state/plan/strength/strength-words.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import { useExamined, useStrengthSettings } from '../strength/use-strength.ts';
 import styles from './sections-report.module.css';

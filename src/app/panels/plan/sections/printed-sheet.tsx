@@ -10,8 +10,8 @@ import {
   type PrintedSection,
   siteBandText,
   sizeOf,
-} from '../../../state/plan/printed-plan.ts';
-import type { PrintedStrength } from '../../../state/plan/printed-report.ts';
+} from '../../../state/plan/sections/printed-plan.ts';
+import type { PrintedStrength } from '../../../state/plan/sections/printed-report.ts';
 import { outlinePath } from '../../draw/outline-path.ts';
 import styles from './printed-sheet.module.css';
 

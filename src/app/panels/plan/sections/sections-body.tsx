@@ -1,6 +1,6 @@
 import { useRef } from 'react';
 import type { Family } from '../../../../family/family.ts';
-import { type SectionsTable, sectionsLookOf } from '../../../state/plan/sections-state.ts';
+import { type SectionsTable, sectionsLookOf } from '../../../state/plan/sections/sections-state.ts';
 import { useSession } from '../../use-store.ts';
 import { PlanRows } from './plan-rows.tsx';
 import styles from './sections-body.module.css';

@@ -1,7 +1,7 @@
 import type { ReactNode } from 'react';
-import type { SectionsQuestion } from '../../../state/plan/sections-question.ts';
-import { sectionsLookOf } from '../../../state/plan/sections-state.ts';
-import { boundWords, demandWords, foundWords, millingWords } from '../../../state/plan/sections-words.ts';
+import type { SectionsQuestion } from '../../../state/plan/sections/sections-question.ts';
+import { sectionsLookOf } from '../../../state/plan/sections/sections-state.ts';
+import { boundWords, demandWords, foundWords, millingWords } from '../../../state/plan/sections/sections-words.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import styles from './sections-head.module.css';
 import { type FoundSections, useSectionsPlanning } from './use-sections.ts';

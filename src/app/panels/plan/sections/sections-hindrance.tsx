@@ -1,5 +1,5 @@
 import type { Family } from '../../../../family/family.ts';
-import type { Hindrance } from '../../../state/plan/sections-question.ts';
+import type { Hindrance } from '../../../state/plan/sections/sections-question.ts';
 import notices from '../../notices.module.css';
 import { useSession } from '../../use-store.ts';
 import styles from './sections-hindrance.module.css';

@@ -1,8 +1,8 @@
 import { useEffect, useRef } from 'react';
 import type { Family } from '../../../../family/family.ts';
-import type { ConfirmedPlan } from '../../../state/plan/drawn-sections.ts';
-import { FIRST_PRINT, sectionsLookOf } from '../../../state/plan/sections-state.ts';
-import { plannedProfiles } from '../../../state/plan/taken-standing.ts';
+import type { ConfirmedPlan } from '../../../state/plan/sections/drawn-sections.ts';
+import { FIRST_PRINT, sectionsLookOf } from '../../../state/plan/sections/sections-state.ts';
+import { plannedProfiles } from '../../../state/plan/sections/taken-standing.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import styles from './sections-keys.module.css';
 import { TakeSectionsSheet } from './take-sections-sheet.tsx';

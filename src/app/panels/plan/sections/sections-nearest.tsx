@@ -1,8 +1,8 @@
 import { countWord } from '../../../../family/count-word.ts';
-import { isMadeByKey, type NearPlan, type PlanChange } from '../../../state/plan/near-plans.ts';
-import { changePlan } from '../../../state/plan/sections-choices.ts';
-import { sectionsLookOf } from '../../../state/plan/sections-state.ts';
-import { changeWords } from '../../../state/plan/sections-words.ts';
+import { isMadeByKey, type NearPlan, type PlanChange } from '../../../state/plan/sections/near-plans.ts';
+import { changePlan } from '../../../state/plan/sections/sections-choices.ts';
+import { sectionsLookOf } from '../../../state/plan/sections/sections-state.ts';
+import { changeWords } from '../../../state/plan/sections/sections-words.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import styles from './sections-nearest.module.css';
 import { type FoundSections, useSectionsPlanning } from './use-sections.ts';

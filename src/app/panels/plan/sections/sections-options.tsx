@@ -1,8 +1,8 @@
 import { useId } from 'react';
 import { MOST_RESERVE, type Plan } from '../../../../family/plan.ts';
-import { changePlan } from '../../../state/plan/sections-choices.ts';
-import { MOST_SECONDS } from '../../../state/plan/sections-planning.ts';
-import { sectionsLookOf } from '../../../state/plan/sections-state.ts';
+import { changePlan } from '../../../state/plan/sections/sections-choices.ts';
+import { MOST_SECONDS } from '../../../state/plan/sections/sections-planning.ts';
+import { sectionsLookOf } from '../../../state/plan/sections/sections-state.ts';
 import { WholeNumberField } from '../../form-fields.tsx';
 import { useSession, useStore } from '../../use-store.ts';
 import { ImproveKey } from './sections-head.tsx';

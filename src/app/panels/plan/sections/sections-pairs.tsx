@@ -1,7 +1,7 @@
 // biome-ignore-all lint/a11y/useSemanticElements: rows and cells are placed one by one, out of a table's flow, and most are not there
 import { type KeyboardEvent, type MouseEvent, memo, useLayoutEffect, useMemo, useRef } from 'react';
-import { wantedOf } from '../../../state/plan/sections-rows.ts';
-import { sectionsLookOf } from '../../../state/plan/sections-state.ts';
+import { wantedOf } from '../../../state/plan/sections/sections-rows.ts';
+import { sectionsLookOf } from '../../../state/plan/sections/sections-state.ts';
 import { placeAfter } from '../../../state/tiers/matrix-keys.ts';
 import { type ShownRow, useWindowOfRows, type WindowOfRows } from '../../rows/use-window-of-rows.ts';
 import { MarkSource, useMarkPictures } from '../../tiers/matrix/mark-pictures.tsx';

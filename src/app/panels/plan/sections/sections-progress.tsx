@@ -1,7 +1,7 @@
 import type { DrawnPlan } from '../../../../plan/drawn-plan.ts';
-import type { SectionsPlanning } from '../../../state/plan/sections-planning.ts';
-import { sectionsLookOf } from '../../../state/plan/sections-state.ts';
-import { workWords } from '../../../state/plan/sections-words.ts';
+import type { SectionsPlanning } from '../../../state/plan/sections/sections-planning.ts';
+import { sectionsLookOf } from '../../../state/plan/sections/sections-state.ts';
+import { workWords } from '../../../state/plan/sections/sections-words.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import { IMPROVE_KEY } from './sections-head.tsx';
 import styles from './sections-progress.module.css';

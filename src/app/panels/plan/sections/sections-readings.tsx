@@ -1,8 +1,8 @@
 import type { Family } from '../../../../family/family.ts';
 import { readingText, type Units, wearLengthText } from '../../../../family/length-text.ts';
 import { marginText, VERDICT_WORDS } from '../../../../family/margin-text.ts';
-import { stripText } from '../../../state/plan/report-readings.ts';
-import { stoppingSites } from '../../../state/plan/sections-rows.ts';
+import { stripText } from '../../../state/plan/sections/report-readings.ts';
+import { stoppingSites } from '../../../state/plan/sections/sections-rows.ts';
 import type { Fact } from '../../../state/profile-facts.ts';
 import { Cautions } from '../../cautions.tsx';
 import { FactList } from '../../fact-list.tsx';

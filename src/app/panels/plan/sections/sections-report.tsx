@@ -5,8 +5,8 @@ import { readingText, type Units, wearLengthText } from '../../../../family/leng
 import type { DrawnPlan, PlanPair, PlanReport } from '../../../../plan/drawn-plan.ts';
 import { sayConfirmed } from '../../../../plan/say-confirmed.ts';
 import type { Profile } from '../../../../profile/profile.ts';
-import { NO_TOLERANCE, type PlanReading, planReadings } from '../../../state/plan/report-readings.ts';
-import { sectionsLookOf } from '../../../state/plan/sections-state.ts';
+import { NO_TOLERANCE, type PlanReading, planReadings } from '../../../state/plan/sections/report-readings.ts';
+import { sectionsLookOf } from '../../../state/plan/sections/sections-state.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import { ComparePairKey } from './compare-pair-key.tsx';
 import { PlanStrengthLine } from './plan-strength-line.tsx';

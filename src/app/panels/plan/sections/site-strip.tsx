@@ -1,5 +1,5 @@
-import type { NamedSite } from '../../../state/plan/drawn-sections.ts';
-import { siteWords } from '../../../state/plan/sections-rows.ts';
+import type { NamedSite } from '../../../state/plan/sections/drawn-sections.ts';
+import { siteWords } from '../../../state/plan/sections/sections-rows.ts';
 import styles from './site-strip.module.css';
 
 /** Width of one site in a strip, pixels; the style sheet has it too. */

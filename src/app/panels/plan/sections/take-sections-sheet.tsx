@@ -2,8 +2,13 @@ import { useState } from 'react';
 import { countWord } from '../../../../family/count-word.ts';
 import type { Family } from '../../../../family/family.ts';
 import type { FileFault } from '../../../../interchange/json/file-fault.ts';
-import type { ConfirmedPlan, DrawnSections } from '../../../state/plan/drawn-sections.ts';
-import { BEFORE_PLAN, type TakingCounts, takeSections, takingCounts } from '../../../state/plan/taking-sections.ts';
+import type { ConfirmedPlan, DrawnSections } from '../../../state/plan/sections/drawn-sections.ts';
+import {
+  BEFORE_PLAN,
+  type TakingCounts,
+  takeSections,
+  takingCounts,
+} from '../../../state/plan/sections/taking-sections.ts';
 import { FaultList } from '../../fault-list.tsx';
 import { TickField } from '../../form-fields.tsx';
 import { ModalSheet } from '../../modal-sheet.tsx';

@@ -1,9 +1,14 @@
 import { useMemo } from 'react';
 import { countWord } from '../../../../family/count-word.ts';
-import type { DrawnSections } from '../../../state/plan/drawn-sections.ts';
-import type { SectionsQuestion } from '../../../state/plan/sections-question.ts';
-import { sectionsLookOf } from '../../../state/plan/sections-state.ts';
-import { changedSince, type TakenStanding, takenStanding, type WrongPair } from '../../../state/plan/taken-standing.ts';
+import type { DrawnSections } from '../../../state/plan/sections/drawn-sections.ts';
+import type { SectionsQuestion } from '../../../state/plan/sections/sections-question.ts';
+import { sectionsLookOf } from '../../../state/plan/sections/sections-state.ts';
+import {
+  changedSince,
+  type TakenStanding,
+  takenStanding,
+  type WrongPair,
+} from '../../../state/plan/sections/taken-standing.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import styles from './taken-line.module.css';
 

@@ -1,7 +1,7 @@
 import { useEffect, useMemo, useState } from 'react';
 import type { Fit } from '../../../../fit/fit.ts';
-import { drawnPair } from '../../../state/plan/drawn-sections.ts';
-import { type DrawnPair, findPairGuard, planConditions } from '../../../state/plan/sections-guard.ts';
+import { drawnPair } from '../../../state/plan/sections/drawn-sections.ts';
+import { type DrawnPair, findPairGuard, planConditions } from '../../../state/plan/sections/sections-guard.ts';
 import { useSession } from '../../use-store.ts';
 import { type FoundSections, useSectionsLook } from './use-sections.ts';
 

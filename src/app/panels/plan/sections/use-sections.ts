@@ -7,11 +7,15 @@ import {
   drawnSections,
   type NamedSite,
   namedSites,
-} from '../../../state/plan/drawn-sections.ts';
-import { type PlanDrawing, type SectionsPlanning, sectionsPlanningOf } from '../../../state/plan/sections-planning.ts';
-import { type SectionsQuestion, sectionsQuestion } from '../../../state/plan/sections-question.ts';
-import { blankRows, type PlanRow, sectionRows } from '../../../state/plan/sections-rows.ts';
-import { type SectionsLook, sectionsLookOf } from '../../../state/plan/sections-state.ts';
+} from '../../../state/plan/sections/drawn-sections.ts';
+import {
+  type PlanDrawing,
+  type SectionsPlanning,
+  sectionsPlanningOf,
+} from '../../../state/plan/sections/sections-planning.ts';
+import { type SectionsQuestion, sectionsQuestion } from '../../../state/plan/sections/sections-question.ts';
+import { blankRows, type PlanRow, sectionRows } from '../../../state/plan/sections/sections-rows.ts';
+import { type SectionsLook, sectionsLookOf } from '../../../state/plan/sections/sections-state.ts';
 import { useSession, useStore } from '../../use-store.ts';
 
 /** Asks for the sections of the family's plan; what is on its way goes on when the component is there no more. */

@@ -1,6 +1,6 @@
 import { useId } from 'react';
 import { MATERIALS } from '../../../../strength/materials.ts';
-import { materialText } from '../../../state/plan/strength-words.ts';
+import { materialText } from '../../../state/plan/strength/strength-words.ts';
 import styles from '../../form-fields.module.css';
 
 const FAMILIES = [...new Set(MATERIALS.map(({ family }) => family))];

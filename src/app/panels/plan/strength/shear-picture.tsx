@@ -1,9 +1,9 @@
 import { useLayoutEffect, useMemo, useRef } from 'react';
 import type { Profile } from '../../../../profile/profile.ts';
 import type { SectionStrength } from '../../../../strength/strength.ts';
-import { shearBands } from '../../../state/plan/shear-bands.ts';
-import { type ShearPlace, shearPlace } from '../../../state/plan/shear-place.ts';
-import type { ShearScale } from '../../../state/plan/shear-scale.ts';
+import { shearBands } from '../../../state/plan/strength/shear-bands.ts';
+import { type ShearPlace, shearPlace } from '../../../state/plan/strength/shear-place.ts';
+import type { ShearScale } from '../../../state/plan/strength/shear-scale.ts';
 import { outlinePath } from '../../draw/outline-path.ts';
 import styles from './shear-picture.module.css';
 

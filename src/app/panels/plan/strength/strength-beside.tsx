@@ -1,8 +1,8 @@
 import { useId } from 'react';
 import type { Family } from '../../../../family/family.ts';
-import type { StrengthRow } from '../../../state/plan/strength-rows.ts';
-import { setStrength } from '../../../state/plan/strength-state.ts';
-import { limitText, momentText, ratioText } from '../../../state/plan/strength-words.ts';
+import type { StrengthRow } from '../../../state/plan/strength/strength-rows.ts';
+import { setStrength } from '../../../state/plan/strength/strength-state.ts';
+import { limitText, momentText, ratioText } from '../../../state/plan/strength/strength-words.ts';
 import fields from '../../form-fields.module.css';
 import readings from '../../readings.module.css';
 import { useSession, useStore } from '../../use-store.ts';

@@ -1,4 +1,4 @@
-import { examiningOf } from '../../../state/plan/examining-strength.ts';
+import { examiningOf } from '../../../state/plan/strength/examining-strength.ts';
 import styles from '../../job-progress.module.css';
 import { useSession, useStore } from '../../use-store.ts';
 

@@ -2,8 +2,8 @@ import type { Family } from '../../../../family/family.ts';
 import { readingText, type Units } from '../../../../family/length-text.ts';
 import { USE_TORQUE } from '../../../../strength/materials.ts';
 import type { SectionStrength } from '../../../../strength/strength.ts';
-import type { StrengthRow } from '../../../state/plan/strength-rows.ts';
-import { materialOf } from '../../../state/plan/strength-state.ts';
+import type { StrengthRow } from '../../../state/plan/strength/strength-rows.ts';
+import { materialOf } from '../../../state/plan/strength/strength-state.ts';
 import {
   boundsText,
   limitText,
@@ -16,7 +16,7 @@ import {
   stressText,
   torqueText,
   verdictSentence,
-} from '../../../state/plan/strength-words.ts';
+} from '../../../state/plan/strength/strength-words.ts';
 import type { Fact } from '../../../state/profile-facts.ts';
 import { Cautions } from '../../cautions.tsx';
 import { FactList } from '../../fact-list.tsx';

@@ -2,14 +2,14 @@ import { memo } from 'react';
 import type { Family } from '../../../../family/family.ts';
 import { readingText, type Units } from '../../../../family/length-text.ts';
 import { MATERIALS } from '../../../../strength/materials.ts';
-import { barEnd, type StrengthRow } from '../../../state/plan/strength-rows.ts';
+import { barEnd, type StrengthRow } from '../../../state/plan/strength/strength-rows.ts';
 import {
   momentText,
   sectionAreaText,
   torqueNumber,
   torqueText,
   verdictWords,
-} from '../../../state/plan/strength-words.ts';
+} from '../../../state/plan/strength/strength-words.ts';
 import { pickProfile } from '../../../state/selection-state.ts';
 import { PickedRows, type PlacedRow } from '../../rows/picked-rows.tsx';
 import { useSession, useStore } from '../../use-store.ts';

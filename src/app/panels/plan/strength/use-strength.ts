@@ -1,14 +1,14 @@
 import { useEffect, useMemo } from 'react';
 import { entrantsOf, type Family } from '../../../../family/family.ts';
 import type { Profile } from '../../../../profile/profile.ts';
-import { type ExaminingStrength, examiningOf } from '../../../state/plan/examining-strength.ts';
-import { type StrengthRow, strengthRows } from '../../../state/plan/strength-rows.ts';
+import { type ExaminingStrength, examiningOf } from '../../../state/plan/strength/examining-strength.ts';
+import { type StrengthRow, strengthRows } from '../../../state/plan/strength/strength-rows.ts';
 import {
   materialOf,
   type StrengthSettings,
   strengthSettings,
   strengthStateOf,
-} from '../../../state/plan/strength-state.ts';
+} from '../../../state/plan/strength/strength-state.ts';
 import { useSession, useStore } from '../../use-store.ts';
 
 /** The settings of the Strength sheet for a family. */

@@ -1,0 +1,43 @@
+import type { Family } from '../../../../family/family.ts';
+import type { GrowReport } from '../../../../plan/grow.ts';
+import type { GrowInput } from '../../../../plan/grow-family.ts';
+import { AskedJob } from '../../asked-job.ts';
+import type { Session } from '../../session.ts';
+
+/** The search for room to grow. */
+export type GrowFinding = AskedJob<GrowInput, GrowReport>;
+
+/** Whether two questions have the same answer: outlines are values, an unchanged one is the same object. */
+function isSame(a: GrowInput, b: GrowInput): boolean {
+  return (
+    a.top === b.top &&
+    a.stops === b.stops &&
+    String(a.between) === String(b.between) &&
+    String(a.allowed) === String(b.allowed) &&
+    isSameGround(a.family, b.family)
+  );
+}
+
+function isSameGround(a: Family, b: Family): boolean {
+  return (
+    a === b ||
+    (a.runningClearance === b.runningClearance &&
+      a.tolerance === b.tolerance &&
+      a.profiles.length === b.profiles.length &&
+      a.profiles.every((profile, i) => {
+        const other = b.profiles[i];
+        const { id, kind, ring, tolerance } = profile;
+        return id === other.id && kind === other.kind && ring === other.ring && tolerance === other.tolerance;
+      }))
+  );
+}
+
+const findings = new WeakMap<Session, GrowFinding>();
+
+/** The search of a window. */
+export function growFindingOf(session: Session): GrowFinding {
+  const { grow } = session.doors;
+  const known = findings.get(session) ?? new AskedJob((input, tell) => grow.growFamily(input, tell), isSame);
+  findings.set(session, known);
+  return known;
+}
