@@ -76,12 +76,11 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
       enter(IDLE);
     };
     const letGo = () => {
-      giveUpCorner(session);
-      if (gesture.current.kind === 'dragging-blank') session.hand.setState({ placement: before });
+      if (!giveUpCorner(session) && isDragging(gesture.current)) session.hand.setState({ placement: before });
       enter(IDLE);
     };
-    const isHolding = () => ['dragging-blank', 'dragging-corner'].includes(gesture.current.kind);
-    const stopFingers = listenToTwoFingers(element, () => ({ ...latest.current, isHolding, letGo }));
+    const pinched = () => ({ ...latest.current, isHolding: () => isDragging(gesture.current), letGo });
+    const stopFingers = listenToTwoFingers(element, pinched);
     const stop = listenAll(element, {
       pointerdown: ofFirst(onDown),
       pointermove: ofFirst(onMove),
@@ -96,6 +95,8 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
   }, [frame, session]);
   return kind;
 }
+
+const isDragging = ({ kind }: Gesture) => kind === 'dragging-blank' || kind === 'dragging-corner';
 
 function turnWheel(
   event: WheelEvent,
