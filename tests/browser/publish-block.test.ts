@@ -123,7 +123,7 @@ test('the set stands on its bed: it turns by hand and keys, parts are named by c
 
   // Parts larger than the bed: asked before anything is written, and cured by one key.
   const bed = page.getByRole('textbox', { name: /^Bed, width/ });
-  await bed.fill('60');
+  await bed.fill('50');
   await readings(page).getByText('"Board" is larger than the bed').waitFor();
   await built(page);
   await key(page, 'Save 3MF').click();

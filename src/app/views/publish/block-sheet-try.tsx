@@ -1,4 +1,5 @@
 import { useEffect, useMemo, useState } from 'react';
+import { openingsOf } from '../../../family/family.ts';
 import type { DisplaySet } from '../../../print3d/display-set.ts';
 import type { SolidPicture } from '../../canvas/solid/solid-picture.ts';
 import { NAMED_VIEWS, type TurnedView } from '../../canvas/solid/turned-view.ts';
@@ -19,8 +20,12 @@ import { BlockStage, type StageProps, useStill } from './block-sheet-stage.tsx';
 export function TryStage({ set, family, ...rest }: StageProps) {
   const pair = useBlockPair(family, set);
   if (!set) return <p className={styles.waiting}>The block is shown here once it is built.</p>;
-  if (!pair)
-    return <p className={styles.waiting}>A coupon and an opening are needed: this family lacks one of the two.</p>;
+  if (!pair) {
+    const lacks = openingsOf(family).length === 0 ? 'keyway' : 'blank or tool';
+    return (
+      <p className={styles.waiting}>To try a coupon, the family needs a {lacks}: draw one, or open another family.</p>
+    );
+  }
   const { coupon, frame } = pair;
   if (!coupon || !frame) return <p className={styles.waiting}>{lackWords(pair)}</p>;
   return <TriedPair {...{ ...rest, family, set, coupon, frame, pair }} />;
