@@ -17,7 +17,7 @@ import { ShareSheet } from './keep/share-sheet.tsx';
 import { SnapshotsSheet } from './keep/snapshots-sheet.tsx';
 import styles from './menu-row.module.css';
 import { MenuRow } from './menu-row.tsx';
-import { NamingSchemeSheet } from './names/naming-scheme-sheet.tsx';
+import { NamingSchemeSheet } from './names/register/naming-scheme-sheet.tsx';
 import { useSession, useStore } from './use-store.ts';
 
 /** What the menu opens over the window. */

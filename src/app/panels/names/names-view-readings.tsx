@@ -1,9 +1,9 @@
 import type { Family } from '../../../family/family.ts';
 import { useSession, useStore } from '../use-store.ts';
-import { AskReadings } from './ask-readings.tsx';
-import { IdentifyReadings } from './identify-readings.tsx';
-import { MisleadingReadings } from './misleading-readings.tsx';
-import { RegisterReadings } from './register-readings.tsx';
+import { AskReadings } from './ask/ask-readings.tsx';
+import { IdentifyReadings } from './identify/identify-readings.tsx';
+import { MisleadingReadings } from './misleading/misleading-readings.tsx';
+import { RegisterReadings } from './register/register-readings.tsx';
 
 /** The right side of the Names view. */
 export function NamesViewReadings({ family }: { family: Family }) {

@@ -1,8 +1,8 @@
 import { useMemo } from 'react';
 import type { Family } from '../../../family/family.ts';
-import { AnswerPlate } from '../../panels/names/answer-plate.tsx';
-import { AskForm } from '../../panels/names/ask-form.tsx';
-import { AskLine } from '../../panels/names/ask-line.tsx';
+import { AnswerPlate } from '../../panels/names/ask/answer-plate.tsx';
+import { AskForm } from '../../panels/names/ask/ask-form.tsx';
+import { AskLine } from '../../panels/names/ask/ask-line.tsx';
 import { useAnswer, useKnowledge } from '../../panels/names/use-knowledge.ts';
 import { useSession } from '../../panels/use-store.ts';
 import { askQuestion } from '../../state/names/asking.ts';

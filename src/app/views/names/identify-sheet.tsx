@@ -1,8 +1,8 @@
 import { useEffect } from 'react';
 import type { Family } from '../../../family/family.ts';
-import { IdentifyAnswer } from '../../panels/names/identify-answer.tsx';
-import { IdentifyHead } from '../../panels/names/identify-head.tsx';
-import { IdentifyWays } from '../../panels/names/identify-ways.tsx';
+import { IdentifyAnswer } from '../../panels/names/identify/identify-answer.tsx';
+import { IdentifyHead } from '../../panels/names/identify/identify-head.tsx';
+import { IdentifyWays } from '../../panels/names/identify/identify-ways.tsx';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { identifyWhenNew } from '../../state/names/identifying.ts';
 import styles from './identify-sheet.module.css';

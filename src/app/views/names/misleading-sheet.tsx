@@ -1,10 +1,10 @@
 import { useMemo, useRef } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { MisleadingName } from '../../../names/misleading-name.ts';
-import { DoneLine } from '../../panels/names/done-line.tsx';
-import { MisleadingFinding } from '../../panels/names/misleading-finding.tsx';
-import { MISLEADING_KINDS, MISLEADING_WORDS } from '../../panels/names/misleading-words.ts';
-import { useRenameGround } from '../../panels/names/use-rename-ground.ts';
+import { MisleadingFinding } from '../../panels/names/misleading/misleading-finding.tsx';
+import { MISLEADING_KINDS, MISLEADING_WORDS } from '../../panels/names/misleading/misleading-words.ts';
+import { DoneLine } from '../../panels/names/register/done-line.tsx';
+import { useRenameGround } from '../../panels/names/register/use-rename-ground.ts';
 import notice from '../../panels/notices.module.css';
 import { useKeptFocus } from '../../panels/use-kept-focus.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';

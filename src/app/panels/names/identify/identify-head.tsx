@@ -1,12 +1,12 @@
-import { sizeText } from '../../../family/length-text.ts';
-import type { Among } from '../../../identify/identify.ts';
-import { outlineBox } from '../../../profile/outline-box.ts';
-import type { UnknownOutline } from '../../state/names/identify-state.ts';
-import { SOURCE_WORDS } from '../../state/names/identify-words.ts';
-import { changeQuestion, dropUnknown } from '../../state/names/identifying.ts';
-import { readLength } from '../../tools/draw/typed-length.ts';
-import { ChoiceField, LengthField, TickField, useTypedLength } from '../form-fields.tsx';
-import { useSession, useStore } from '../use-store.ts';
+import { sizeText } from '../../../../family/length-text.ts';
+import type { Among } from '../../../../identify/identify.ts';
+import { outlineBox } from '../../../../profile/outline-box.ts';
+import type { UnknownOutline } from '../../../state/names/identify-state.ts';
+import { SOURCE_WORDS } from '../../../state/names/identify-words.ts';
+import { changeQuestion, dropUnknown } from '../../../state/names/identifying.ts';
+import { readLength } from '../../../tools/draw/typed-length.ts';
+import { ChoiceField, LengthField, TickField, useTypedLength } from '../../form-fields.tsx';
+import { useSession, useStore } from '../../use-store.ts';
 import styles from './identify-head.module.css';
 
 const AMONG: readonly (readonly [Among, string])[] = [

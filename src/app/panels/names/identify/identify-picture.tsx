@@ -1,7 +1,7 @@
 import { useId, useMemo } from 'react';
-import { readingText } from '../../../family/length-text.ts';
-import type { Comparison } from '../../../identify/compare-outlines.ts';
-import type { Profile } from '../../../profile/profile.ts';
+import { readingText } from '../../../../family/length-text.ts';
+import type { Comparison } from '../../../../identify/compare-outlines.ts';
+import type { Profile } from '../../../../profile/profile.ts';
 import {
   closeWindow,
   type LaidPaths,
@@ -11,9 +11,9 @@ import {
   pixelIn,
   type WindowSize,
   wholeWindow,
-} from '../../state/names/laid-windows.ts';
-import { useSize } from '../use-size.ts';
-import { useSession, useStore } from '../use-store.ts';
+} from '../../../state/names/laid-windows.ts';
+import { useSize } from '../../use-size.ts';
+import { useSession, useStore } from '../../use-store.ts';
 import styles from './identify-picture.module.css';
 
 interface IdentifyPictureProps {

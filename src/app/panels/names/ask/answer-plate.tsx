@@ -1,14 +1,14 @@
-import type { Family } from '../../../family/family.ts';
-import { VERDICT_WORDS } from '../../../family/margin-text.ts';
-import type { Verdict } from '../../../fit/fit.ts';
-import type { Answer } from '../../../names/answer.ts';
-import type { Knowledge } from '../../../names/knowledge.ts';
-import { askQuestion } from '../../state/names/asking.ts';
-import { isRunning } from '../../state/results-state.ts';
-import { pickProfile } from '../../state/selection-state.ts';
-import { AlteredLine } from '../compare/altered-line.tsx';
-import { useSession, useStore } from '../use-store.ts';
-import { VerdictMark } from '../verdict-mark.tsx';
+import type { Family } from '../../../../family/family.ts';
+import { VERDICT_WORDS } from '../../../../family/margin-text.ts';
+import type { Verdict } from '../../../../fit/fit.ts';
+import type { Answer } from '../../../../names/answer.ts';
+import type { Knowledge } from '../../../../names/knowledge.ts';
+import { askQuestion } from '../../../state/names/asking.ts';
+import { isRunning } from '../../../state/results-state.ts';
+import { pickProfile } from '../../../state/selection-state.ts';
+import { AlteredLine } from '../../compare/altered-line.tsx';
+import { useSession, useStore } from '../../use-store.ts';
+import { VerdictMark } from '../../verdict-mark.tsx';
 import { AnswerPicture } from './answer-picture.tsx';
 import styles from './answer-plate.module.css';
 

@@ -1,6 +1,6 @@
 import { memo } from 'react';
-import { cellText, type NameRow } from '../../state/names/name-rows.ts';
-import { NAME_COLUMNS } from '../../state/names/names-state.ts';
+import { cellText, type NameRow } from '../../../state/names/name-rows.ts';
+import { NAME_COLUMNS } from '../../../state/names/names-state.ts';
 import styles from './register-table.module.css';
 
 interface RegisterRowProps {

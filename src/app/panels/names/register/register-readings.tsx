@@ -1,15 +1,15 @@
 import { useMemo } from 'react';
-import type { Family } from '../../../family/family.ts';
-import { profilesOf } from '../../../names/resolve.ts';
-import { askQuestion } from '../../state/names/asking.ts';
-import { countRows, NAME_KINDS, type NameRow, nameRows } from '../../state/names/name-rows.ts';
-import { whatIs } from '../../state/names/question-forms.ts';
-import type { Fact } from '../../state/profile-facts.ts';
-import { FactList } from '../fact-list.tsx';
-import styles from '../readings.module.css';
-import { useSession, useStore } from '../use-store.ts';
-import { KindGlossary } from './kind-glossary.tsx';
-import { ThingReading } from './thing-reading.tsx';
+import type { Family } from '../../../../family/family.ts';
+import { profilesOf } from '../../../../names/resolve.ts';
+import { askQuestion } from '../../../state/names/asking.ts';
+import { countRows, NAME_KINDS, type NameRow, nameRows } from '../../../state/names/name-rows.ts';
+import { whatIs } from '../../../state/names/question-forms.ts';
+import type { Fact } from '../../../state/profile-facts.ts';
+import { FactList } from '../../fact-list.tsx';
+import styles from '../../readings.module.css';
+import { useSession, useStore } from '../../use-store.ts';
+import { KindGlossary } from '../kind-glossary.tsx';
+import { ThingReading } from '../thing-reading.tsx';
 
 /** More things than this are not looked at one by one. */
 const MOST_READ = 4;

@@ -1,13 +1,13 @@
-import type { Family } from '../../../family/family.ts';
-import { readingText, type Units } from '../../../family/length-text.ts';
-import { marginText, VERDICT_WORDS } from '../../../family/margin-text.ts';
-import { candidateWords } from '../../../identify/say-identity.ts';
-import type { KeywayAnswer } from '../../state/names/identify-state.ts';
-import { entryWords, keywayWords } from '../../state/names/identify-words.ts';
-import { answerOf, tryInKeyways } from '../../state/names/identifying.ts';
-import styles from '../readings.module.css';
-import { useSession, useStore } from '../use-store.ts';
-import { VerdictMark } from '../verdict-mark.tsx';
+import type { Family } from '../../../../family/family.ts';
+import { readingText, type Units } from '../../../../family/length-text.ts';
+import { marginText, VERDICT_WORDS } from '../../../../family/margin-text.ts';
+import { candidateWords } from '../../../../identify/say-identity.ts';
+import type { KeywayAnswer } from '../../../state/names/identify-state.ts';
+import { entryWords, keywayWords } from '../../../state/names/identify-words.ts';
+import { answerOf, tryInKeyways } from '../../../state/names/identifying.ts';
+import styles from '../../readings.module.css';
+import { useSession, useStore } from '../../use-store.ts';
+import { VerdictMark } from '../../verdict-mark.tsx';
 import own from './identify-keyways.module.css';
 
 /** What the unknown would enter, lying as it does on the candidate that is looked at. */

@@ -1,11 +1,11 @@
 import { type KeyboardEvent, useId, useLayoutEffect, useRef, useState } from 'react';
-import type { Family } from '../../../family/family.ts';
-import { LONGEST_QUESTION } from '../../../names/ask.ts';
-import { registerOf } from '../../../names/register.ts';
-import { askQuestion } from '../../state/names/asking.ts';
-import { type Suggested, suggestNames, takeName } from '../../state/names/suggest-names.ts';
-import { walk } from '../../state/walk.ts';
-import { useSession, useStore } from '../use-store.ts';
+import type { Family } from '../../../../family/family.ts';
+import { LONGEST_QUESTION } from '../../../../names/ask.ts';
+import { registerOf } from '../../../../names/register.ts';
+import { askQuestion } from '../../../state/names/asking.ts';
+import { type Suggested, suggestNames, takeName } from '../../../state/names/suggest-names.ts';
+import { walk } from '../../../state/walk.ts';
+import { useSession, useStore } from '../../use-store.ts';
 import styles from './ask-line.module.css';
 
 /** What is offered under the line, and which of it is active; -1 is none. */

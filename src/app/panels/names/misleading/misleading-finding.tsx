@@ -1,10 +1,10 @@
 import { useDeferredValue, useId, useMemo, useState } from 'react';
-import type { MisleadingName, Rename } from '../../../names/misleading-name.ts';
-import { askQuestion } from '../../state/names/asking.ts';
-import { nameOf, type RenameGround, schemeOf, troubleWith } from '../../state/names/check-rename.ts';
-import { whatIs } from '../../state/names/question-forms.ts';
-import { rename } from '../../state/names/register-editing.ts';
-import { useSession } from '../use-store.ts';
+import type { MisleadingName, Rename } from '../../../../names/misleading-name.ts';
+import { askQuestion } from '../../../state/names/asking.ts';
+import { nameOf, type RenameGround, schemeOf, troubleWith } from '../../../state/names/check-rename.ts';
+import { whatIs } from '../../../state/names/question-forms.ts';
+import { rename } from '../../../state/names/register-editing.ts';
+import { useSession } from '../../use-store.ts';
 import styles from './misleading-finding.module.css';
 
 interface MisleadingFindingProps {

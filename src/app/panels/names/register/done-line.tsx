@@ -1,5 +1,5 @@
-import { stepBack } from '../../state/step-history.ts';
-import { useSession, useStore } from '../use-store.ts';
+import { stepBack } from '../../../state/step-history.ts';
+import { useSession, useStore } from '../../use-store.ts';
 import styles from './done-line.module.css';
 
 /** What was done to names last, with a key that takes it back; gone once anything else was done. */

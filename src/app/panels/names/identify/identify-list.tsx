@@ -1,14 +1,14 @@
 import { type KeyboardEvent, useEffect, useMemo, useRef } from 'react';
-import type { Family } from '../../../family/family.ts';
-import { readingText, type Units } from '../../../family/length-text.ts';
-import type { Candidate, Identification } from '../../../identify/identify.ts';
-import { candidateName, candidateWords } from '../../../identify/say-identity.ts';
-import type { Profile } from '../../../profile/profile.ts';
-import { areaText } from '../../state/names/identify-words.ts';
-import { pickCandidate } from '../../state/names/identifying.ts';
-import { trayReach } from '../../state/tray-reach.ts';
-import { SectionThumb } from '../section-thumb.tsx';
-import { useSession, useStore } from '../use-store.ts';
+import type { Family } from '../../../../family/family.ts';
+import { readingText, type Units } from '../../../../family/length-text.ts';
+import type { Candidate, Identification } from '../../../../identify/identify.ts';
+import { candidateName, candidateWords } from '../../../../identify/say-identity.ts';
+import type { Profile } from '../../../../profile/profile.ts';
+import { areaText } from '../../../state/names/identify-words.ts';
+import { pickCandidate } from '../../../state/names/identifying.ts';
+import { trayReach } from '../../../state/tray-reach.ts';
+import { SectionThumb } from '../../section-thumb.tsx';
+import { useSession, useStore } from '../../use-store.ts';
 import styles from './identify-list.module.css';
 
 /** More sections than this are never worth a look. */

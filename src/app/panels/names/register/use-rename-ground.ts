@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
-import type { Family } from '../../../family/family.ts';
-import type { MisleadingName } from '../../../names/misleading-name.ts';
-import type { RenameGround } from '../../state/names/check-rename.ts';
-import { misleadingNow } from '../../state/names/misleading-now.ts';
-import { useSession, useStore } from '../use-store.ts';
-import { useKnowledge } from './use-knowledge.ts';
+import type { Family } from '../../../../family/family.ts';
+import type { MisleadingName } from '../../../../names/misleading-name.ts';
+import type { RenameGround } from '../../../state/names/check-rename.ts';
+import { misleadingNow } from '../../../state/names/misleading-now.ts';
+import { useSession, useStore } from '../../use-store.ts';
+import { useKnowledge } from '../use-knowledge.ts';
 
 /** The names that mislead, kept up to date. */
 export function useMisleading(family: Family): readonly MisleadingName[] {

@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
-import type { Family } from '../../../family/family.ts';
-import styles from '../readings.module.css';
-import { useSession, useStore } from '../use-store.ts';
-import { KindGlossary } from './kind-glossary.tsx';
-import { ThingReading } from './thing-reading.tsx';
-import { useAnswer, useKnowledge } from './use-knowledge.ts';
+import type { Family } from '../../../../family/family.ts';
+import styles from '../../readings.module.css';
+import { useSession, useStore } from '../../use-store.ts';
+import { KindGlossary } from '../kind-glossary.tsx';
+import { ThingReading } from '../thing-reading.tsx';
+import { useAnswer, useKnowledge } from '../use-knowledge.ts';
 
 /** More things than this are looked up one by one. */
 const MOST_READ = 3;

@@ -1,10 +1,10 @@
 import { type ReactNode, useState } from 'react';
-import type { Family } from '../../../family/family.ts';
-import { identifyProfile } from '../../state/names/identifying.ts';
-import { editedProfile } from '../../state/selection-state.ts';
-import { pickImports } from '../exchange/import-files.ts';
-import { pasteFromClipboard } from '../exchange/import-paste.ts';
-import { useSession, useStore } from '../use-store.ts';
+import type { Family } from '../../../../family/family.ts';
+import { identifyProfile } from '../../../state/names/identifying.ts';
+import { editedProfile } from '../../../state/selection-state.ts';
+import { pickImports } from '../../exchange/import-files.ts';
+import { pasteFromClipboard } from '../../exchange/import-paste.ts';
+import { useSession, useStore } from '../../use-store.ts';
 import styles from './identify-ways.module.css';
 
 /** Every way to bring an unknown outline to the sheet. */

@@ -1,14 +1,14 @@
 import { useMemo, useState } from 'react';
-import type { Family } from '../../../family/family.ts';
-import type { FileFault } from '../../../interchange/json/file-fault.ts';
-import type { Rename } from '../../../names/misleading-name.ts';
-import { type NamingScheme, nameByScheme, schemeFault } from '../../../names/naming-scheme.ts';
-import { nameOf } from '../../state/names/check-rename.ts';
-import { rename } from '../../state/names/register-editing.ts';
-import { FormSheet } from '../draw/section-sheets.tsx';
-import { ChoiceField, LengthField, TextField, useTypedNumber } from '../form-fields.tsx';
-import { useFamily } from '../use-family.ts';
-import { useSession } from '../use-store.ts';
+import type { Family } from '../../../../family/family.ts';
+import type { FileFault } from '../../../../interchange/json/file-fault.ts';
+import type { Rename } from '../../../../names/misleading-name.ts';
+import { type NamingScheme, nameByScheme, schemeFault } from '../../../../names/naming-scheme.ts';
+import { nameOf } from '../../../state/names/check-rename.ts';
+import { rename } from '../../../state/names/register-editing.ts';
+import { FormSheet } from '../../draw/section-sheets.tsx';
+import { ChoiceField, LengthField, TextField, useTypedNumber } from '../../form-fields.tsx';
+import { useFamily } from '../../use-family.ts';
+import { useSession } from '../../use-store.ts';
 import styles from './naming-scheme-sheet.module.css';
 
 const KINDS = [

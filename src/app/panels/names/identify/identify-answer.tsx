@@ -1,9 +1,9 @@
-import type { Family } from '../../../family/family.ts';
-import { readingText } from '../../../family/length-text.ts';
-import { sayIdentity } from '../../../identify/say-identity.ts';
-import type { UnknownOutline } from '../../state/names/identify-state.ts';
-import { changeQuestion, identifyNow, stopIdentifying } from '../../state/names/identifying.ts';
-import { useSession, useStore } from '../use-store.ts';
+import type { Family } from '../../../../family/family.ts';
+import { readingText } from '../../../../family/length-text.ts';
+import { sayIdentity } from '../../../../identify/say-identity.ts';
+import type { UnknownOutline } from '../../../state/names/identify-state.ts';
+import { changeQuestion, identifyNow, stopIdentifying } from '../../../state/names/identifying.ts';
+import { useSession, useStore } from '../../use-store.ts';
 import styles from './identify-answer.module.css';
 import { IdentifyList } from './identify-list.tsx';
 import { IdentifyPicture } from './identify-picture.tsx';

@@ -1,10 +1,10 @@
 import { type KeyboardEvent, useCallback, useRef } from 'react';
-import type { NameRow } from '../../state/names/name-rows.ts';
-import { NAME_COLUMNS, type NameColumn, type RegisterLook } from '../../state/names/names-state.ts';
-import { rowAfter } from '../rows/row-after.ts';
-import { useFollowedRow } from '../rows/use-followed-row.ts';
-import { useWindowOfRows } from '../rows/use-window-of-rows.ts';
-import { useSession } from '../use-store.ts';
+import type { NameRow } from '../../../state/names/name-rows.ts';
+import { NAME_COLUMNS, type NameColumn, type RegisterLook } from '../../../state/names/names-state.ts';
+import { rowAfter } from '../../rows/row-after.ts';
+import { useFollowedRow } from '../../rows/use-followed-row.ts';
+import { useWindowOfRows } from '../../rows/use-window-of-rows.ts';
+import { useSession } from '../../use-store.ts';
 import { RegisterRow } from './register-row.tsx';
 import styles from './register-table.module.css';
 

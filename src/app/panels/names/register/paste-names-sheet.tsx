@@ -1,9 +1,9 @@
 import { type ChangeEvent, useId, useMemo, useState } from 'react';
-import type { FileFault } from '../../../interchange/json/file-fault.ts';
-import type { NameFile } from '../../../interchange/json/schema.ts';
-import { addEntries, newAmong, strangersAmong } from '../../state/names/register-editing.ts';
-import { ModalSheet } from '../modal-sheet.tsx';
-import { useSession } from '../use-store.ts';
+import type { FileFault } from '../../../../interchange/json/file-fault.ts';
+import type { NameFile } from '../../../../interchange/json/schema.ts';
+import { addEntries, newAmong, strangersAmong } from '../../../state/names/register-editing.ts';
+import { ModalSheet } from '../../modal-sheet.tsx';
+import { useSession } from '../../use-store.ts';
 import styles from './paste-names-sheet.module.css';
 
 interface PasteNamesSheetProps {

@@ -1,17 +1,17 @@
 import { useMemo } from 'react';
-import { type Family, openingsOf } from '../../../family/family.ts';
-import { plugFace } from '../../../family/plug-face.ts';
-import type { Answer } from '../../../names/answer.ts';
-import type { Knowledge } from '../../../names/knowledge.ts';
-import type { Profile } from '../../../profile/profile.ts';
-import { askQuestion } from '../../state/names/asking.ts';
-import { whatIs } from '../../state/names/question-forms.ts';
-import { trayReach } from '../../state/tray-reach.ts';
-import { SectionThumb } from '../section-thumb.tsx';
-import { useSize } from '../use-size.ts';
-import { useSession } from '../use-store.ts';
-import { VerdictMark } from '../verdict-mark.tsx';
-import { ClashHatch, PlugPicture } from '../wall/plug-picture.tsx';
+import { type Family, openingsOf } from '../../../../family/family.ts';
+import { plugFace } from '../../../../family/plug-face.ts';
+import type { Answer } from '../../../../names/answer.ts';
+import type { Knowledge } from '../../../../names/knowledge.ts';
+import type { Profile } from '../../../../profile/profile.ts';
+import { askQuestion } from '../../../state/names/asking.ts';
+import { whatIs } from '../../../state/names/question-forms.ts';
+import { trayReach } from '../../../state/tray-reach.ts';
+import { SectionThumb } from '../../section-thumb.tsx';
+import { useSize } from '../../use-size.ts';
+import { useSession } from '../../use-store.ts';
+import { VerdictMark } from '../../verdict-mark.tsx';
+import { ClashHatch, PlugPicture } from '../../wall/plug-picture.tsx';
 import styles from './answer-picture.module.css';
 
 interface AnswerPictureProps {

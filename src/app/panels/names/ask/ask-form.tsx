@@ -1,7 +1,7 @@
 import { useEffect, useId, useMemo, useState } from 'react';
-import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
-import type { Role } from '../../../names/resolve.ts';
-import { askQuestion } from '../../state/names/asking.ts';
+import { entrantsOf, type Family, openingsOf } from '../../../../family/family.ts';
+import type { Role } from '../../../../names/resolve.ts';
+import { askQuestion } from '../../../state/names/asking.ts';
 import {
   formTitle,
   type NameGroup,
@@ -9,8 +9,8 @@ import {
   QUESTION_FORMS,
   type QuestionForm,
   standsForProfile,
-} from '../../state/names/question-forms.ts';
-import { useSession, useStore } from '../use-store.ts';
+} from '../../../state/names/question-forms.ts';
+import { useSession, useStore } from '../../use-store.ts';
 import styles from './ask-form.module.css';
 
 /** The name picked for each gap of a form, by the form's place. */

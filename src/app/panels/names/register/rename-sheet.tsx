@@ -1,12 +1,12 @@
 import { useDeferredValue, useMemo, useState } from 'react';
-import type { Family } from '../../../family/family.ts';
-import type { FileFault } from '../../../interchange/json/file-fault.ts';
-import type { NameTarget } from '../../../names/misleading-name.ts';
-import { nameOf, troubleWith } from '../../state/names/check-rename.ts';
-import { rename } from '../../state/names/register-editing.ts';
-import { FormSheet } from '../draw/section-sheets.tsx';
-import { TextField } from '../form-fields.tsx';
-import { useSession } from '../use-store.ts';
+import type { Family } from '../../../../family/family.ts';
+import type { FileFault } from '../../../../interchange/json/file-fault.ts';
+import type { NameTarget } from '../../../../names/misleading-name.ts';
+import { nameOf, troubleWith } from '../../../state/names/check-rename.ts';
+import { rename } from '../../../state/names/register-editing.ts';
+import { FormSheet } from '../../draw/section-sheets.tsx';
+import { TextField } from '../../form-fields.tsx';
+import { useSession } from '../../use-store.ts';
 import styles from './rename-sheet.module.css';
 import { useRenameGround } from './use-rename-ground.ts';
 

@@ -1,13 +1,13 @@
-import type { Family } from '../../../family/family.ts';
-import { readingText, type Units } from '../../../family/length-text.ts';
-import type { Candidate } from '../../../identify/identify.ts';
-import { candidateName, sayPose } from '../../../identify/say-identity.ts';
-import { areaText } from '../../state/names/identify-words.ts';
-import { pickedCandidate } from '../../state/names/identifying.ts';
-import type { Fact } from '../../state/profile-facts.ts';
-import { FactList } from '../fact-list.tsx';
-import styles from '../readings.module.css';
-import { useSession, useStore } from '../use-store.ts';
+import type { Family } from '../../../../family/family.ts';
+import { readingText, type Units } from '../../../../family/length-text.ts';
+import type { Candidate } from '../../../../identify/identify.ts';
+import { candidateName, sayPose } from '../../../../identify/say-identity.ts';
+import { areaText } from '../../../state/names/identify-words.ts';
+import { pickedCandidate } from '../../../state/names/identifying.ts';
+import type { Fact } from '../../../state/profile-facts.ts';
+import { FactList } from '../../fact-list.tsx';
+import styles from '../../readings.module.css';
+import { useSession, useStore } from '../../use-store.ts';
 import { IdentifyActs } from './identify-acts.tsx';
 import { IdentifyKeyways } from './identify-keyways.tsx';
 

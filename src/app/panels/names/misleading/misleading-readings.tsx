@@ -1,8 +1,8 @@
-import type { Family } from '../../../family/family.ts';
-import { FactList } from '../fact-list.tsx';
-import styles from '../readings.module.css';
+import type { Family } from '../../../../family/family.ts';
+import { FactList } from '../../fact-list.tsx';
+import styles from '../../readings.module.css';
+import { useMisleading } from '../register/use-rename-ground.ts';
 import { MISLEADING_KINDS, MISLEADING_WORDS } from './misleading-words.ts';
-import { useMisleading } from './use-rename-ground.ts';
 
 /** How many names mislead in which way, and what a rename does. */
 export function MisleadingReadings({ family }: { family: Family }) {

@@ -1,12 +1,12 @@
 import { type FormEvent, type ReactNode, useState } from 'react';
-import type { Family } from '../../../family/family.ts';
-import type { Candidate } from '../../../identify/identify.ts';
-import type { ProfileKind } from '../../../profile/profile.ts';
-import type { UnknownOutline } from '../../state/names/identify-state.ts';
-import { addUnknown, openInDraw } from '../../state/names/identifying.ts';
-import { ChoiceField, TextField, TickField } from '../form-fields.tsx';
-import styles from '../readings.module.css';
-import { useSession, useStore } from '../use-store.ts';
+import type { Family } from '../../../../family/family.ts';
+import type { Candidate } from '../../../../identify/identify.ts';
+import type { ProfileKind } from '../../../../profile/profile.ts';
+import type { UnknownOutline } from '../../../state/names/identify-state.ts';
+import { addUnknown, openInDraw } from '../../../state/names/identifying.ts';
+import { ChoiceField, TextField, TickField } from '../../form-fields.tsx';
+import styles from '../../readings.module.css';
+import { useSession, useStore } from '../../use-store.ts';
 import own from './identify-acts.module.css';
 
 const KINDS: readonly (readonly [ProfileKind, string])[] = [

@@ -1,4 +1,4 @@
-import type { MisleadingKind } from '../../../names/misleading-name.ts';
+import type { MisleadingKind } from '../../../../names/misleading-name.ts';
 
 /** A kind of misleading name: its heading, and what is meant by it. Common practice, no source. */
 interface KindWords {

@@ -1,13 +1,13 @@
 import { useMemo, useState } from 'react';
-import type { Family } from '../../../family/family.ts';
-import type { FileFault } from '../../../interchange/json/file-fault.ts';
-import type { NameFile } from '../../../interchange/json/schema.ts';
-import { sectionsOf } from '../../../names/register.ts';
-import { NAME_KINDS } from '../../state/names/name-rows.ts';
-import { addEntry, changeEntry } from '../../state/names/register-editing.ts';
-import { FormSheet } from '../draw/section-sheets.tsx';
-import { ChoiceField, LengthField, TextField, useTypedNumber } from '../form-fields.tsx';
-import { useSession, useStore } from '../use-store.ts';
+import type { Family } from '../../../../family/family.ts';
+import type { FileFault } from '../../../../interchange/json/file-fault.ts';
+import type { NameFile } from '../../../../interchange/json/schema.ts';
+import { sectionsOf } from '../../../../names/register.ts';
+import { NAME_KINDS } from '../../../state/names/name-rows.ts';
+import { addEntry, changeEntry } from '../../../state/names/register-editing.ts';
+import { FormSheet } from '../../draw/section-sheets.tsx';
+import { ChoiceField, LengthField, TextField, useTypedNumber } from '../../form-fields.tsx';
+import { useSession, useStore } from '../../use-store.ts';
 
 interface EntrySheetProps {
   readonly family: Family;
