@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { CountingCapacity } from '../../../src/app/state/plan/capacity/counting-capacity.ts';
+import { answerFor, CountingCapacity } from '../../../src/app/state/plan/capacity/counting-capacity.ts';
 import { USUAL_RULES } from '../../../src/capacity/bitting-rules.ts';
 import type { Capacity } from '../../../src/capacity/capacity.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
@@ -65,4 +65,32 @@ test('the same rules and the same entries are the same question; an entry more i
   counting.ask({ ...QUESTION, goesIn: null });
   counting.ask({ ...QUESTION, rules: { ...USUAL_RULES, chambers: 5 } });
   expect(capacities.length).toBe(4);
+});
+
+// The Capacity sheet broke down when another family was opened beside an answer: its places named blanks that were gone.
+test('an answer for other blanks and keyways is none, even where it came last', () => {
+  const judged = (goesIn: boolean[][]) => ({ blanks: [], openings: [], goesIn, open: 0 });
+  const found = {
+    input: {
+      ...QUESTION,
+      goesIn: [
+        [true, false],
+        [false, true],
+      ],
+    },
+    output: ANSWER,
+  };
+  expect(
+    answerFor(
+      found,
+      judged([
+        [true, false],
+        [false, true],
+      ]),
+    ),
+  ).toBe(ANSWER);
+  expect(answerFor(found, judged([[true]]))).toBe(null);
+  expect(answerFor(found, null)).toBe(null);
+  expect(answerFor({ ...found, input: QUESTION }, null)).toBe(ANSWER);
+  expect(answerFor(null, null)).toBe(null);
 });

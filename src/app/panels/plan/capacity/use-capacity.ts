@@ -8,7 +8,7 @@ import {
   capacitySettings,
   capacityStateOf,
 } from '../../../state/plan/capacity/capacity-state.ts';
-import { countingOf } from '../../../state/plan/capacity/counting-capacity.ts';
+import { answerFor, countingOf } from '../../../state/plan/capacity/counting-capacity.ts';
 import { isHalted } from '../../../state/results-state.ts';
 import { useSession, useStore } from '../../use-store.ts';
 
@@ -20,7 +20,7 @@ export interface ShownCapacity {
   readonly judged: JudgedBlanks | null;
   /** Whether pairs are still being judged, so that nothing is counted yet. */
   readonly waiting: boolean;
-  /** The last answer; null before the first. */
+  /** The last answer for these blanks and keyways; null before the first. */
   readonly capacity: Capacity | null;
   /** Whether it is the answer to what is asked now. */
   readonly current: boolean;
@@ -60,12 +60,13 @@ export function useShownCapacity(family: Family): ShownCapacity {
   const halted = useStore(session.results, (s) => isHalted(s.phase));
   const { phase, found } = useStore(countingOf(session).store, (s) => s);
   const waiting = judged !== null && judged.open > 0 && !halted;
+  const capacity = useMemo(() => answerFor(found, judged), [found, judged]);
   return {
     settings,
     faults,
     judged,
     waiting,
-    capacity: found?.output ?? null,
-    current: phase === 'found' && faults.length === 0 && !waiting,
+    capacity,
+    current: phase === 'found' && capacity !== null && faults.length === 0 && !waiting,
   };
 }
