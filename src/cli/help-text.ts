@@ -122,7 +122,7 @@ Options of publish
                      how it is held; where not given a chart and a matrix lie, the other sheets stand
   --grey             greys that stay apart on any printer, in place of colours
   --of ID            scale: an opening, a blank, or both parted by a comma; card: a blank, or a holder of the plan
-  --enlarge N        scale: enlarged N times beside true size, 1 to 50; 6 where not given
+  --enlarge N        scale: enlarged N times beside true size, 1 to 50; as much as one page takes where not given
   --one-page         chart: made smaller until it stands on one page
   --in-between ID,ID chart: openings that were squeezed in later stand half a row higher, between their neighbours; those
                      that the file says are in between where not given

@@ -6,8 +6,8 @@ import type { PublishCommand } from './parse-publish.ts';
 import { EXIT, type Shell, sayFault } from './shell.ts';
 import { fileSpan, mayWriteOrWarn, numberedName, type OutFile, writeFiles } from './write-files.ts';
 
-/** How many times a part is enlarged, how many questions there are and what draws them, where it is not said. */
-const USUAL = { enlarge: 6, questions: 12, seed: 1 } as const;
+/** How many questions there are and what draws them, where it is not said. */
+const USUAL = { questions: 12, seed: 1 } as const;
 
 /**
  * Lays out a sheet of a family, writes its file or files, and returns the exit code.
@@ -42,7 +42,7 @@ function orderOf(family: Family, command: PublishCommand): SheetOrder {
     case 'matrix':
       return { ...any, sheet, blanksOnly };
     case 'scale':
-      return { ...any, sheet, ...partsOf(family, of), enlarge: enlarge ?? USUAL.enlarge };
+      return { ...any, sheet, ...partsOf(family, of), enlarge };
     case 'card':
       return { ...any, sheet, ...(of.length > 0 && { of: of[0] }) };
     case 'answers':

@@ -49,9 +49,9 @@ function nameless(block: Block): Block {
   return { ...block, marks };
 }
 
-/** The least height of a question: its picture, or its boxes and two lines to write on. */
-export function questionHeight(size: number, picture: number): number {
-  return Math.max(picture + 2 * size, size * (2 * 1.6 + LEADING + 3 * WRITING));
+/** The least height of a question: its picture, or its boxes and so many lines to write on. */
+export function questionHeight(size: number, picture: number, lines: number): number {
+  return Math.max(picture + 2 * size, size * (2 * 1.6 + LEADING + lines * WRITING));
 }
 
 /** One question: number, picture, boxes to tick, and lines to say why as far down as there is room. */

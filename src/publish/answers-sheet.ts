@@ -73,24 +73,52 @@ function questionPages(
   const face = plugFace(openingsOf(ground.family));
   const widest = Math.max(0, ...replies.map(({ entrant }) => sizeOfRing(entrant.ring).width));
   const tallest = Math.max(2 * face.radius, ...replies.map(({ entrant }) => sizeOfRing(entrant.ring).height));
-  const fitting = Math.min(
-    PICTURE.most * zoom,
-    (PICTURE.high * zoom) / tallest,
-    (width * PICTURE.wide) / (widest + 2 * face.half + 2.2),
-  );
-  const scale = Math.max(0.1, Math.floor(fitting * 10) / 10);
-  const top = introBlock(ground, order, replies, { width: room.width, size, scale });
-  const least = questionHeight(size, tallest * scale);
   const rows = Math.ceil(replies.length / count);
-  const below = room.height - top.height - 2 * zoom;
-  const onFirst = Math.max(1, Math.min(rows, Math.floor(below / (least + 2 * zoom))));
-  // Rows are made higher until they fill the first page, within reason: more room to write.
-  const height = Math.max(least, Math.min(1.4 * least, below / onFirst - 2 * zoom));
+  const tried = SMALLER.map((share) => {
+    const fitting = Math.min(
+      PICTURE.most * zoom,
+      (PICTURE.high * share * zoom) / tallest,
+      (width * PICTURE.wide) / (widest + 2 * face.half + 2.2),
+    );
+    const scale = Math.max(0.1, Math.floor(fitting * 10) / 10);
+    const top = introBlock(ground, order, replies, { width: room.width, size, scale });
+    const least = questionHeight(size, tallest * scale, LINES * share);
+    return { scale, top, ...rowsOnPages(rows, least, { zoom, room, top }) };
+  });
+  const fewest = Math.min(...tried.map(({ pages }) => pages));
+  const { scale, top, height } = tried.find(({ pages }) => pages === fewest) ?? tried[0];
   const blankWidth = widest * scale;
   const style: QuestionStyle = { width, height, size, scale, blankWidth, face, measure: ground.measure };
   const blocks = replies.map(({ number, entrant, opening }) => questionBlock(number, entrant, opening, style));
   const items = rowItems(blocks, count, width, zoom);
   return flowBlocks([{ block: top, keep: true }, ...items], room).map((marks) => ({ marks }));
+}
+
+/** Shares of the usual size that pictures and lines are tried in: a question or two alone on a page is worth smaller ones. */
+const SMALLER = [1, 0.92, 0.84, 0.76];
+
+/** Lines to write on, at the usual size. */
+const LINES = 3;
+
+interface RowRoom {
+  readonly zoom: number;
+  readonly room: PageRoom;
+  readonly top: Block;
+}
+
+/** How high rows of questions are that need so much at least, and how many pages they take. */
+function rowsOnPages(rows: number, least: number, { zoom, room, top }: RowRoom) {
+  const below = room.height - top.height - 2 * zoom;
+  const fitting = (free: number) => Math.max(1, Math.floor(free / (least + 2 * zoom)));
+  const onFirst = Math.min(rows, fitting(below));
+  const later = fitting(room.height);
+  // Rows are made higher until they fill the first page, within reason and without a page more: more room to write.
+  const high = [
+    1.4 * least,
+    below / Math.max(1, onFirst) - 2 * zoom,
+    rows > onFirst ? room.height / later - 2 * zoom : Infinity,
+  ];
+  return { pages: 1 + Math.ceil((rows - onFirst) / later), height: Math.max(least, Math.min(...high)) };
 }
 
 /** Lines for name and date, and what is to be done. */

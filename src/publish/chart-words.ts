@@ -5,7 +5,7 @@ import { baseName, type ChartSizes, columnName, rowWords } from './chart-sizes.t
 import { type FlowItem, flowBlocks } from './flow-blocks.ts';
 import type { Mark } from './page.ts';
 import type { PageBody, PageRoom } from './page-frame.ts';
-import { layOutTable } from './table.ts';
+import { layOutTable, type TableColumn, type TableStyle } from './table.ts';
 
 /** Whether some text of a block was shortened. */
 function isShortened({ marks }: Pick<Block, 'marks'>): boolean {
@@ -29,10 +29,9 @@ export function leavesWordsOut(content: ChartContent, sizes: ChartSizes, measure
 /**
  * Who enters whom in words, nothing left out: a table of everything on the chart.
  *
- * @returns as many pages as it takes.
+ * @returns as few pages as it takes in type that can be read, in the largest type that takes no more.
  */
 export function chartWordsPages(content: ChartContent, room: PageRoom, zoom: number, measure: TextMeasure): PageBody[] {
-  const size = 2.9 * zoom;
   const columns = [
     { head: 'Blank or tool', width: room.width * 0.36, bold: true },
     { head: 'What it enters', width: room.width * 0.64 },
@@ -42,11 +41,25 @@ export function chartWordsPages(content: ChartContent, room: PageRoom, zoom: num
   );
   const several = [...content.rows].reverse().map(({ name, allWords }) => [name, allWords]);
   const outside = content.outside.map((name) => [name, 'enters no keyway']);
-  const { head, rows } = layOutTable(columns, [...several, ...alone, ...outside], { size, measure });
+  const cells = [...several, ...alone, ...outside];
+  const laid = SIZES.map((size) => tablePages(columns, cells, room, { size: size * zoom, measure }));
+  const least = Math.min(...laid.map(({ length }) => length));
+  const pages = laid.find(({ length }) => length === least) ?? laid[0];
+  return pages.map((marks) => ({ title: 'Section chart, in words', marks }));
+}
+
+/** Sizes of type that are tried, millimetres at zoom 1: a few lines alone on a last page are worth smaller type. */
+const SIZES = [2.9, 2.7, 2.5, 2.35];
+
+/** The marks of each page of a table, its head on every page. */
+function tablePages(
+  columns: readonly TableColumn[],
+  cells: readonly (readonly string[])[],
+  room: PageRoom,
+  style: TableStyle,
+): Mark[][] {
+  const { head, rows } = layOutTable(columns, cells, style);
   const below = { ...room, y: room.y + head.height, height: room.height - head.height };
   const items: FlowItem[] = rows.map((block) => ({ block }));
-  return flowBlocks(items, below).map((marks) => ({
-    title: 'Section chart, in words',
-    marks: [...placeBlock(head, room.x, room.y), ...marks],
-  }));
+  return flowBlocks(items, below).map((marks) => [...placeBlock(head, room.x, room.y), ...marks]);
 }

@@ -45,7 +45,7 @@ const STEP = 1.04;
 const NAME = { least: 9, most: 20 };
 
 /** How much wider than its needs a cell may be made, so that a page is filled. */
-const STRETCH = 1.5;
+const STRETCH = 2;
 
 /**
  * The grid that takes fewest pages, in the largest type that takes no more.

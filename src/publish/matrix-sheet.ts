@@ -39,7 +39,12 @@ export function matrixSheet(ground: SheetGround, order: MatrixOrder): Page[] {
       const style = { width: whole.width, size: LEGEND * frame.zoom, bold: true, most: 1 };
       const head = stackBlocks([legend, ...(part === '' ? [] : [layOutParagraph(part, style, measure)])], frame.zoom);
       const page = gridPage(shown, grid, columns, rows);
-      return { marks: [...placeBlock(head, whole.x, whole.y), ...placeBlock(page, room.x, room.y)] };
+      return {
+        marks: [
+          ...placeBlock(head, whole.x, whole.y),
+          ...placeBlock(page, room.x + (room.width - page.width) / 2, room.y),
+        ],
+      };
     }),
   );
   const told = grid.down.flatMap((rows) => grid.across.map((columns) => toldOf(shown, columns, rows)));

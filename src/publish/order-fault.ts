@@ -60,7 +60,7 @@ function slidesFault(family: Family): string | null {
   return family.lesson && family.lesson.steps.length > 0 ? null : emptyFault(family);
 }
 
-function scaleFault(family: Family, { opening, blank, enlarge }: ScaleOrder): string | null {
+function scaleFault(family: Family, { opening, blank, enlarge = ENLARGE_RANGE.least }: ScaleOrder): string | null {
   const { least, most } = ENLARGE_RANGE;
   if (!(enlarge >= least && enlarge <= most)) return `the enlargement must be ${least} to ${most}, not ${enlarge}`;
   return (

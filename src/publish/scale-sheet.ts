@@ -5,6 +5,7 @@ import { fitSentence } from '../fit/fit-sentence.ts';
 import type { Profile } from '../profile/profile.ts';
 import { type Block, placeBlock } from './block.ts';
 import { type FlowItem, flowBlocks } from './flow-blocks.ts';
+import { ENLARGE_RANGE } from './order-fault.ts';
 import type { Page } from './page.ts';
 import { framedPages, frameFor, type PageFrame, type PageRoom, roomIn, SHEET_CAUTION } from './page-frame.ts';
 import { layOutParagraph } from './paragraph.ts';
@@ -33,28 +34,75 @@ export function scaleSheet(ground: SheetGround, order: ScaleOrder): Page[] {
   const frame = frameFor(order, 'Sections at true size', family.name, CAUTION);
   const room = roomIn(frame, measure);
   const shown = shownSections(ground, order);
-  const intro = checkBlock(room.width, frame, ground);
-  const style = cellStyle(shown, { frame, room: { ...room, height: room.height - intro.height } }, order, ground);
-  const size = 2.8 * frame.zoom;
-  const items: FlowItem[] = [{ block: intro }];
-  const gap = 6 * frame.zoom;
-  items.push({
-    block: layOutParagraph(scaleWords(order, style), { width: room.width, size }, measure),
-    gap: gap / 2,
-    keep: true,
-  });
-  items.push(...rowsOfCells(cellsOf(shown, style), room.width, gap));
-  if (shown.sentence !== '')
-    items.push({
-      block: layOutParagraph(shown.sentence, { width: room.width, size: size * 1.1, bold: true }, measure),
-      gap,
-    });
-  items.push(...tableItems(dimensionTable(shown.sections, order.units, room.width, { size, measure }), gap));
+  const enlarge = order.enlarge ?? fittingEnlargement(shown, { frame, room }, order, ground);
+  const items = sheetItems(shown, { frame, room }, { ...order, enlarge }, ground);
   return framedPages(
     flowBlocks(items, room).map((marks) => ({ marks })),
     frame,
     measure,
   );
+}
+
+/** The paper of a sheet. */
+interface ScalePaper {
+  readonly frame: PageFrame;
+  readonly room: PageRoom;
+}
+
+/** An order that says how much is enlarged. */
+type EnlargedOrder = ScaleOrder & { readonly enlarge: number };
+
+/** All that stands on the sheet, from its top; of one pair the table stays on one page. */
+function sheetItems(shown: ShownSections, paper: ScalePaper, order: EnlargedOrder, ground: SheetGround): FlowItem[] {
+  const { frame, room } = paper;
+  const { measure } = ground;
+  const intro = checkBlock(room.width, frame, ground);
+  const style = styleOn(paper, shown, order, ground);
+  const size = 2.8 * frame.zoom;
+  const gap = 6 * frame.zoom;
+  const words = layOutParagraph(scaleWords(order, style), { width: room.width, size }, measure);
+  const items: FlowItem[] = [{ block: intro }, { block: words, gap: gap / 2, keep: true }];
+  items.push(...rowsOfCells(cellsOf(shown, style), room.width, gap));
+  const told = { width: room.width, size: size * 1.1, bold: true };
+  if (shown.sentence !== '') items.push({ block: layOutParagraph(shown.sentence, told, measure), gap });
+  const table = tableItems(dimensionTable(shown.sections, order.units, room.width, { size, measure }), gap);
+  items.push(...(order.all ? table : table.map((item, i) => ({ ...item, keep: i < table.length - 1 }))));
+  return items;
+}
+
+/** How cells are drawn under the bar. */
+function styleOn(
+  { frame, room }: ScalePaper,
+  shown: ShownSections,
+  order: EnlargedOrder,
+  ground: SheetGround,
+): CellStyle {
+  const intro = checkBlock(room.width, frame, ground);
+  return cellStyle(shown, { frame, room: { ...room, height: room.height - intro.height } }, order, ground);
+}
+
+/** How much is enlarged where nobody says: as much as one page takes of a pair, or two rows of two of a whole family. */
+function fittingEnlargement(shown: ShownSections, paper: ScalePaper, order: ScaleOrder, ground: SheetGround): number {
+  const { frame, room } = paper;
+  const size = 3 * frame.zoom;
+  const fits = (enlarge: number) => {
+    const cells = cellsOf(shown, { enlarge, units: order.units, size, measure: ground.measure });
+    const [wide, high] = [Math.max(...cells.map(({ width }) => width)), Math.max(...cells.map(({ height }) => height))];
+    if (order.all) return wide <= room.width * 0.46 && high <= room.height * 0.42;
+    const inRow = wide * cells.length + 6 * frame.zoom * (cells.length - 1) <= room.width;
+    return (
+      inRow &&
+      styleOn(paper, shown, { ...order, enlarge }, ground).enlarge === enlarge &&
+      flowBlocks(sheetItems(shown, paper, { ...order, enlarge }, ground), room).length === 1
+    );
+  };
+  let [least, tooMuch]: [number, number] = [ENLARGE_RANGE.least, ENLARGE_RANGE.most + 1];
+  while (tooMuch - least > 1) {
+    const middle = (least + tooMuch) >> 1;
+    if (fits(middle)) least = middle;
+    else tooMuch = middle;
+  }
+  return least;
 }
 
 /** What stands on the sheet. */
@@ -104,7 +152,7 @@ function checkBlock(width: number, { zoom }: PageFrame, { measure }: SheetGround
   return { width, height, marks: [...placeBlock(bar, 0, 0.8), ...placeBlock(told, bar.width + 8 * zoom, 0)] };
 }
 
-function scaleWords({ enlarge }: ScaleOrder, style: CellStyle): string {
+function scaleWords({ enlarge }: EnlargedOrder, style: CellStyle): string {
   const seen = 'Keyways are seen from the front of the plug, blanks from the bow.';
   if (style.enlarge === enlarge) return seen;
   return `${seen} Enlarged ${scaleText(style.enlarge)} times: ${scaleText(enlarge)} times have no room on this paper.`;
@@ -113,8 +161,8 @@ function scaleWords({ enlarge }: ScaleOrder, style: CellStyle): string {
 /** Cells as large as was ordered, or as the page has room for. */
 function cellStyle(
   shown: ShownSections,
-  { frame, room }: { readonly frame: PageFrame; readonly room: PageRoom },
-  { enlarge, units }: ScaleOrder,
+  { frame, room }: ScalePaper,
+  { enlarge, units }: EnlargedOrder,
   { measure }: SheetGround,
 ): CellStyle {
   const size = 3 * frame.zoom;

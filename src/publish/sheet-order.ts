@@ -42,8 +42,8 @@ export interface ScaleOrder extends OrderOfAny {
   readonly blank?: string;
   /** Whether every section of the family is shown, instead of one opening and one blank. */
   readonly all?: boolean;
-  /** How many times the enlarged picture is as large as the part. */
-  readonly enlarge: number;
+  /** How many times the enlarged picture is as large as the part; as many as there is good room for where not given. */
+  readonly enlarge?: number;
 }
 
 /** What one holder's blank enters, to hang beside a door. */

@@ -135,6 +135,14 @@ describe('the matrix', () => {
 describe('the answer sheet', () => {
   const order = { sheet: 'answers', ...a4, questions: 10, seed: 7 } as const;
 
+  test('takes no page for a question or two that smaller pictures make room for', () => {
+    const pages = layOutSheet(demo(), { ...order, questions: 12 });
+    expect(pages.map(({ title }) => title)).toEqual([
+      'Does it go in?, page 1 of 2',
+      'Answers: does it go in?, page 2 of 2',
+    ]);
+  });
+
   test('asks without names, and answers on pages of their own', () => {
     const ground = demo();
     const pages = layOutSheet(ground, order);

@@ -64,6 +64,31 @@ test('in inches, and with an enlargement that has no room made less and said so'
   expect(words).toContain('50 times have no room');
 });
 
+test.each([
+  ['A4', 'portrait', 9],
+  ['A4', 'landscape', 6],
+  ['Letter', 'landscape', 6],
+  ['A1', 'portrait', 25],
+] as const)('as much as fits on one page of %s %s where nobody says how much', (paper, turned, least) => {
+  const more = { opening: 'bittern-keyway', blank: 'heron-blank-5', paper, turned, enlarge: undefined };
+  const pages = sheet(more);
+  expect(pages).toHaveLength(1);
+  const [, enlarged] = picturesOf(pages[0].marks, typeface).filter(({ what }) => what.includes('picture of the blank'));
+  const times = Math.round((enlarged.maxY - enlarged.minY) / 8.4);
+  expect(times).toBeGreaterThanOrEqual(least);
+  // Else 50 are the most there are, or one more would take a page more, or a second row of pictures.
+  const tooMuch = sheet({ ...more, enlarge: times + 1 });
+  const rows = picturesOf(tooMuch[0].marks, typeface).map(({ minY }) => Math.round(minY / 20));
+  expect(times === 50 || tooMuch.length > 1 || new Set(rows).size > 1).toBe(true);
+});
+
+test('a table that has no room under its pictures stands whole on the next page', () => {
+  const pages = sheet({ turned: 'landscape', enlarge: 10, opening: 'bittern-keyway', blank: 'heron-blank-5' });
+  expect(pages).toHaveLength(2);
+  for (const words of ['Thinnest web', 'Bittern keyway', 'Heron blank, five chambers'])
+    expect(wordsOf(pages[1].marks)).toContain(words);
+});
+
 test('the whole family: every section once at true size and once enlarged', () => {
   const pages = sheet({ all: true, enlarge: 4 });
   const pictures = pages

@@ -88,9 +88,9 @@ function SheetOptions({ family, choice, choose }: ChoiceProps & { family: Family
           <PairChoice family={family} />
           <Choice
             label="Enlarged"
-            value={String(choice.enlarge)}
-            choices={ENLARGEMENTS.map((times) => [String(times), `${times}:1`])}
-            onChange={(times) => choose({ enlarge: Number(times) })}
+            value={String(choice.enlarge ?? '')}
+            choices={[['', 'As fits'], ...ENLARGEMENTS.map((times) => [String(times), `${times}:1`] as const)]}
+            onChange={(times) => choose({ enlarge: times === '' ? null : Number(times) })}
           />
         </div>
       );

@@ -27,8 +27,8 @@ export interface SheetChoice {
   readonly blanksOnly: boolean;
   /** Whether the chart is made smaller until it stands on one page. */
   readonly onePage: boolean;
-  /** How many times true size a section is drawn beside its true size. */
-  readonly enlarge: number;
+  /** How many times true size a section is drawn beside its true size; null: as many as there is good room for. */
+  readonly enlarge: number | null;
   readonly questions: number;
   /** Which questions are drawn: the same number draws the same ones. */
   readonly seed: number;
@@ -52,7 +52,7 @@ export const USUAL_SHEET: SheetChoice = {
   dated: true,
   blanksOnly: false,
   onePage: false,
-  enlarge: 10,
+  enlarge: null,
   questions: 10,
   seed: 1,
 };
@@ -136,10 +136,12 @@ export function orderOf(choice: SheetChoice, subjects: SheetSubjects, family: Fa
     case 'matrix':
       return { sheet, ...any, blanksOnly };
     case 'scale': {
-      if (subjects.wholeFamily) return { sheet, ...any, enlarge, all: true };
+      const enlarged = enlarge === null ? {} : { enlarge };
+      if (subjects.wholeFamily) return { sheet, ...any, ...enlarged, all: true };
       const opening = openingsOf(family).find(({ id }) => id === subjects.openingId);
       const blank = entrantsOf(family).find(({ id }) => id === subjects.entrantId);
-      return { sheet, ...any, enlarge, ...(opening && { opening: opening.id }), ...(blank && { blank: blank.id }) };
+      const pair = { ...(opening && { opening: opening.id }), ...(blank && { blank: blank.id }) };
+      return { sheet, ...any, ...enlarged, ...pair };
     }
     case 'card': {
       const every = everyCardOf(family, subjects);
