@@ -11,8 +11,8 @@ import type { SheetGround } from '../../../src/publish/sheet-ground.ts';
 import type { SheetOrder } from '../../../src/publish/sheet-order.ts';
 import { layOutSheet } from '../../../src/publish/sheets.ts';
 import { filled, rectangle } from '../../../src/publish/strokes.ts';
-import { largeFamily } from '../../cases/large-families.ts';
 import { demoFamily } from '../../kit/demo-family.ts';
+import { generatedGround, LONG, UNBROKEN } from '../../kit/generated-ground.ts';
 import { pageFaults } from '../../kit/laid-out.ts';
 import { toldGround } from '../../kit/told-ground.ts';
 
@@ -21,23 +21,8 @@ beforeAll(async () => {
   typeface = await loadTypeface();
 });
 
-const LONG = 'of the old pumping station beyond the second sluice, kept by the Water and Drainage Committee';
-const UNBROKEN = 'Gemeenschappelijkwaterschapsgemaalsleutelprofielnummerzevenentwintig';
-
-/** A generated family with its wards' own verdicts, some of them tight. */
-function generated(openings: number, blanks: number, rename = (name: string, _i: number) => name): SheetGround {
-  const { family, goesIn } = largeFamily(openings, blanks, { lengths: 2 });
-  const profiles = family.profiles.map((profile, i) => ({
-    ...profile,
-    name: rename(profile.name, i),
-    ...(profile.section !== undefined && { section: rename(profile.section, i % openings) }),
-  }));
-  const verdict = (e: number, o: number): Verdict => {
-    if (!goesIn[e][o]) return 'blocked';
-    return (e + o) % 5 === 0 ? 'tight' : 'enters';
-  };
-  return toldGround({ ...family, profiles }, verdict, typeface);
-}
+const generated = (openings: number, blanks: number, rename?: (name: string, i: number) => string): SheetGround =>
+  generatedGround(typeface, openings, blanks, rename);
 
 function fromFile(name: string): Family {
   const read = readFamily(readFileSync(`profiles-demo/${name}.json`, 'utf8'));
