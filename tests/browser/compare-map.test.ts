@@ -1,14 +1,18 @@
 import type { Page } from 'playwright-core';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
+import { partOfDemo } from '../kit/demo-family.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { drawing, openPair, sentence } from './compare-page.ts';
 import { reading } from './wall-page.ts';
 
+/** What these tests look at. */
+const PARTS = partOfDemo('heron-keyway', 'ruff-keyway', 'heron-blank-5', 'ruff-blank', 'reed-group-blank');
+
 let app: OpenedApp;
 
 beforeEach(async () => {
-  app = await openApp({ sameWindow: true });
+  app = await openApp({ sameWindow: true, family: PARTS });
 });
 
 afterEach(async () => {

@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, expect, test } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
@@ -7,16 +7,23 @@ import { answersOnTheWall, headline, judged, pickEntrant, reading, textOf } from
 
 let app: OpenedApp;
 
-beforeEach(async () => {
-  app = await openApp({ sameWindow: true });
+// All tests look at the one window: what is judged stays judged.
+beforeAll(async () => {
+  app = await openApp();
   await judged(app.page);
-  await pickEntrant(app.page, 'Reed group blank');
 });
 
-afterEach(async () => {
-  expect(app.problems).toEqual([]);
-  await app.close();
+beforeEach(async () => {
+  const { page } = app;
+  await tell('margin');
+  await page.getByRole('listbox', { name: 'Keyways' }).getByRole('option', { name: 'Heron keyway' }).click();
+  await pickEntrant(page, 'Reed group blank');
+  await page.getByRole('heading', { level: 1, name: /^Reed group blank enters/ }).waitFor();
 });
+
+afterEach(() => expect(app.problems).toEqual([]));
+
+afterAll(() => app.close());
 
 const tell = (name: string) => app.page.getByRole('group', { name: 'tells' }).getByRole('button', { name }).click();
 const figuresKnown = () =>

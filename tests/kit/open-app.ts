@@ -216,6 +216,8 @@ export async function openApp(options: OpenOptions = {}): Promise<OpenedApp> {
     return page;
   };
   await open(page, options.family ? linkTo(options.family) : options.address);
+  // As no file holds it, the page asks before another takes its place, until it is kept.
+  if (options.family) await page.locator('[data-kept="kept"]').waitFor({ state: 'attached' });
   return {
     page,
     url,
