@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import react from '@vitejs/plugin-react';
 import type { HtmlTagDescriptor, Plugin } from 'vite';
 import { defineConfig } from 'vitest/config';
+import { SlowFirst } from './tests/kit/slow-first.ts';
 
 /**
  * What the built page may load and do. It stands in the page itself, so that it holds wherever the files are served;
@@ -145,6 +146,7 @@ export default defineConfig({
     passWithNoTests: false,
     // Two files at a time also on two cores, where the default is one: tests wait for a browser or a file half of the time.
     maxWorkers: 2,
+    sequence: { sequencer: SlowFirst },
     projects: [
       testFolder('house'),
       testFolder('unit'),
