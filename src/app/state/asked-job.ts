@@ -1,5 +1,6 @@
 import { JobCancelled } from '../../jobs/job.ts';
 import { giveUp, type JobOnItsWay } from './job-on-its-way.ts';
+import type { Session } from './session.ts';
 import { makeStore, type Store } from './store.ts';
 import { troubleText } from './trouble-text.ts';
 
@@ -49,11 +50,24 @@ export class AskedJob<Input, Output> {
   ask(input: Input | null): void {
     const { asked } = this.store.getState();
     if (input !== null && asked !== null && this.isSame(input, asked)) return;
-    const { job } = this;
-    this.job = null;
-    if (job) giveUp(job);
+    this.drop();
     this.store.setState({ asked: input, phase: 'idle', trouble: '' });
     if (input !== null) this.find(input);
+  }
+
+  /**
+   * What was found for this question, and for no other: what is drawn is asked for only afterwards, so that the answer
+   * that came last may belong to what was drawn before.
+   */
+  answerTo(input: Input | null): { readonly input: Input; readonly output: Output } | null {
+    const { phase, found } = this.store.getState();
+    return phase === 'found' && found && input !== null && this.isSame(found.input, input) ? found : null;
+  }
+
+  /** Begins anew: another family is open, of which nothing that was found says anything. */
+  forget(): void {
+    this.drop();
+    this.store.setState({ phase: 'idle', trouble: '', asked: null, found: null });
   }
 
   /** Stops the job on its way; what was found before stays. */
@@ -68,6 +82,12 @@ export class AskedJob<Input, Output> {
   again(): void {
     const { asked } = this.store.getState();
     if (asked !== null && !this.job) this.find(asked);
+  }
+
+  private drop(): void {
+    const { job } = this;
+    this.job = null;
+    if (job) giveUp(job);
   }
 
   private find(input: Input): void {
@@ -106,4 +126,26 @@ export class AskedJob<Input, Output> {
     if (reason instanceof JobCancelled) this.store.setState({ phase: 'stopped' });
     else this.store.setState({ phase: 'failed', trouble: troubleText(reason) });
   }
+}
+
+/**
+ * One asked job for each window, which begins anew with another family.
+ *
+ * @param make the job of a window, when it is first looked for.
+ * @check tests/unit/app/asked-job.test.ts
+ */
+export function makeAskedJobs<Input, Output>(
+  make: (session: Session) => AskedJob<Input, Output>,
+): (session: Session) => AskedJob<Input, Output> {
+  const jobs = new WeakMap<Session, AskedJob<Input, Output>>();
+  return (session) => {
+    const known = jobs.get(session);
+    if (known) return known;
+    const made = make(session);
+    session.documents.subscribe((now, before) => {
+      if (now.opened !== before.opened && now.document !== before.document) made.forget();
+    });
+    jobs.set(session, made);
+    return made;
+  };
 }

@@ -1,6 +1,11 @@
 import { expect, test } from 'vitest';
-import { AskedJob } from '../../../src/app/state/asked-job.ts';
+import { AskedJob, makeAskedJobs } from '../../../src/app/state/asked-job.ts';
+import { openDocument } from '../../../src/app/state/document-state.ts';
+import { SAMPLE_FAMILIES } from '../../../src/app/state/sample-families.ts';
+import { makeSession } from '../../../src/app/state/session.ts';
+import { readFamily } from '../../../src/interchange/json/read.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
+import { fakeDoors } from './fake-doors.ts';
 
 interface Begun {
   readonly input: number;
@@ -96,4 +101,41 @@ test('one that another question takes the place of gives way where it can, and i
   asked.ask(3);
   asked.ask(null);
   expect(done).toEqual(['1 gave way', '2 cancelled', '3 gave way']);
+});
+
+// A sheet is drawn with another family before it asks for its answer: what came last was shown as that family's.
+test('what was found answers its own question only, also where that one comes first', async () => {
+  const { asked, begun } = askedJob();
+  expect(asked.answerTo(1)).toBe(null);
+  asked.ask(1);
+  expect(asked.answerTo(1)).toBe(null);
+  begun[0].land('one');
+  await settled();
+  expect(asked.answerTo(1)?.output).toBe('one');
+  expect(asked.answerTo(2)).toBe(null);
+  expect(asked.answerTo(null)).toBe(null);
+});
+
+test('another family begins anew: nothing is found, what is on its way ends, and an edit changes nothing', async () => {
+  const { begun, asked, now } = askedJob();
+  const askedOf = makeAskedJobs<number, string>(() => asked);
+  const session = makeSession(fakeDoors().doors, null);
+  const read = (at: number) => {
+    const answer = readFamily(SAMPLE_FAMILIES[at].text);
+    if (!answer.ok) throw new Error('a sample family is not sound');
+    return answer.document;
+  };
+  expect(askedOf(session)).toBe(askedOf(session));
+  asked.ask(1);
+  begun[0].land('one');
+  await settled();
+  session.documents.setState({ document: read(0) });
+  expect(now().found?.output).toBe('one');
+  asked.ask(2);
+  const history = { fileName: 'reed.json', saved: null, past: [], future: [] };
+  openDocument(session.documents, { document: read(1), ...history });
+  expect(begun[1].cancelled).toBe(true);
+  expect(now()).toMatchObject({ phase: 'idle', asked: null, found: null });
+  asked.ask(1);
+  expect(now()).toMatchObject({ phase: 'found', found: { output: 'one' } });
 });

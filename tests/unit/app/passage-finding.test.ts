@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { passageInput } from '../../../src/app/state/tiers/passage-choice.ts';
-import { PassageFinding } from '../../../src/app/state/tiers/passage-finding.ts';
+import { PassageFinding, standsIn } from '../../../src/app/state/tiers/passage-finding.ts';
 import { readFamily } from '../../../src/interchange/json/read.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
 import type { Passage } from '../../../src/passage/passage.ts';
@@ -57,4 +57,16 @@ test('a search can be stopped and taken up again; nothing chosen asks for none',
   passages[1].fail(new Error('no memory'));
   await settled();
   expect(finding.store.getState()).toMatchObject({ phase: 'failed', trouble: 'no memory' });
+});
+
+// The picture of another family's keyways stood under the words of the one that was open.
+test('a passage stands in for another only while its keyways are there as they were', () => {
+  const all = passageInput(family, ids);
+  const some = passageInput(family, ids.slice(0, 2));
+  expect(standsIn(some, all)).toBe(true);
+  expect(standsIn(all, some)).toBe(true);
+  const without = { ...family, profiles: family.profiles.filter(({ id }) => id !== ids[1]) };
+  expect(standsIn(some, passageInput(without, [ids[0]]))).toBe(false);
+  const again = readFamily(readFileSync('profiles-demo/first-lesson.json', 'utf8'));
+  expect(again.ok && standsIn(all, passageInput(again.document.family, ids))).toBe(false);
 });

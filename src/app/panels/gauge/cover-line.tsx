@@ -6,7 +6,7 @@ import { useSession, useStore } from '../use-store.ts';
 import styles from './gauge-answer.module.css';
 import { GaugeAnswer } from './gauge-answer.tsx';
 import type { ShownGauge } from './use-gauge.ts';
-import { useCover, useTools } from './use-tools.ts';
+import { useCover, useTicked, useTools } from './use-tools.ts';
 
 /** How the profiles of a family are called. */
 export function useCoverNames(family: Family): CoverNames {
@@ -24,7 +24,7 @@ export function useCoverNames(family: Family): CoverNames {
 
 /** The fewest tools for the ticked keyways, in one line. */
 export function CoverLine({ family, gauge }: { family: Family; gauge: ShownGauge }) {
-  const cover = useCover();
+  const cover = useCover(family, useTicked(gauge.openings));
   const names = useCoverNames(family);
   const withBlanks = useStore(useSession().gauge, (s) => s.withBlanks);
   const tools = useTools(family, withBlanks);

@@ -26,9 +26,9 @@ import { useCover, useTicked } from './use-tools.ts';
 /** What belongs beside the Tools sheet: the picked cell, the fewest tools, the strip that would do, the ticks. */
 export function ToolsReadings({ family }: { family: Family }) {
   const gauge = useGauge(family);
-  const cover = useCover();
   const names = useCoverNames(family);
   const ticked = useTicked(gauge.openings);
+  const cover = useCover(family, ticked);
   if (gauge.openings.length === 0) return null;
   return (
     <>

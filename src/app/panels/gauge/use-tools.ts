@@ -1,10 +1,11 @@
 import { useEffect, useMemo } from 'react';
-import { entrantsOf, type Family } from '../../../family/family.ts';
+import { entrantsOf, type Family, openingsOf } from '../../../family/family.ts';
 import type { ToolCover } from '../../../gauge/cover-tools.ts';
 import type { ToolTable } from '../../../gauge/tool-table.ts';
+import type { CoverQuestion } from '../../../jobs/cover-openings.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { toolsOf } from '../../state/gauge/strip-in-hand.ts';
-import { coveringOf, tablingOf } from '../../state/gauge/tabling-tools.ts';
+import { coveringOf, isTableOf, tablingOf } from '../../state/gauge/tabling-tools.ts';
 import { type ShownTool, shownTools, sortedTools } from '../../state/gauge/tool-rows.ts';
 import { useSession, useStore } from '../use-store.ts';
 import type { ShownGauge } from './use-gauge.ts';
@@ -28,16 +29,16 @@ export function useAskedTools(family: Family, gauge: ShownGauge, withBlanks: boo
   useEffect(() => () => tabling.ask(null), [tabling]);
 }
 
-/** The table of what is asked now; null while it is looked for. */
-function useToolTable(): ToolTable | null {
+/** The table of these tools in the keyways of the family; null while it is looked for. */
+function useToolTable(family: Family, tools: readonly Profile[]): ToolTable | null {
   const { phase, found } = useStore(tablingOf(useSession()).store, (s) => s);
-  return phase === 'found' ? (found?.output ?? null) : null;
+  return phase === 'found' && found && isTableOf(found.input, tools, openingsOf(family)) ? found.output : null;
 }
 
 /** The tools with what is known of them. */
 export function useShownTools(family: Family, withBlanks: boolean): readonly ShownTool[] {
   const tools = useTools(family, withBlanks);
-  const table = useToolTable();
+  const table = useToolTable(family, tools);
   return useMemo(() => shownTools(tools, table), [tools, table]);
 }
 
@@ -51,18 +52,25 @@ export function useTicked(openings: readonly Profile[]): readonly string[] {
 }
 
 /** Has the fewest tools for the ticked keyways found as long as the component is there. */
-export function useAskedCover(chosen: readonly string[]): void {
+export function useAskedCover(family: Family, chosen: readonly string[]): void {
   const covering = coveringOf(useSession());
-  const table = useToolTable();
-  const question = useMemo(() => (table ? { table, chosen } : null), [table, chosen]);
+  const question = useCoverQuestion(family, chosen);
   useEffect(() => covering.ask(question), [covering, question]);
   useEffect(() => () => covering.ask(null), [covering]);
 }
 
 /** The fewest tools for what is ticked now; null while they are looked for. */
-export function useCover(): ToolCover | null {
-  const { phase, found } = useStore(coveringOf(useSession()).store, (s) => s);
-  return phase === 'found' ? (found?.output ?? null) : null;
+export function useCover(family: Family, chosen: readonly string[]): ToolCover | null {
+  const covering = coveringOf(useSession());
+  useStore(covering.store, (s) => s);
+  return covering.answerTo(useCoverQuestion(family, chosen))?.output ?? null;
+}
+
+/** What is asked of the tools that the sheet shows; null until they are tried. */
+function useCoverQuestion(family: Family, chosen: readonly string[]): CoverQuestion | null {
+  const withBlanks = useStore(useSession().gauge, (s) => s.withBlanks);
+  const table = useToolTable(family, useTools(family, withBlanks));
+  return useMemo(() => (table ? { table, chosen } : null), [table, chosen]);
 }
 
 /** The tools in the order of the table. */

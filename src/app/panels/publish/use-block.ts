@@ -54,16 +54,14 @@ export function useAskedBlock(family: Family): ShownBlock {
     return () => clearTimeout(timer);
   }, [building, order]);
   useEffect(() => () => building.ask(null), [building]);
-  return useBlock();
+  const { seen } = useBlock();
+  return { building, set: building.answerTo(order)?.output ?? null, seen };
 }
 
 /** The same for a component beside the one that asks. */
-export function useBlock(): ShownBlock {
-  const building = blockBuildingOf(useSession());
-  const { phase, found, asked } = useStore(building.store, (s) => s);
-  // The set of another family is not shown as this one's.
-  const seen = found && found.input.family.name === asked?.family.name ? found.output : null;
-  return { building, set: phase === 'found' ? seen : null, seen };
+export function useBlock(): Pick<ShownBlock, 'seen'> {
+  const found = useStore(blockBuildingOf(useSession()).store, (s) => s.found);
+  return { seen: found?.output ?? null };
 }
 
 /** Whether a family has anything that a set could be made of. */

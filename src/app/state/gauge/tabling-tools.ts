@@ -3,14 +3,7 @@ import type { ToolTable } from '../../../gauge/tool-table.ts';
 import type { CoverQuestion } from '../../../jobs/cover-openings.ts';
 import type { ToolsQuestion } from '../../../jobs/table-tools.ts';
 import type { Profile } from '../../../profile/profile.ts';
-import { AskedJob } from '../asked-job.ts';
-import type { Session } from '../session.ts';
-
-/** The judging of tools in keyways. */
-export type TablingTools = AskedJob<ToolsQuestion, ToolTable>;
-
-/** The search for the fewest tools. */
-export type CoveringOpenings = AskedJob<CoverQuestion, ToolCover>;
+import { AskedJob, makeAskedJobs } from '../asked-job.ts';
 
 /** Outlines and curves are values: unchanged ones are the same objects. */
 function isSameTable(a: ToolsQuestion, b: ToolsQuestion): boolean {
@@ -31,21 +24,17 @@ function isSameCover(a: CoverQuestion, b: CoverQuestion): boolean {
   return a.table === b.table && String(a.chosen) === String(b.chosen);
 }
 
-const tablings = new WeakMap<Session, TablingTools>();
-const coverings = new WeakMap<Session, CoveringOpenings>();
-
 /** The judging of tools in a window. */
-export function tablingOf(session: Session): TablingTools {
-  const { gauge } = session.doors;
-  const known = tablings.get(session) ?? new AskedJob((input, tell) => gauge.tableTools(input, tell), isSameTable);
-  tablings.set(session, known);
-  return known;
-}
+export const tablingOf = makeAskedJobs<ToolsQuestion, ToolTable>(
+  ({ doors }) => new AskedJob((input, tell) => doors.gauge.tableTools(input, tell), isSameTable),
+);
 
 /** The search for the fewest tools in a window. */
-export function coveringOf(session: Session): CoveringOpenings {
-  const { gauge } = session.doors;
-  const known = coverings.get(session) ?? new AskedJob((input, tell) => gauge.coverOpenings(input, tell), isSameCover);
-  coverings.set(session, known);
-  return known;
+export const coveringOf = makeAskedJobs<CoverQuestion, ToolCover>(
+  ({ doors }) => new AskedJob((input, tell) => doors.gauge.coverOpenings(input, tell), isSameCover),
+);
+
+/** Whether these tools were asked for in these keyways, with outlines as they are now; curves and clearance aside. */
+export function isTableOf(question: ToolsQuestion, tools: readonly Profile[], openings: readonly Profile[]): boolean {
+  return isSameShapes(question.tools, tools) && isSameShapes(question.openings, openings);
 }

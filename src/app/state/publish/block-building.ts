@@ -1,5 +1,5 @@
 import type { DisplaySet } from '../../../print3d/display-set.ts';
-import { AskedJob } from '../asked-job.ts';
+import { AskedJob, makeAskedJobs } from '../asked-job.ts';
 import type { Session } from '../session.ts';
 import type { BlockOrder } from './block-doors.ts';
 import { MakingFile } from './making-file.ts';
@@ -24,15 +24,10 @@ function isSameGround({ family: a }: BlockOrder, { family: b }: BlockOrder): boo
   );
 }
 
-const buildings = new WeakMap<Session, BlockBuilding>();
-
 /** The building of a window. */
-export function blockBuildingOf(session: Session): BlockBuilding {
-  const { block } = session.doors;
-  const known = buildings.get(session) ?? new AskedJob((order, tell) => block.buildDisplaySet(order, tell), isSame);
-  buildings.set(session, known);
-  return known;
-}
+export const blockBuildingOf = makeAskedJobs<BlockOrder, DisplaySet>(
+  ({ doors }) => new AskedJob((order, tell) => doors.block.buildDisplaySet(order, tell), isSame),
+);
 
 const makings = new WeakMap<Session, MakingFile>();
 

@@ -1,7 +1,6 @@
 import type { PassageInput } from '../../../passage/find-passage.ts';
 import type { Passage } from '../../../passage/passage.ts';
-import { AskedJob } from '../asked-job.ts';
-import type { Session } from '../session.ts';
+import { AskedJob, makeAskedJobs } from '../asked-job.ts';
 import type { PassageDoors } from './passage-doors.ts';
 
 /**
@@ -31,11 +30,17 @@ function isSame(a: PassageInput, b: PassageInput): boolean {
   );
 }
 
-const findings = new WeakMap<Session, PassageFinding>();
-
 /** The search of a window. */
-export function passageFindingOf(session: Session): PassageFinding {
-  const known = findings.get(session) ?? new PassageFinding(session.doors.passage);
-  findings.set(session, known);
-  return known;
+export const passageFindingOf = makeAskedJobs<PassageInput, Passage>(({ doors }) => new PassageFinding(doors.passage));
+
+/**
+ * Whether what was found for one question may stand in while another is answered: each keyway that it lays on the others
+ * is there as it was.
+ *
+ * @check tests/unit/app/passage-finding.test.ts
+ */
+export function standsIn(found: PassageInput, asked: PassageInput): boolean {
+  const rings = (input: PassageInput) => new Map(input.openings.map(({ id, ring }) => [id, ring]));
+  const [before, now] = [rings(found), rings(asked)];
+  return found.chosen.every((id) => now.has(id) && before.get(id) === now.get(id));
 }

@@ -1,7 +1,7 @@
 import { type Family, openingsOf } from '../../../family/family.ts';
 import type { MillPassageInput } from '../../../passage/mill-passage.ts';
 import type { Passage } from '../../../passage/passage.ts';
-import { AskedJob } from '../asked-job.ts';
+import { AskedJob, makeAskedJobs } from '../asked-job.ts';
 import type { Session } from '../session.ts';
 import { makeStore, type Store } from '../store.ts';
 
@@ -28,17 +28,17 @@ interface Milling {
   readonly finding: PassageMilling;
 }
 
+const findingOf = makeAskedJobs<MillPassageInput, Passage | null>(
+  ({ doors }) => new AskedJob((input, tell) => doors.passage.millPassage(input, tell), isSame),
+);
+
 const millings = new WeakMap<Session, Milling>();
 
 /** What is asked of a milled blank in a window, and its search. */
 export function passageMillingOf(session: Session): Milling {
   const known = millings.get(session);
   if (known) return known;
-  const { passage } = session.doors;
-  const made: Milling = {
-    store: makeStore(USUAL),
-    finding: new AskedJob((input, tell) => passage.millPassage(input, tell), isSame),
-  };
+  const made: Milling = { store: makeStore(USUAL), finding: findingOf(session) };
   millings.set(session, made);
   return made;
 }

@@ -41,7 +41,7 @@ function Tools({ family }: { family: Family }) {
   const order = useStore(session.gauge, (s) => s.order);
   useAskedTools(family, gauge, withBlanks);
   const ticked = useTicked(gauge.openings);
-  useAskedCover(ticked);
+  useAskedCover(family, ticked);
   const phase = useStore(tablingOf(session).store, (s) => s.phase);
   const rows = useOrderedTools(family, withBlanks);
   return (

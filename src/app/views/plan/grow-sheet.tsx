@@ -19,7 +19,7 @@ export function GrowSheet({ family }: { family: Family }) {
   const reissue = report ? reissueWords(report, namesOf(family)) : '';
   const offer = none?.why === 'no-all-section' && none.passage !== null;
   return (
-    <div className={styles.sheet} data-grow={report ? 'found' : phase}>
+    <div className={styles.sheet} data-grow={report || phase !== 'found' ? phase : 'finding'}>
       <GrowHead family={family} report={report} />
       <GrowNeighbours family={family} />
       <GrowProgress />

@@ -49,7 +49,7 @@ function BlockDesk({ family }: { family: Family }) {
     scene.current && stillOf.current ? stillOf.current(scene.current, ...STILL) : Promise.resolve(null);
   const shown = { family, set: seen, scene, stillOf };
   return (
-    <div className={styles.sheet} data-block={set ? 'found' : job.phase}>
+    <div className={styles.sheet} data-block={set || job.phase !== 'found' ? job.phase : 'finding'}>
       <BlockBar family={family} set={set} part={part} isWide={isWide} still={still} />
       <div className={styles.told}>
         <p role="status" className={styles.status}>

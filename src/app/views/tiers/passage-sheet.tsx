@@ -29,7 +29,7 @@ export function PassageSheet({ family }: { family: Family }) {
 
 function Passages({ family }: { family: Family }) {
   const ids = useChosenIds(family);
-  const { found, current, phase } = usePassage(family, ids);
+  const { found, phase } = usePassage(family, ids);
   const made = useAskedMilling(family);
   const all = ids.length === openingsOf(family).length;
   if (ids.length === 0)
@@ -40,10 +40,10 @@ function Passages({ family }: { family: Family }) {
       </section>
     );
   return (
-    <div className={styles.sheet} data-passage={current ? 'found' : phase} data-milling={made.phase}>
+    <div className={styles.sheet} data-passage={phase} data-milling={made.phase}>
       <PassageHead family={family} passage={made.passage} all={all} />
       <PassageProgress what={chosenText(ids.length, all)} />
-      <MillingProgress />
+      <MillingProgress made={made} />
       <div className={styles.picture} data-busy={!made.passage || undefined}>
         {found && <Picture family={family} passage={made.passage ?? found.output} all={all} />}
       </div>

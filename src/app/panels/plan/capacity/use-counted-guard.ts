@@ -28,7 +28,8 @@ export function useCountedGuard(
   );
   useEffect(() => asked.ask(input), [asked, input]);
   useEffect(() => () => asked.ask(null), [asked]);
-  const { phase, found } = useStore(asked.store, (s) => s);
+  useStore(asked.store, (s) => s);
   if (altered) return 'altered';
-  return phase === 'found' && found ? found.output.guard : 'waiting';
+  const found = asked.answerTo(input);
+  return found ? found.output.guard : 'waiting';
 }

@@ -1,15 +1,17 @@
+import { growFindingOf } from '../../../state/plan/grow/grow-finding.ts';
 import { JobProgress } from '../../job-progress.tsx';
-import { useGrowth } from './use-growth.ts';
+import { useSession, useStore } from '../../use-store.ts';
 
 /** How far the search has come, with a way to stop it; and what to do when it stopped or failed. */
 export function GrowProgress() {
-  const growth = useGrowth();
+  const finding = growFindingOf(useSession());
+  const job = useStore(finding.store, (s) => s);
   return (
     <JobProgress
       id="grow-progress"
       label="Trying wards, drawing and judging sections"
-      job={growth}
-      keys={growth.finding}
+      job={job}
+      keys={finding}
       again="Look again"
       stopped="The search was stopped."
       failed="The search failed"

@@ -11,7 +11,7 @@ import { useGrowth } from './use-growth.ts';
 export function GrowProposals({ family, report }: { family: Family; report: GrowReport }) {
   const session = useSession();
   const store = growStateOf(session);
-  const { input, picked } = useGrowth();
+  const { input, picked } = useGrowth(family);
   if (report.proposals.length === 0) return <p className={styles.none}>{noProposal(report)}</p>;
   const nameOf = namesOf(family);
   const [first, second] = input?.between ?? ['', ''];

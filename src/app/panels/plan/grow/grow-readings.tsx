@@ -14,7 +14,7 @@ import { useGrowth } from './use-growth.ts';
 
 /** The readings beside room to grow: the proposal that is looked at, its name, and which group blanks may enter. */
 export function GrowReadings({ family }: { family: Family }) {
-  const { report, picked } = useGrowth();
+  const { report, picked } = useGrowth(family);
   if (!report) return <Rules stops={family.plan?.stops ?? 1} />;
   return (
     <>
@@ -72,7 +72,7 @@ function AddForm({ family }: { family: Family }) {
   const session = useSession();
   const store = growStateOf(session);
   const { name, trouble } = useStore(store, (s) => s);
-  const { input, report, picked } = useGrowth();
+  const { input, report, picked } = useGrowth(family);
   const shown = name ?? proposedName(family);
   const add = () => {
     if (!input || !report || !picked) return;

@@ -3,13 +3,12 @@ import type { Family } from '../../../../family/family.ts';
 import type { GrowProposal, GrowReport } from '../../../../plan/grow.ts';
 import type { GrowInput } from '../../../../plan/grow-family.ts';
 import type { AskedState } from '../../../state/asked-job.ts';
-import { type GrowFinding, growFindingOf } from '../../../state/plan/grow/grow-finding.ts';
+import { growFindingOf } from '../../../state/plan/grow/grow-finding.ts';
 import { growInput, growStateOf } from '../../../state/plan/grow/grow-state.ts';
 import { useSession, useStore } from '../../use-store.ts';
 
 /** Room to grow as far as it is found. */
 export interface ShownGrowth extends AskedState<GrowInput, GrowReport> {
-  readonly finding: GrowFinding;
   /** The answer to what is asked now; null while it is looked for. */
   readonly report: GrowReport | null;
   readonly input: GrowInput | null;
@@ -19,25 +18,30 @@ export interface ShownGrowth extends AskedState<GrowInput, GrowReport> {
 
 /** Asks for the room of a family as long as the component is there. */
 export function useAskedGrowth(family: Family): ShownGrowth {
-  const session = useSession();
-  const finding = growFindingOf(session);
-  const state = useStore(growStateOf(session), (s) => s);
-  const { first, second, allowed, top } = state;
-  // biome-ignore lint/correctness/useExhaustiveDependencies: what is picked or typed is no other question
-  const input = useMemo(() => growInput(family, state), [family, first, second, allowed, top]);
+  const finding = growFindingOf(useSession());
+  const input = useGrowInput(family);
   useEffect(() => finding.ask(input), [finding, input]);
   useEffect(() => () => finding.ask(null), [finding]);
-  return useGrowth();
+  return useGrowth(family);
 }
 
 /** The same for a component beside the one that asks. */
-export function useGrowth(): ShownGrowth {
+export function useGrowth(family: Family): ShownGrowth {
   const session = useSession();
   const finding = growFindingOf(session);
   const state = useStore(finding.store, (s) => s);
+  const input = useGrowInput(family);
   const number = useStore(growStateOf(session), (s) => s.picked);
-  const found = state.phase === 'found' ? state.found : null;
+  const found = finding.answerTo(input);
   const report = found?.output ?? null;
   const picked = report?.proposals[number] ?? report?.proposals[0] ?? null;
-  return { ...state, finding, report, input: found?.input ?? null, picked };
+  return { ...state, report, input: found?.input ?? null, picked };
+}
+
+/** What is asked now, the same value until it is another question. */
+function useGrowInput(family: Family): GrowInput {
+  const state = useStore(growStateOf(useSession()), (s) => s);
+  const { first, second, allowed, top } = state;
+  // biome-ignore lint/correctness/useExhaustiveDependencies: what is picked or typed is no other question
+  return useMemo(() => growInput(family, state), [family, first, second, allowed, top]);
 }

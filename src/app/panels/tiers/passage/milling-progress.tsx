@@ -1,11 +1,10 @@
 import line from '../../job-progress.module.css';
 import { JobProgress } from '../../job-progress.tsx';
 import styles from './passage-progress.module.css';
-import { useMadePassage } from './use-milled-passage.ts';
+import type { MadePassage } from './use-milled-passage.ts';
 
 /** How far the search for a milled blank has come, and what there is to say where it ended without one. */
-export function MillingProgress() {
-  const made = useMadePassage();
+export function MillingProgress({ made }: { made: MadePassage }) {
   if (made.phase === 'none')
     return (
       <div className={`${line.line} ${styles.over}`} data-phase="none">

@@ -14,7 +14,7 @@ import { useMadePassage } from './use-milled-passage.ts';
 
 /** The readings beside the common passage: which keyways, what it loses in each, the blank in figures. */
 export function PassageReadings({ family }: { family: Family }) {
-  const { passage } = useMadePassage();
+  const { passage } = useMadePassage(family);
   if (openingsOf(family).length === 0) return null;
   return (
     <>

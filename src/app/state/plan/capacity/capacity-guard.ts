@@ -3,8 +3,7 @@ import { entrantsOf, type Family, openingsOf } from '../../../../family/family.t
 import type { GuardMargins } from '../../../../family/guard-margin.ts';
 import type { KnownFits } from '../../../../family/known-fits.ts';
 import type { Fit } from '../../../../fit/fit.ts';
-import { AskedJob } from '../../asked-job.ts';
-import type { Session } from '../../session.ts';
+import { AskedJob, makeAskedJobs } from '../../asked-job.ts';
 import type { CountedSection } from './capacity-sections.ts';
 
 /** The counted sections as a family of their own, judged. */
@@ -47,15 +46,7 @@ function isSame(a: CountedGuardInput, b: CountedGuardInput): boolean {
   );
 }
 
-/** The search for the guard margin of counted sections. */
-export type CountedGuard = AskedJob<CountedGuardInput, GuardMargins>;
-
-const guards = new WeakMap<Session, CountedGuard>();
-
-/** The search of a window. */
-export function countedGuardOf(session: Session): CountedGuard {
-  const known =
-    guards.get(session) ?? new AskedJob(({ family, matrix }) => session.doors.guardFamily(family, matrix), isSame);
-  guards.set(session, known);
-  return known;
-}
+/** The search for the guard margin of counted sections, for a window. */
+export const countedGuardOf = makeAskedJobs<CountedGuardInput, GuardMargins>(
+  ({ doors }) => new AskedJob(({ family, matrix }) => doors.guardFamily(family, matrix), isSame),
+);

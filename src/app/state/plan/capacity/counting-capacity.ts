@@ -1,6 +1,5 @@
 import type { Capacity, CapacityInput } from '../../../../capacity/capacity.ts';
-import { AskedJob } from '../../asked-job.ts';
-import type { Session } from '../../session.ts';
+import { AskedJob, makeAskedJobs } from '../../asked-job.ts';
 import type { CapacityDoors } from './capacity-doors.ts';
 import { isSameEntry, type JudgedBlanks } from './capacity-sections.ts';
 
@@ -37,11 +36,5 @@ function isSameCells(a: CapacityInput['goesIn'], b: CapacityInput['goesIn']): bo
   return a && b ? isSameEntry(a, b) : a === b;
 }
 
-const countings = new WeakMap<Session, CountingCapacity>();
-
 /** The count of a window. */
-export function countingOf(session: Session): CountingCapacity {
-  const known = countings.get(session) ?? new CountingCapacity(session.doors.capacity);
-  countings.set(session, known);
-  return known;
-}
+export const countingOf = makeAskedJobs<CapacityInput, Capacity>(({ doors }) => new CountingCapacity(doors.capacity));

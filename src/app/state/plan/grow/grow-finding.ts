@@ -1,11 +1,7 @@
 import type { Family } from '../../../../family/family.ts';
 import type { GrowReport } from '../../../../plan/grow.ts';
 import type { GrowInput } from '../../../../plan/grow-family.ts';
-import { AskedJob } from '../../asked-job.ts';
-import type { Session } from '../../session.ts';
-
-/** The search for room to grow. */
-export type GrowFinding = AskedJob<GrowInput, GrowReport>;
+import { AskedJob, makeAskedJobs } from '../../asked-job.ts';
 
 /** Whether two questions have the same answer: outlines are values, an unchanged one is the same object. */
 function isSame(a: GrowInput, b: GrowInput): boolean {
@@ -32,12 +28,7 @@ function isSameGround(a: Family, b: Family): boolean {
   );
 }
 
-const findings = new WeakMap<Session, GrowFinding>();
-
 /** The search of a window. */
-export function growFindingOf(session: Session): GrowFinding {
-  const { grow } = session.doors;
-  const known = findings.get(session) ?? new AskedJob((input, tell) => grow.growFamily(input, tell), isSame);
-  findings.set(session, known);
-  return known;
-}
+export const growFindingOf = makeAskedJobs<GrowInput, GrowReport>(
+  ({ doors }) => new AskedJob((input, tell) => doors.grow.growFamily(input, tell), isSame),
+);
