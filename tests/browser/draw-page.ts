@@ -4,12 +4,17 @@ import type { Locator, Page } from 'playwright-core';
 /** The sheet of the Draw view. */
 export const sheet = (page: Page): Locator => page.getByRole('application', { name: /^Sheet of/ });
 
-/** Opens a family and one of its sections in the Draw view. */
+/** Opens a family over the open one, and one of its sections in the Draw view. */
 export async function openInDraw(page: Page, family: object, list: string, section: string): Promise<void> {
   const text = JSON.stringify({ format: 'sectionary-family', version: 1, units: 'mm', ...family });
   await page
     .getByLabel('Family file', { exact: true })
     .setInputFiles({ name: 'test.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await showInDraw(page, list, section);
+}
+
+/** Shows one of the sections of the open family in the Draw view. */
+export async function showInDraw(page: Page, list: string, section: string): Promise<void> {
   await page.getByRole('listbox', { name: list }).getByRole('option', { name: section }).click();
   await page.getByRole('button', { name: 'Draw', exact: true }).click();
   await sheet(page).waitFor();

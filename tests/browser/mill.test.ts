@@ -1,10 +1,10 @@
 // Five square grooves and a keyway made for them by hand with a gap of 0.05 mm: thickness and height 0.1 mm more, each
 // ward 0.1 mm higher than its groove and 0.1 mm narrower. So the blank goes in with a clearance of 0.050 mm, no more.
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, expect, test, vi } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
-import { counts, dragOver, openInDraw, savedFamily, sheet, told } from './draw-page.ts';
+import { counts, dragOver, savedFamily, sheet, showInDraw, told } from './draw-page.ts';
 import { textOf } from './wall-page.ts';
 
 let app: OpenedApp;
@@ -47,10 +47,6 @@ const family = (grooves: object[]) => ({
   profiles: [KEYWAY, blank(grooves)],
 });
 
-beforeEach(async () => {
-  app = await openApp({ sameWindow: true });
-});
-
 // Each step waits for what it shows; many steps on a busy machine take their time.
 vi.setConfig({ testTimeout: 240_000 });
 
@@ -59,9 +55,13 @@ afterEach(async () => {
   await app.close();
 });
 
-async function openMill(page: Page, of: object, list = 'Blanks and tools', section = 'Teal blank'): Promise<void> {
-  await openInDraw(page, of, list, section);
+/** Opens the app with a family, and one of its sections in the Draw view to be milled. */
+async function openMill(of: object, list = 'Blanks and tools', section = 'Teal blank'): Promise<Page> {
+  app = await openApp({ sameWindow: true, family: of });
+  const { page } = app;
+  await showInDraw(page, list, section);
   await page.getByRole('button', { name: 'Mill', exact: true }).click();
+  return page;
 }
 
 const field = (page: Page, name: string | RegExp) => page.getByRole('textbox', { name });
@@ -91,8 +91,7 @@ async function savedMilled(page: Page, id: string): Promise<unknown> {
 }
 
 test('a five-groove blank is milled from a plain blade by keyboard and pointer, judged as it goes, and saved', async () => {
-  const { page } = app;
-  await openMill(page, family([]));
+  const page = await openMill(family([]));
   await counts(page, 'Goes into 0 of 1 keyway');
   for (const [i, groove] of GROOVES.slice(0, 4).entries()) {
     await pressKey(page, `Add groove on the ${groove.side}`);
@@ -121,8 +120,7 @@ test('a five-groove blank is milled from a plain blade by keyboard and pointer, 
 });
 
 test('the keyway of the blank is made by a clearance, picked, judged with it, and undone as one step', async () => {
-  const { page } = app;
-  await openMill(page, family(GROOVES));
+  const page = await openMill(family(GROOVES));
   await counts(page, 'Goes into 1 of 1 keyway');
   await page.getByRole('button', { name: 'Make the keyway of this blank…' }).click();
   expect(await field(page, 'Clearance all round, mm').inputValue()).toBe('0.03');
@@ -137,8 +135,7 @@ test('the keyway of the blank is made by a clearance, picked, judged with it, an
 });
 
 test('what cannot be milled is named at its field and the last sound blade stays; a thin web is told', async () => {
-  const { page } = app;
-  await openMill(page, family(GROOVES));
+  const page = await openMill(family(GROOVES));
   await page.getByRole('button', { name: '1 Left groove' }).click();
   await typeIn(page, 'Groove 1 depth, mm', '2.4');
   const fault = page.getByRole('alert').filter({ hasText: 'goes through the blade' });
@@ -161,8 +158,7 @@ test('what cannot be milled is named at its field and the last sound blade stays
 });
 
 test('the chosen groove is moved by keys on the sheet and told', async () => {
-  const { page } = app;
-  await openMill(page, family(GROOVES));
+  const page = await openMill(family(GROOVES));
   await sheet(page).focus();
   await page.keyboard.press(']');
   await told(page, '1 Left groove, 1.00–1.80, 0.50 deep');
@@ -180,7 +176,6 @@ test('the chosen groove is moved by keys on the sheet and told', async () => {
 });
 
 test('a drawn outline is read as grooves, what they do not explain is told, and it becomes milled as one step', async () => {
-  const { page } = app;
   // A blade with one groove, and a nick of 0.03 mm standing out of its right face.
   const outline = [
     [1, 1],
@@ -200,7 +195,7 @@ test('a drawn outline is read as grooves, what they do not explain is told, and 
     runningClearance: 0.03,
     profiles: [KEYWAY, { id: 'smew-blank', kind: 'blank', name: 'Smew blank', outline }],
   };
-  await openMill(page, drawn, 'Blanks and tools', 'Smew blank');
+  const page = await openMill(drawn, 'Blanks and tools', 'Smew blank');
   await page.getByRole('button', { name: 'Read as grooves' }).click();
   await told(page, 'A blade 2.00 mm thick, 8.00 mm high, a square back, 1 groove or step.');
   expect(await textOf(page.getByRole('listitem').filter({ hasText: 'more at' }))).toBe(
@@ -221,13 +216,16 @@ test('a drawn outline is read as grooves, what they do not explain is told, and 
 });
 
 test('a circle is no milled blade, and that is said', async () => {
-  const { page } = app;
   const outline = Array.from({ length: 72 }, (_, i) => [
     2 + 2 * Math.cos((i * Math.PI) / 36),
     2 + 2 * Math.sin((i * Math.PI) / 36),
   ]);
   const round = { id: 'rod', kind: 'tool', name: 'Rod', outline };
-  await openMill(page, { name: 'Round', runningClearance: 0.03, profiles: [KEYWAY, round] }, 'Blanks and tools', 'Rod');
+  const page = await openMill(
+    { name: 'Round', runningClearance: 0.03, profiles: [KEYWAY, round] },
+    'Blanks and tools',
+    'Rod',
+  );
   await page.getByRole('button', { name: 'Read as grooves' }).click();
   await told(page, 'No milled blade');
   await expect.poll(() => page.getByRole('button', { name: 'Use the grooves' }).count()).toBe(0);
