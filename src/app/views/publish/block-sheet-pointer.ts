@@ -1,6 +1,7 @@
 import { type RefObject, useEffect, useRef } from 'react';
 import { dragView, moveView, type TurnedView, zoomView } from '../../canvas/solid/turned-view.ts';
 import { type PixelPoint, wheelFactor } from '../../tools/drawing-view.ts';
+import { type FingerHold, holdOf } from '../../tools/two-fingers.ts';
 import { pixelUnder } from '../pixel-under.ts';
 
 /** What a solid picture lets the pointer do. */
@@ -15,12 +16,6 @@ export interface SolidPointer {
 
 /** A press is no drag before so many pixels. */
 const STILL = 4;
-
-/** Two fingers as they were: their distance and the place between them. */
-interface Pinch {
-  readonly apart: number;
-  readonly middle: PixelPoint;
-}
 
 /** Lets the pointer turn a picture of solids, move it (second key, or shift), zoom it and take hold of a part. */
 export function useSolidPointer(frame: RefObject<HTMLElement | null>, given: SolidPointer): void {
@@ -43,7 +38,8 @@ class SolidHand {
   private isDrag = false;
   private moves = false;
   private held: ((dx: number, dy: number) => void) | null = null;
-  private pinch: Pinch | null = null;
+  /** How two fingers held the picture when they were heard last. */
+  private pinch: FingerHold | null = null;
 
   constructor(
     private readonly element: HTMLElement,
@@ -75,7 +71,7 @@ class SolidHand {
     this.element.setPointerCapture(event.pointerId);
     if (event.button === 1) event.preventDefault();
     if (this.down.size > 1) {
-      this.pinch = this.pinchNow();
+      this.pinch = holdOf([...this.down.values()]);
       this.held = null;
       this.isDrag = true;
       return;
@@ -116,17 +112,8 @@ class SolidHand {
     setView(zoomView(view, wheelFactor(event.deltaY, event.deltaMode)));
   }
 
-  private pinchNow(): Pinch | null {
-    const [a, b] = [...this.down.values()];
-    if (!a || !b) return null;
-    return {
-      apart: Math.max(1, Math.hypot(a.px - b.px, a.py - b.py)),
-      middle: { px: (a.px + b.px) / 2, py: (a.py + b.py) / 2 },
-    };
-  }
-
-  private pinched(view: TurnedView, before: Pinch): TurnedView {
-    const next = this.pinchNow();
+  private pinched(view: TurnedView, before: FingerHold): TurnedView {
+    const next = holdOf([...this.down.values()]);
     if (!next) return view;
     this.pinch = next;
     const zoomed = zoomView(view, next.apart / before.apart);
