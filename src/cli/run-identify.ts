@@ -1,5 +1,6 @@
 import type { Family } from '../family/family.ts';
 import type { Candidate, Identification } from '../identify/identify.ts';
+import { USUAL_ERROR } from '../identify/judge-likeness.ts';
 import { candidateName, candidateWords, sayIdentity } from '../identify/say-identity.ts';
 import { placeLoop } from '../interchange/place-loop.ts';
 import { sniffFormat } from '../interchange/sniff-format.ts';
@@ -9,9 +10,6 @@ import type { DrawingFormat, DrawingLoops } from '../jobs/read-drawing.ts';
 import { shown } from './fit-table.ts';
 import type { IdentifyCommand } from './parse-command.ts';
 import { EXIT, readOrWarn, type Shell } from './shell.ts';
-
-/** By how much an outline may be wrong where the command does not say so, micrometres. */
-const USUAL_ERROR_UM = 50;
 
 const FORMATS: readonly string[] = ['svg', 'dxf', 'points'] satisfies DrawingFormat[];
 
@@ -35,7 +33,7 @@ export async function runIdentify(family: Family, command: IdentifyCommand, shel
     shell.warn(`${command.file}: holds nothing to compare with; try --among all.\n`);
     return EXIT.badInput;
   }
-  const error = (command.errorUm ?? USUAL_ERROR_UM) * 1e3;
+  const error = command.errorUm === undefined ? USUAL_ERROR.outside : command.errorUm * 1e3;
   const outline = placeLoop(loop, { seenFrom: 'bow', quarters: 0, place: 'origin', lighter: true });
   const question = { outline, error, profiles, mirrored: true, turned: true };
   const answer = await catalogue.identifyOutline(question, shell.jobs);

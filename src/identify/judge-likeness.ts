@@ -16,6 +16,12 @@ export interface LikenessAnswer {
   readonly count: number;
 }
 
+/**
+ * What an outline may have been drawn wrong by where nobody says so, nanometres: a section of the family stands there as it
+ * is meant; of one from outside it is not known how it was measured, and a file may hold a trace. Common practice, no source.
+ */
+export const USUAL_ERROR = { family: 10_000, outside: 50_000 } as const;
+
 /** Up to so many times the drawing error is within it: it counts in both directions, at corners, and in the laying. */
 const WITHIN = 2;
 

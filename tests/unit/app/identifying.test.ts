@@ -83,6 +83,15 @@ test('one that crosses itself is told and changes nothing', () => {
   expect(session.selection.getState().view).toBe('wall');
 });
 
+test('an outline from outside is taken to be as wrong as the command takes it, a section of the family less', () => {
+  bringKnot();
+  identifyWhenNew(session, family());
+  expect(doors.identities[0].input.error).toBe(50_000);
+  identifyProfile(session, demoProfile('rail-keyway'));
+  identifyWhenNew(session, family());
+  expect(doors.identities[1].input.error).toBe(10_000);
+});
+
 test('a profile of the family is compared with all others of its kind', () => {
   identifyProfile(session, demoProfile('rail-keyway'));
   identifyWhenNew(session, family());

@@ -27,6 +27,7 @@ const traced = noisyTrace(demoProfile('plover-blank').ring, { seed: 3, error: 50
 test('a noisy, mirrored and turned outline is told, and the sections are listed, the closest first', async () => {
   const { code, out, err } = await run({ 'found.svg': svg(path(traced.ring)) }, 'found.svg');
   expect([code, err]).toEqual([0, '']);
+  expect(out).toContain('drawing error 0.050 mm either way');
   expect(out).toContain('This almost certainly looks like the tip view of Plover blank: nowhere');
   const rows = out.split('\n').filter((line) => /^ +\d/.test(line));
   expect(rows[0]).toMatch(/^ +0\.0\d\d +0\.0\d\d +0\.\d{3} {2}tip {3}Plover blank: almost certainly$/);

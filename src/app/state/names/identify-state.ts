@@ -3,6 +3,7 @@ import type { ThreeWay } from '../../../fit/judge-tolerance.ts';
 import type { Ring } from '../../../geom/ring.ts';
 import type { Vertex } from '../../../geom/vertex.ts';
 import type { Among, Identification } from '../../../identify/identify.ts';
+import { USUAL_ERROR } from '../../../identify/judge-likeness.ts';
 import type { Profile, ProfileKind } from '../../../profile/profile.ts';
 import { makeStore, type Store } from '../store.ts';
 
@@ -60,14 +61,11 @@ export interface IdentifyState {
   readonly told: string;
 }
 
-/** What an exact drawing and a trace may be wrong by, nanometres; common practice, no source. */
-export const USUAL_ERROR = { family: 10_000, file: 10_000, traced: 50_000 } as const;
-
 /** A sheet without an unknown outline. */
 export const NO_UNKNOWN: IdentifyState = {
   unknown: null,
   among: 'entrants',
-  error: USUAL_ERROR.traced,
+  error: USUAL_ERROR.outside,
   mirrored: true,
   turned: true,
   run: { phase: 'none' },

@@ -3,6 +3,7 @@ import type { Fit } from '../../../fit/fit.ts';
 import { makeRing, type Ring } from '../../../geom/ring.ts';
 import { makeDrawn, type Vertex } from '../../../geom/vertex.ts';
 import { type Candidate, type Identification, profilesAmong } from '../../../identify/identify.ts';
+import { USUAL_ERROR } from '../../../identify/judge-likeness.ts';
 import { poseOutline } from '../../../identify/outline-pose.ts';
 import { JobCancelled } from '../../../jobs/job.ts';
 import { packOutline } from '../../../jobs/packed-outline.ts';
@@ -16,7 +17,7 @@ import { underlayOf } from '../draw/underlay-state.ts';
 import { pickProfile } from '../selection-state.ts';
 import type { Session } from '../session.ts';
 import { troubleText } from '../trouble-text.ts';
-import { type IdentifyState, NO_UNKNOWN, type UnknownSource, USUAL_ERROR } from './identify-state.ts';
+import { type IdentifyState, NO_UNKNOWN, type UnknownSource } from './identify-state.ts';
 
 /** An outline as it is brought, sound or not. */
 export interface BroughtOutline {
@@ -41,7 +42,7 @@ export function bringUnknown(session: Session, brought: BroughtOutline): string 
     ...NO_UNKNOWN,
     unknown: { name, kind, source, profileId, vertices: made.drawn, ring: made.ring },
     among: kind === 'opening' ? 'openings' : 'entrants',
-    error: USUAL_ERROR[source],
+    error: source === 'family' ? USUAL_ERROR.family : USUAL_ERROR.outside,
   });
   session.names.setState({ sheet: 'identify' });
   session.selection.setState({ view: 'names' });

@@ -1,5 +1,7 @@
 import { type ReactNode, useState } from 'react';
 import type { Family } from '../../../../family/family.ts';
+import { readingText } from '../../../../family/length-text.ts';
+import { USUAL_ERROR } from '../../../../identify/judge-likeness.ts';
 import { identifyProfile } from '../../../state/names/identifying.ts';
 import { editedProfile } from '../../../state/selection-state.ts';
 import { pickImports } from '../../exchange/import-files.ts';
@@ -14,6 +16,7 @@ export function IdentifyWays({ family }: { family: Family }) {
     family,
     useStore(session.selection, (s) => s),
   );
+  const units = useStore(session.settings, (s) => s.units);
   const [fault, setFault] = useState<string | null>(null);
   return (
     <section className={styles.ways} aria-labelledby="identify-ways">
@@ -21,6 +24,11 @@ export function IdentifyWays({ family }: { family: Family }) {
       <p>
         Bring an outline. It is laid on every section of {family.name}, also mirrored and turned, and they are ranked by
         how close they lie. It is not added to the family.
+      </p>
+      <p>
+        How sure that is depends on how exactly it was drawn: what comes from outside is taken to be up to{' '}
+        {readingText(USUAL_ERROR.outside, units)} wrong at any place, a section of the family{' '}
+        {readingText(USUAL_ERROR.family, units)}. Drawing error, beside the answer, changes that.
       </p>
       <ul>
         <Way
