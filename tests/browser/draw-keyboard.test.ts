@@ -22,11 +22,7 @@ const FAMILY = {
 };
 
 beforeEach(async () => {
-  app = await openApp({ sameWindow: true });
-  const buffer = Buffer.from(JSON.stringify(FAMILY));
-  await app.page
-    .getByLabel('Family file', { exact: true })
-    .setInputFiles({ name: 'plain.json', mimeType: 'application/json', buffer });
+  app = await openApp({ sameWindow: true, family: FAMILY });
   await app.page.getByRole('option', { name: 'Bar blank' }).waitFor();
 });
 
@@ -189,7 +185,7 @@ test('an entry: a step, a sum, an arc, a bad one told in place, and Escape', asy
   await page.keyboard.type('8b');
   await page.keyboard.press('Enter');
   await page.getByRole('alert').filter({ hasText: 'Row 3: Not a length' }).waitFor();
-  expect(await page.evaluate(() => document.activeElement?.getAttribute('aria-invalid'))).toBe('true');
+  await expect.poll(() => page.evaluate(() => document.activeElement?.getAttribute('aria-invalid'))).toBe('true');
   await page.keyboard.press('Escape');
   await rowsAre(page, at('0 0', '2.1 -0.2', '2 7', '0 7'));
   // Now the edge after vertex 3 bows out by 0.5 mm: two cells to the right of y.

@@ -4,7 +4,18 @@ import { afterEach, beforeEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { rectangle } from './compare-page.ts';
-import { counts, dragOver, onSheet, openInDraw, pointAt, savedFamily, savedOutline, sheet, told } from './draw-page.ts';
+import {
+  counts,
+  dragOver,
+  onSheet,
+  openInDraw,
+  pointAt,
+  savedFamily,
+  savedOutline,
+  sheet,
+  showInDraw,
+  told,
+} from './draw-page.ts';
 
 let app: OpenedApp;
 
@@ -19,10 +30,10 @@ const FAMILY = {
   ],
 };
 
-const openBar = (page: Page) => openInDraw(page, FAMILY, 'Blanks and tools', 'Bar blank');
+const openBar = (page: Page) => showInDraw(page, 'Blanks and tools', 'Bar blank');
 
 beforeEach(async () => {
-  app = await openApp({ sameWindow: true });
+  app = await openApp({ sameWindow: true, family: FAMILY });
 });
 
 afterEach(async () => {
@@ -44,7 +55,7 @@ async function undoAll(page: Page): Promise<void> {
 
 test('a keyway of twelve vertices is drawn by pointer, snapped to the grid, and saved to the last digit', async () => {
   const { page } = app;
-  await openInDraw(page, FAMILY, 'Keyways', 'Slot keyway');
+  await showInDraw(page, 'Keyways', 'Slot keyway');
   await counts(page, 'Takes 1 of 1 blank');
   await page.getByRole('combobox', { name: 'Step of the grid' }).selectOption({ label: '0.25 mm' });
   await page.getByRole('button', { name: 'Section ▾' }).click();
