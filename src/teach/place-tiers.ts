@@ -135,10 +135,8 @@ function placed(
   { diagram, wides, unit }: Fitting,
   { tops, high, width }: { tops: readonly number[]; high: number; width: number },
 ): Pick<PlacedTiers, 'plates' | 'lines'> {
-  const across = stretchOver(
-    diagram.at.map(({ x }, i) => ({ x: x * unit, half: wides[i] / 2 })),
-    width,
-  );
+  const bends = diagram.edges.flatMap(({ points }) => points.map(([x]) => ({ x: x * unit, half: 0 })));
+  const across = stretchOver([...diagram.at.map(({ x }, i) => ({ x: x * unit, half: wides[i] / 2 })), ...bends], width);
   const plates = rows.flatMap((row, tier) => row.map((plate) => ({ plate, row: tier })));
   const yOf = new Map(plates.map(({ row }, i) => [row, diagram.at[i].y * unit]));
   const lowest = yOf.get(0) ?? 0;
@@ -160,14 +158,17 @@ function placed(
   };
 }
 
-/** Takes places across so that the outermost plates end at the edges of the room; one plate stands in its middle. */
+/** Takes places across as far apart as the room lets them, all of them within it; what has one place stands in the middle. */
 function stretchOver(
   places: readonly { readonly x: number; readonly half: number }[],
   width: number,
 ): (x: number) => number {
-  const left = places.reduce((most, each) => (each.x - each.half < most.x - most.half ? each : most), places[0]);
-  const right = places.reduce((most, each) => (each.x + each.half > most.x + most.half ? each : most), places[0]);
-  if (!left || right.x === left.x) return () => width / 2;
-  const stretch = Math.max(1, (width - left.half - right.half) / (right.x - left.x));
-  return (x) => left.half + (x - left.x) * stretch;
+  let stretch = Number.POSITIVE_INFINITY;
+  for (const a of places)
+    for (const b of places) if (b.x > a.x) stretch = Math.min(stretch, (width - a.half - b.half) / (b.x - a.x));
+  if (!Number.isFinite(stretch)) return () => width / 2;
+  stretch = Math.max(0, stretch);
+  const least = Math.max(...places.map(({ x, half }) => half - stretch * x));
+  const most = Math.min(...places.map(({ x, half }) => width - half - stretch * x));
+  return (x) => stretch * x + (least + most) / 2;
 }

@@ -136,3 +136,21 @@ test('a row too long for the room says how many it leaves out, and keeps the fir
   expect(plates.some(({ plate }) => plate.id === 'n0')).toBe(true);
   expect(more[1]).toBe(0);
 });
+
+test.each([
+  ['a screen', ROOM],
+  ['paper', PAPER],
+])('on %s a plate that reaches further to both sides than two under it leaves these apart', (_, room) => {
+  const rows = rowsOf({
+    tiers: [0, 0, 1],
+    covers: [
+      [0, 2],
+      [1, 2],
+    ],
+  });
+  const [low, high] = rows.rows;
+  const long = high.plates.map((plate) => ({ ...plate, name: 'Gemeenschappelijkwaterschapsblank' }));
+  const { plates } = placeTiers({ ...rows, rows: [low, { ...high, plates: long }] }, room);
+  const [left, right] = plates.filter(({ row }) => row === 0).sort((a, b) => a.x - b.x);
+  expect(right.x - left.x).toBeGreaterThan((left.wide + right.wide) / 2);
+});
