@@ -14,7 +14,7 @@ const GRAVE: ReadonlySet<ImpactValue | undefined> = new Set(['serious', 'critica
  * The script is handed to the debugger, not put into the page, so the page's content policy stays as it is.
  */
 export async function graveAxeFindings(page: Page): Promise<string[]> {
-  await page.evaluate(AXE_SOURCE);
+  if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(AXE_SOURCE);
   const results = await page.evaluate(async (tags): Promise<AxeResults> => {
     const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
     return axe.run(document, { runOnly: { type: 'tag', values: tags }, resultTypes: ['violations'] });
