@@ -136,7 +136,10 @@ function shownSections({ family, fits }: SheetGround, order: ScaleOrder): ShownS
     (nm) => gapText(nm, order.units),
     (from, to) => bandText(from, to, order.units),
   );
-  const hatched = fit.verdict === 'blocked' ? ' Hatched: where both would need the same room.' : '';
+  const hatched =
+    fit.verdict === 'blocked'
+      ? ' Hatched: where both would need the same room. Heights are above the floor of the keyway.'
+      : '';
   return { sections, pair: { opening, tried: { profile, fit } }, sentence: words + hatched };
 }
 

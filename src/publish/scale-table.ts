@@ -21,7 +21,7 @@ export function dimensionTable(
     { head: 'Section', width: width * 0.24, bold: true },
     { head: 'Width × height', width: width * 0.18 },
     { head: 'Thinnest web', width: width * 0.13 },
-    { head: 'Wards or grooves, height above the back, and depth', width: width * 0.45 },
+    { head: 'Wards above the floor, grooves above the back; depth', width: width * 0.45 },
   ];
   return layOutTable(
     columns,

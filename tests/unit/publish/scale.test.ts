@@ -82,6 +82,18 @@ test.each([
   expect(times === 50 || tooMuch.length > 1 || new Set(rows).size > 1).toBe(true);
 });
 
+test('a collision is told above the floor of the keyway, as the table tells the ward that it meets', () => {
+  const [page] = sheet({ opening: 'bittern-keyway', blank: 'heron-blank-5' });
+  const words = wordsOf(page.marks);
+  expect(words).toContain('Heights are above the floor of the keyway.');
+  expect(words).toContain('Wards above the floor, grooves above the back; depth');
+  const [, side, from, to] = words.match(/blocked by the (\w+) ward at ([\d.]+)–([\d.]+) mm/) ?? [];
+  const rows = words.slice(words.lastIndexOf('Bittern keyway'), words.lastIndexOf('Heron blank'));
+  const wards = [...rows.matchAll(/(\w+) ([\d.]+)–([\d.]+) mm, /g)].map(([, ...ward]) => ward);
+  const near = (a: string, b: string) => Math.abs(Number(a) - Number(b)) <= 0.1001;
+  expect(wards.some(([s, low, high]) => s === side && near(low, from) && near(high, to))).toBe(true);
+});
+
 test('a table that has no room under its pictures stands whole on the next page', () => {
   const pages = sheet({ turned: 'landscape', enlarge: 10, opening: 'bittern-keyway', blank: 'heron-blank-5' });
   expect(pages).toHaveLength(2);
