@@ -56,7 +56,7 @@ test('a place of the picture is a height within the axis', () => {
   expect(heightUnder(PLOT.frame, PLOT.heights, 5000)).toBeCloseTo(9 * MM, 3);
 });
 
-test('labels keep clear of each other, of dots and of the edge; one without room is left out', () => {
+test('labels keep clear of each other, of dots and of the edge; without any room they are left out', () => {
   const room = { left: 0, top: 0, right: 400, bottom: 200 };
   const [alone] = dotLabels([{ id: 'a', x: 100, y: 100, lines: ['Strip'] }], room);
   expect(alone).toMatchObject({ anchor: 'start', x: 115 });
@@ -78,6 +78,20 @@ test('a dot with room neither right nor left has its name over it', () => {
   const room = { left: 60, top: 0, right: 140, bottom: 200 };
   const [label] = dotLabels([{ id: 'a', x: 100, y: 100, lines: ['Feeler'] }], room);
   expect(label).toMatchObject({ anchor: 'middle', x: 100 });
+});
+
+test('every dot of a crowd has its name, those in the middle with a line to it', () => {
+  const room = { left: 0, top: 0, right: 420, bottom: 300 };
+  const dots = [0, 1, 2, 3, 4].flatMap((i) =>
+    [0, 1].map((k) => ({ id: `${i}${k}`, x: 160 + 26 * i, y: 140 + 24 * k, lines: [`Feeler ${i}${k}`, '0.3 mm'] })),
+  );
+  const labels = dotLabels(dots, room);
+  expect(labels.map(({ id }) => id)).toEqual(dots.map(({ id }) => id));
+  expect(labels.filter(({ lead }) => lead !== null).length).toBeGreaterThan(0);
+  for (const { id, lead } of labels) {
+    const dot = dots.find((one) => one.id === id);
+    if (lead && dot) expect(Math.hypot(lead.x - dot.x, lead.y - dot.y)).toBeGreaterThan(20);
+  }
 });
 
 test('a dot in little room keeps the first line of its name', () => {

@@ -265,6 +265,10 @@ function Dots({ plot, dots, taken }: { plot: Plot; dots: readonly DrawnDot[]; ta
           </g>
         </g>
       ))}
+      {labels.map(({ id, lead }) => {
+        const place = places.find(({ dot }) => dot.id === id);
+        return lead && place && <DotLead key={id} from={place} to={lead} />;
+      })}
       {labels.map(({ id, x, y, anchor, lines }) => (
         <text key={id} className={styles.dotName} data-tool={id} textAnchor={anchor}>
           {lines.map((line, i) => (
@@ -274,6 +278,27 @@ function Dots({ plot, dots, taken }: { plot: Plot; dots: readonly DrawnDot[]; ta
           ))}
         </text>
       ))}
+    </>
+  );
+}
+
+/** Pixels that a line keeps from the middle of its dot. */
+const LEAD_FROM = 14;
+
+interface DotLeadProps {
+  readonly from: { readonly x: number; readonly y: number };
+  readonly to: { readonly x: number; readonly y: number };
+}
+
+/** A line from a dot to its name, where that found no room beside it. */
+function DotLead({ from, to }: DotLeadProps) {
+  const share = LEAD_FROM / Math.hypot(to.x - from.x, to.y - from.y);
+  const start = { x: from.x + (to.x - from.x) * share, y: from.y + (to.y - from.y) * share };
+  const path = `M${start.x} ${start.y}L${to.x} ${to.y}`;
+  return (
+    <>
+      <path className={styles.leadHalo} d={path} />
+      <path className={styles.lead} d={path} />
     </>
   );
 }

@@ -14,6 +14,8 @@ export interface DotLabel {
   /** Base of the first line. */
   readonly y: number;
   readonly anchor: 'start' | 'end' | 'middle';
+  /** Where a line from the dot meets the label; null where it stands beside its dot. */
+  readonly lead: { readonly x: number; readonly y: number } | null;
   readonly lines: readonly string[];
 }
 
@@ -31,8 +33,9 @@ const LINE = 18;
 const LETTER = 8.2;
 
 /**
- * Places labels right or left of their dots, else over or under them, where they cover neither another label nor a dot; one that finds no room keeps
- * its first line alone, and is left out where that has none either. Those given first choose first.
+ * Places labels right or left of their dots, else over or under them, where they cover neither another label nor a dot. One
+ * that finds no room keeps its first line alone; where that has none either it stands as near as it can, with a line to its
+ * dot, and is left out only where there is no room at all. Those given first choose first.
  *
  * @param room what labels must stay within, pixels.
  * @param before what is written already.
@@ -44,7 +47,7 @@ export function dotLabels(dots: readonly LabelledDot[], room: LabelBox, before: 
   const placed: DotLabel[] = [];
   for (const dot of dots) {
     const alone = { ...dot, lines: dot.lines.slice(0, 1) };
-    const found = [...tries(dot), ...tries(alone)].find(
+    const found = [...tries(dot), ...tries(alone), ...triesAway(alone)].find(
       ({ box }) => isWithin(box, room) && !taken.some((other) => overlaps(box, other)),
     );
     if (!found) continue;
@@ -57,6 +60,27 @@ export function dotLabels(dots: readonly LabelledDot[], room: LabelBox, before: 
 /** Pixels from the middle of a dot to a label over or under it. */
 const OVER = 12;
 
+/** Pixels from a dot to the nearest side of a label that has a line to it, and how many ways round it is tried. */
+const AWAY = [36, 50, 66, 84, 105, 130, 160, 200, 250];
+const WAYS = 16;
+
+/** Further and further away, all round. */
+function triesAway({ id, x, y, lines }: LabelledDot): { label: DotLabel; box: LabelBox }[] {
+  const half = (LETTER * Math.max(...lines.map((line) => line.length))) / 2;
+  const height = LINE * lines.length;
+  const within = (at: number, least: number, most: number) => Math.min(most, Math.max(least, at));
+  return AWAY.flatMap((away) =>
+    Array.from({ length: WAYS }, (_, i) => {
+      const turn = (2 * Math.PI * i) / WAYS;
+      const [middle, across] = [x + Math.cos(turn) * (away + half), y + Math.sin(turn) * (away + height / 2)];
+      const box = { left: middle - half, top: across - height / 2, right: middle + half, bottom: across + height / 2 };
+      const lead = { x: within(x, box.left, box.right), y: within(y, box.top, box.bottom) };
+      const label = { id, x: middle, y: box.top + LINE - 4, anchor: 'middle' as const, lead, lines };
+      return { label, box };
+    }),
+  );
+}
+
 /** Right, left, then both a little above and below, and further; at last over and under the dot. */
 function tries(dot: LabelledDot): { label: DotLabel; box: LabelBox }[] {
   const { id, x, y, lines } = dot;
@@ -64,13 +88,13 @@ function tries(dot: LabelledDot): { label: DotLabel; box: LabelBox }[] {
   const height = LINE * lines.length;
   const heights = [y - height / 2, y - height - 2, y + 2, y - height - LINE, y + LINE];
   const over = [y - OVER - height, y + OVER].map((top) => {
-    const label = { id, x, y: top + LINE - 4, anchor: 'middle' as const, lines };
+    const label = { id, x, y: top + LINE - 4, anchor: 'middle' as const, lead: null, lines };
     return { label, box: { left: x - width / 2, top, right: x + width / 2, bottom: top + height } };
   });
   const beside = heights.flatMap((top) =>
     (['start', 'end'] as const).map((anchor) => {
       const from = anchor === 'start' ? x + APART : x - APART - width;
-      const label = { id, x: anchor === 'start' ? x + APART : x - APART, y: top + LINE - 4, anchor, lines };
+      const label = { id, x: anchor === 'start' ? x + APART : x - APART, y: top + LINE - 4, anchor, lead: null, lines };
       return { label, box: { left: from, top, right: from + width, bottom: top + height } };
     }),
   );
