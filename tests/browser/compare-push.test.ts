@@ -1,7 +1,11 @@
 import { afterEach, expect, test } from 'vitest';
+import { partOfDemo } from '../kit/demo-family.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { drawing, openPair, sentence, verdict } from './compare-page.ts';
 import { reading } from './wall-page.ts';
+
+/** What these tests look at. */
+const family = partOfDemo('heron-keyway', 'ruff-keyway', 'heron-blank-5', 'reed-group-blank');
 
 let app: OpenedApp;
 
@@ -12,7 +16,7 @@ afterEach(async () => {
 
 for (const reducedMotion of ['reduce', 'no-preference'] as const) {
   test(`a blank that enters is pushed in and lies on its seat (${reducedMotion})`, async () => {
-    app = await openApp({ reducedMotion });
+    app = await openApp({ sameWindow: true, family, reducedMotion });
     const { page } = app;
     await openPair(page, 'Reed group blank', 'Heron keyway');
     const before = [await verdict(page), await sentence(page), await reading(page, 'Up')];
@@ -26,7 +30,7 @@ for (const reducedMotion of ['reduce', 'no-preference'] as const) {
 }
 
 test('a blank that is blocked stops at the front, and the key I begins and ends it', async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true, family });
   const { page } = app;
   await openPair(page, 'Reed group blank', 'Ruff keyway');
   await page.keyboard.press('i');
@@ -36,7 +40,7 @@ test('a blank that is blocked stops at the front, and the key I begins and ends 
 });
 
 test('held askew a blank stops though it would fit, and is told so', async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true, family });
   const { page } = app;
   await openPair(page, 'Reed group blank', 'Heron keyway');
   await page.keyboard.press('Shift+ArrowRight');
@@ -45,7 +49,7 @@ test('held askew a blank stops though it would fit, and is told so', async () =>
 });
 
 test('a push is interrupted by Escape, by a press on the drawing and by moving the blank', async () => {
-  app = await openApp({ reducedMotion: 'no-preference' });
+  app = await openApp({ sameWindow: true, family, reducedMotion: 'no-preference' });
   const { page } = app;
   await openPair(page, 'Reed group blank', 'Heron keyway');
   const coming = page.getByText('Reed group blank comes to Heron keyway …');

@@ -1,8 +1,12 @@
 import { createServer } from 'node:http';
 import { expect, test } from 'vitest';
+import { partOfDemo } from '../kit/demo-family.ts';
 import { openApp } from '../kit/open-app.ts';
 import { kept, marginIs, moveCornerTo, openMenu, openPlain } from './keep-page.ts';
 import { judged } from './wall-page.ts';
+
+/** Quickly judged; whether all of the demo is judged is no matter here. */
+const family = partOfDemo('heron-keyway', 'heron-blank-5');
 
 test('the built page opens without a complaint and stays on its own origin', async () => {
   const app = await openApp({ offline: true });
@@ -34,7 +38,7 @@ test('the page itself forbids inline script and foreign addresses, wherever it i
 });
 
 test('over a whole session no request leaves the origin, the offline worker’s included', async () => {
-  const app = await openApp({ offline: true });
+  const app = await openApp({ offline: true, family });
   const { page } = app;
   const asked: string[] = [];
   page.context().on('request', (request) => asked.push(request.url()));
@@ -72,7 +76,7 @@ test('every way out that a page has is shut by the policy: pictures, styles, fra
   const away = `127.0.0.1:${typeof at === 'object' && at ? at.port : 0}/out`;
   await fetch(`http://${away}`);
   expect(heard).toBe(1);
-  const app = await openApp({ offline: true });
+  const app = await openApp({ offline: true, family });
   await judged(app.page);
   const outcome = await app.page.evaluate(async (foreign) => {
     const blocked = new Set<string>();

@@ -59,7 +59,7 @@ test('the pictures of Compare, Gauge, Names, Teach and Publish in the README can
   const show = (name: string) =>
     page.getByRole('navigation', { name: 'Views' }).getByRole('button', { name, exact: true }).click();
   await page.getByRole('option', { name: /Reed group blank/ }).click();
-  await page.getByRole('button', { name: /in Ruff keyway/ }).dblclick();
+  await page.locator('button[data-opening="ruff-keyway"]').dblclick();
   await page.locator('[data-drawing]').waitFor();
   await page.locator('[data-judging="done"]').waitFor({ state: 'attached' });
   await takeScreenshots(page, 'readme-compare');

@@ -84,7 +84,7 @@ test('left and right walk the blanks too, and the walk goes round', async () => 
 
 test('cells take the keyboard: left and right go along the block, up and down still walk the blanks', async () => {
   const { page } = app;
-  await page.getByRole('button', { name: /in Heron keyway/ }).focus();
+  await page.locator('button[data-opening="heron-keyway"]').focus();
   const focused = () => page.evaluate(() => document.activeElement?.getAttribute('data-opening'));
   for (const next of ['smew-keyway', 'bittern-keyway']) {
     await page.keyboard.press('ArrowRight');
