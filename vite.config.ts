@@ -163,7 +163,8 @@ export default defineConfig({
           // One browser serves all files of a lane, each in windows of its own.
           isolate: false,
           setupFiles: ['tests/kit/close-windows.ts'],
-          testTimeout: 60_000,
+          // Many steps on a busy machine take their time; a step that waits in vain ends a test much sooner.
+          testTimeout: 240_000,
           hookTimeout: 120_000,
           // As patient as the browser's own waiting: a page on a busy machine takes its time.
           expect: { poll: { timeout: 20_000 } },

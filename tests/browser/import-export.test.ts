@@ -1,4 +1,4 @@
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { makeDrawn } from '../../src/geom/vertex.ts';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
@@ -57,9 +57,6 @@ const FAMILY = {
     },
   ],
 };
-
-// Several files come in one after another; a busy machine must not fail a correct answer.
-vi.setConfig({ testTimeout: 180_000 });
 
 let app: OpenedApp;
 

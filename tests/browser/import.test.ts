@@ -1,5 +1,5 @@
 import { readdirSync } from 'node:fs';
-import { afterEach, beforeEach, describe, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { partOfDemo } from '../kit/demo-family.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
@@ -30,9 +30,6 @@ const MIXED = svg(
   `${BLADE}<path id="gapped" d="M10 2h2v8h-2v-7.9"/><path id="crossing" d="M20 2l2 8h-2l2-8z"/>` +
     '<rect id="holder" x="30" y="2" width="4" height="9"/><circle id="hole" cx="32" cy="6" r="1"/>',
 );
-
-// Several files come in one after another; a busy machine must not fail a correct answer.
-vi.setConfig({ testTimeout: 180_000 });
 
 let app: OpenedApp;
 

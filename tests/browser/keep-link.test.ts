@@ -1,14 +1,12 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
 import { openFamily } from './compare-page.ts';
 import { kept, marginIs, moveCornerTo, openMenu, openPlain, PLAIN } from './keep-page.ts';
 import { headline, judged } from './wall-page.ts';
-
-vi.setConfig({ testTimeout: 180_000 });
 
 let app: OpenedApp;
 

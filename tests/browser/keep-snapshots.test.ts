@@ -1,13 +1,11 @@
 // A blank 2 x 6 mm in a keyway 2.1 x 6.6 mm keeps 0.050 mm; with its upper right corner pulled out by d, 0.050 - d / 2.
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
 import { kept, marginIs, moveCornerTo, openMenu, openPlain, stripKey } from './keep-page.ts';
 import { judged, textOf } from './wall-page.ts';
-
-vi.setConfig({ testTimeout: 180_000 });
 
 let app: OpenedApp;
 

@@ -1,12 +1,10 @@
 // A blank 2 x 6 mm in a keyway 2.1 x 6.6 mm keeps 0.050 mm; with its upper right corner pulled out by d, 0.050 - d / 2.
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
 import { chooseCorner, kept, marginIs, moveCornerTo, notKept, openMenu, openPlain, stripKey } from './keep-page.ts';
-
-vi.setConfig({ testTimeout: 180_000 });
 
 let app: OpenedApp;
 let first: Page;

@@ -1,7 +1,7 @@
 // Five square grooves and a keyway made for them by hand with a gap of 0.05 mm: thickness and height 0.1 mm more, each
 // ward 0.1 mm higher than its groove and 0.1 mm narrower. So the blank goes in with a clearance of 0.050 mm, no more.
 import type { Page } from 'playwright-core';
-import { afterEach, expect, test, vi } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { counts, dragOver, savedFamily, sheet, showInDraw, told } from './draw-page.ts';
@@ -46,9 +46,6 @@ const family = (grooves: object[]) => ({
   runningClearance: 0.03,
   profiles: [KEYWAY, blank(grooves)],
 });
-
-// Each step waits for what it shows; many steps on a busy machine take their time.
-vi.setConfig({ testTimeout: 240_000 });
 
 afterEach(async () => {
   expect(app.problems).toEqual([]);

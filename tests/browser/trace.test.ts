@@ -3,7 +3,7 @@
 
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { readFamily } from '../../src/interchange/json/read.ts';
 import {
   makePictureFrame,
@@ -25,8 +25,6 @@ import { judged, pickEntrant } from './wall-page.ts';
 
 let app: OpenedApp;
 
-// A picture is a lot of work for a machine that does other things beside it.
-vi.setConfig({ testTimeout: 180_000 });
 const poll = <Value>(read: () => Value) => expect.poll(read, { timeout: 60_000 });
 
 beforeEach(async () => {
