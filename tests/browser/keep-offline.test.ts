@@ -3,14 +3,16 @@ import { createServer, type Server } from 'node:http';
 import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
 import type { Page } from 'playwright-core';
-import { afterEach, expect, test, vi } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import { buildOnce } from '../kit/build-once.mjs';
+import { partOfDemo } from '../kit/demo-family.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
 import { kept, marginIs, moveCornerTo, openPlain } from './keep-page.ts';
 import { headline, judged, pickEntrant } from './wall-page.ts';
 
-vi.setConfig({ testTimeout: 180_000 });
+/** Quickly judged; whether all of the demo is judged is no matter here. */
+const family = partOfDemo('heron-keyway', 'heron-blank-5', 'reed-group-blank');
 
 let app: OpenedApp;
 
@@ -24,7 +26,7 @@ async function readyForOffline(page: Page): Promise<void> {
 }
 
 test('after the first opening all works without a network: a reload, judging, an edit, what is kept', async () => {
-  app = await openApp({ offline: true });
+  app = await openApp({ offline: true, family });
   const { page } = app;
   await judged(page);
   await readyForOffline(page);
@@ -73,7 +75,6 @@ test('the page can be installed: a manifest with a name, relative addresses and 
   expect(sizes).toEqual(manifest.icons.map((icon: { sizes: string }) => icon.sizes));
   // What the browser itself finds wanting for an installation.
   const debug = await page.context().newCDPSession(page);
-  await judged(page);
   await readyForOffline(page);
   const { installabilityErrors } = await debug.send('Page.getInstallabilityErrors');
   // A private window, as tests have it, installs nothing; that is the only thing in the way.
@@ -125,11 +126,12 @@ test('a new build is told and comes up when the user says so; the old one’s fi
   app = await openApp({ offline: true });
   try {
     const page = await app.page.context().newPage();
+    const opened = () => page.locator('button[data-opening]').first().waitFor();
     await page.goto(address);
-    await judged(page);
+    await opened();
     await readyForOffline(page);
     await page.reload();
-    await judged(page);
+    await opened();
     const block = () => page.evaluate(async () => (await fetch('./index.html')).text());
     expect(await block()).toContain('Opening the display block');
     rebuild(folder);
@@ -140,10 +142,10 @@ test('a new build is told and comes up when the user says so; the old one’s fi
     // Until then page and files are those of one build, the old one.
     expect(await block()).toContain('Opening the display block');
     await Promise.all([page.waitForEvent('load'), notice.getByRole('button', { name: 'Reload' }).click()]);
-    await judged(page);
+    await opened();
     expect(await block()).toContain('Opening the newer block');
     expect(await page.evaluate(() => caches.keys())).toEqual(['sectionary-00000000newbuild']);
-    expect(await headline(page)).toContain('of 10 keyways');
+    await expect.poll(() => headline(page)).toContain('of 10 keyways');
   } finally {
     await new Promise((done) => server.close(done).closeAllConnections());
     rmSync(folder, { recursive: true, force: true });
