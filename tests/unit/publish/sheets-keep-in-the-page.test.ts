@@ -96,7 +96,7 @@ function ordersFor(ground: SheetGround, paper: HeldPaper[0], turned: HeldPaper[1
   const drawn: SheetOrder[] = [
     { sheet: 'chart', ...any },
     { sheet: 'chart', ...any, onePage: true, inBetween },
-    { sheet: 'scale', ...any, enlarge: 8 },
+    { sheet: 'scale', ...any },
     { sheet: 'card', ...any, of: holder ?? profiles[profiles.length - 1] },
   ];
   const more: SheetOrder[] = [
