@@ -142,8 +142,15 @@ interface SaveMenuProps {
 
 /** A key with what each file may hold. */
 function SaveMenu({ form, title, choices, save }: SaveMenuProps) {
+  const label = `Save ${form.toUpperCase()}`;
+  if (!save)
+    return (
+      <button type="button" className="key" disabled title={title}>
+        {label}
+      </button>
+    );
   return (
-    <HangingPanel label={`Save ${form.toUpperCase()}`} title={title}>
+    <HangingPanel label={label} title={title}>
       {(close) => (
         <div className={styles.choices}>
           {choices.map(({ each, label, words }) => (
@@ -151,10 +158,9 @@ function SaveMenu({ form, title, choices, save }: SaveMenuProps) {
               key={each}
               type="button"
               className={styles.choice}
-              disabled={!save}
               onClick={() => {
                 close();
-                save?.({ as: form, each });
+                save({ as: form, each });
               }}
             >
               <b>{label}</b>

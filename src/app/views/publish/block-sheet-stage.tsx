@@ -26,8 +26,8 @@ interface BlockStageProps {
   readonly picture: SolidPicture;
   /** What is seen, for those who cannot see it. */
   readonly label: string;
-  /** What happens, over the picture; empty for nothing. */
-  readonly caption?: string;
+  /** What happens, under the picture. */
+  readonly caption?: ReactNode;
   /** A name that stands at a solid; null for none. */
   readonly plate: { readonly id: string; readonly words: string } | null;
   readonly scene: RefObject<SolidScene | null>;
@@ -49,7 +49,7 @@ interface BlockStageProps {
 
 /** The picture of solids with its keys: pointer and keyboard turn, move and enlarge it. */
 export function BlockStage(props: BlockStageProps) {
-  const { caption = '', view, home, setView, instead, children } = props;
+  const { caption, view, home, setView, instead, children } = props;
   const [trouble, setTrouble] = useState<SolidTrouble>('none');
   if (trouble === 'no-webgl') return <div className={styles.instead}>{instead}</div>;
   return (

@@ -7,6 +7,7 @@ import { BlockPairReading } from '../../panels/publish/block-pair-reading.tsx';
 import { COUPON, INWARD, tryPicture } from '../../panels/publish/block-try-picture.ts';
 import { type JudgedPair, useBlockLook, useBlockPair } from '../../panels/publish/use-block.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
+import { VerdictMark } from '../../panels/verdict-mark.tsx';
 import { printedText } from '../../state/publish/block-length.ts';
 import { type InsertionRange, insertionRange } from '../../state/publish/block-pair.ts';
 import { insertionWords, lackWords } from '../../state/publish/block-words.ts';
@@ -64,7 +65,12 @@ function TriedPair({ family, set, pair, coupon, frame, scene, stillOf }: TriedPa
     <BlockStage
       picture={picture}
       label={`${words} Space slides it, I in and O out by steps`}
-      caption={words}
+      caption={
+        <>
+          {inserted >= range.stops && <VerdictMark verdict={pair.fit.verdict} size={30} />}
+          {words}
+        </>
+      }
       plate={null}
       home="before"
       {...{ scene, view, setView, onKey, hold }}
