@@ -114,7 +114,7 @@ class CoverSearch {
   *leastCover(columns: readonly Column[]): Generator<Looks, readonly number[], void> {
     const choices = choicesOf(columns, -Infinity);
     const greedy = greedyCover(choices);
-    for (let size = apartOf(choices); size < greedy.length; size++) {
+    for (let size = leastSize(choices); size < greedy.length; size++) {
       const [found] = yield* this.coversOf(choices, size, 1);
       if (found) return found;
       if (this.looks > MOST_LOOKS) break;
@@ -168,7 +168,7 @@ class CoverSearch {
     if (found.length >= most || ++this.looks > MOST_LOOKS) return;
     if (this.looks % TOLD_EACH === 0) yield { done: this.looks, total: MOST_LOOKS };
     if (open.length === 0) found.push([...taken]);
-    if (open.length === 0 || apartOf(open) > left) return;
+    if (open.length === 0 || leastSize(open) > left) return;
     const narrow = open.reduce((a, b) => (b.length < a.length ? b : a));
     let rest = open;
     for (const tool of narrow) {
@@ -191,6 +191,26 @@ function choicesOf(columns: readonly Column[], least: number): Choices {
   for (const tools of all.sort((a, b) => a.length - b.length))
     if (!kept.some((fewer) => fewer.every((tool) => tools.includes(tool)))) kept.push(tools);
   return kept;
+}
+
+/** A size that no cover is below: openings that share no tool need one each, and prices bound all of them together. */
+function leastSize(choices: Choices): number {
+  return Math.max(apartOf(choices), pricedSize(choices));
+}
+
+/** What doubles round away in a sum of prices. */
+const ROUNDED = 1e-9;
+
+/**
+ * Each opening has the price 1 / n, n the most openings that one of its tools enters: no tool is then paid more than 1 for all it
+ * enters, so a cover has at least as many tools as all prices come to.
+ */
+function pricedSize(choices: Choices): number {
+  const entered = new Map<number, number>();
+  for (const tools of choices) for (const tool of tools) entered.set(tool, (entered.get(tool) ?? 0) + 1);
+  let paid = 0;
+  for (const tools of choices) paid += 1 / tools.reduce((most, tool) => Math.max(most, entered.get(tool) ?? 0), 1);
+  return Math.ceil(paid - ROUNDED);
 }
 
 /** How many openings can be picked of which no two share a tool: as many tools are needed at least. */

@@ -111,3 +111,30 @@ function everySet({ rows, openings }: ToolTable) {
   }
   return { size, best, count };
 }
+
+test('forty tools in thirty keyways: proved, and no smaller set of them all does', () => {
+  for (const seed of [1, 2, 3]) {
+    const random = randomNumbers(seed);
+    const table = tableOf(
+      Array.from({ length: 40 }, () =>
+        Array.from({ length: 30 }, () => (random.chance(0.3) ? random.whole(0, 60) : null)),
+      ),
+    );
+    const cover = coverTools(table, table.openings);
+    expect(cover).toMatchObject({ proved: true, uncovered: [] });
+    // As bits of one number, so that every smaller set can be tried.
+    const masks = table.rows.map(({ cells }) =>
+      cells.reduce((bits, { verdict }, k) => (verdict === 'blocked' ? bits : bits | (1 << k)), 0),
+    );
+    expect(isCovered(masks, cover.tools.length - 1, 0, 0)).toBe(false);
+    expect(isCovered(masks, cover.tools.length, 0, 0)).toBe(true);
+  }
+});
+
+/** Whether so many more of the masks from `from` on complete the thirty bits. */
+function isCovered(masks: readonly number[], more: number, from: number, bits: number): boolean {
+  if (bits === 2 ** 30 - 1) return true;
+  if (more === 0) return false;
+  for (let i = from; i < masks.length; i++) if (isCovered(masks, more - 1, i + 1, bits | masks[i])) return true;
+  return false;
+}
