@@ -144,7 +144,7 @@ function pushPiece(line: FallingLine, from: number, start: number, to: number, e
 }
 
 /** The number of the first corner that is at least so tall; the number of corners where none is. */
-export function cornerFrom({ heights }: FallingLine, height: number): number {
+function cornerFrom({ heights }: FallingLine, height: number): number {
   let [from, to] = [0, heights.length];
   while (from < to) {
     const middle = (from + to) >> 1;

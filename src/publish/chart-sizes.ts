@@ -28,7 +28,7 @@ export interface ChartSizes {
 
 /** Sizes in units. */
 export const MARK = 4.2;
-export const ROW_PAD = 1.4;
+const ROW_PAD = 1.4;
 export const PICTURE_GAP = 1.6;
 const NAME = 2.8;
 const ROW_WORDS = 2.4;

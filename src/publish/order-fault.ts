@@ -7,7 +7,7 @@ import type { AnswersOrder, CardOrder, ChartOrder, ScaleOrder, SheetOrder } from
 export const ENLARGE_RANGE = { least: 1, most: 50 } as const;
 
 /** How many questions an answer sheet may have. */
-export const QUESTIONS_RANGE = { least: 1, most: 100 } as const;
+const QUESTIONS_RANGE = { least: 1, most: 100 } as const;
 
 /**
  * Why a sheet cannot be laid out for a family.

@@ -18,7 +18,7 @@ import type { ScaleOrder } from './sheet-order.ts';
 import { tableItems } from './table.ts';
 
 /** Length of the bar that the print is checked by, millimetres. */
-export const CHECK_BAR = 50;
+const CHECK_BAR = 50;
 
 const CAUTION = `An outline at true size is for laying a part on it, not a pattern to cut keys by. ${SHEET_CAUTION}`;
 

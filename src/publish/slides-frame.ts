@@ -8,7 +8,7 @@ import type { SlidesOrder } from './sheet-order.ts';
 import { shortenText } from './wrap-text.ts';
 
 /** A slide of 16:9, millimetres: as large as an A4 sheet is long, so that it prints well. */
-export const SLIDE = { width: 320, height: 180 } as const;
+const SLIDE = { width: 320, height: 180 } as const;
 
 /** Millimetres: the least type that the last row of a room can read, room at the sides, and the foot. */
 export const LEAST_TYPE = 4.4;

@@ -35,7 +35,7 @@ const INK = 0.035;
 const BLUR = 0.8;
 
 /** Where a place on the sheet (millimetres, y up, the frame's middle at the origin) lies in the picture, pixels. */
-export function onScan(x: number, y: number): Point {
+function onScan(x: number, y: number): Point {
   const turn = (LIES.degrees * Math.PI) / 180;
   const w = 1 + LIES.tipX * x + LIES.tipY * y;
   const u = (Math.cos(turn) * x - Math.sin(turn) * y) / w;

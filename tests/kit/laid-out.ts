@@ -18,7 +18,7 @@ export interface LaidOutThing extends PageBox {
 const REACH = { up: 0.74, down: 0.22 };
 
 /** The room that the letters of a text take. */
-export function textBox(
+function textBox(
   { text, size, bold, align = 'start', spot, turned = 0 }: TextMark,
   measure: TextMeasure,
 ): LaidOutThing {

@@ -47,7 +47,7 @@ export function familyOf(profiles: readonly Profile[], names: readonly NameEntry
 const UPRIGHT = { x: 0, y: 0, tilt: 0 };
 
 /** A fit of which only the verdict matters. */
-export function fitAs(enters: boolean): Fit {
+function fitAs(enters: boolean): Fit {
   const clearance = enters ? 50_000 : -200_000;
   const play = { lateral: 0, vertical: 0 };
   return { verdict: enters ? 'enters' : 'blocked', clearance, accuracy: 0, placement: UPRIGHT, play, seated: UPRIGHT };

@@ -12,7 +12,7 @@ export interface PlanState {
 }
 
 /** What the view begins with for each family. */
-export const NOTHING_PLANNED: PlanState = { sheet: 'access' };
+const NOTHING_PLANNED: PlanState = { sheet: 'access' };
 
 /** A store that shows areas and holders. */
 export function makePlanStore(): Store<PlanState> {
