@@ -7,7 +7,7 @@ import { orderBetween, wardsIn } from './between-codes.ts';
 import { type CodeRules, type FreeCodes, mostFreeCodes } from './free-codes.ts';
 import type { GrowCount, GrowPlace, GrowProposal, GrowReport, NoRoom } from './grow.ts';
 import { GrowJudge, type Part } from './grow-judge.ts';
-import { type FamilyParts, gapOf, partsOfFamily } from './grow-kinds.ts';
+import { type FamilyParts, gapOf, newGapOf, partsOfFamily, ROUNDING } from './grow-kinds.ts';
 import { asDrawn, isConfirmed, MilledWards, measured, type ProposalGround } from './grow-proposals.ts';
 import { type DrawnSection, drawSection, type GrowMaking, growRules, soundGround } from './grow-rules.ts';
 import { type GrowGround, type GrowSite, growSites, levelAt, placed } from './grow-sites.ts';
@@ -55,8 +55,8 @@ const MOST_RECOUNTED = 5_000;
 export function* growFamily(input: GrowInput): Steps<GrowReport> {
   const { family } = input;
   const judge = new GrowJudge(family.runningClearance);
-  const making: GrowMaking = { judge, gap: gapOf(family) + ROUNDING, band: family.tolerance };
   const parts = yield* spreadProgress(partsOfFamily(family, judge), 0, 0.1);
+  const making: GrowMaking = { judge, gap: newGapOf(family, parts), band: family.tolerance };
   const newTop = input.top === 'passage' ? yield* spreadProgress(passageBlank(family), 0.1, 0.2) : null;
   const tops = newTop ? [{ id: '', ring: newTop, band: family.tolerance }] : parts.tops;
   const start = { ...EMPTY, tops: newTop ? [] : idsOf(tops), newTop, groups: groupsOf(parts), gap: making.gap };
@@ -76,9 +76,6 @@ export function* growFamily(input: GrowInput): Steps<GrowReport> {
   const proposals = yield* spreadProgress(propose(ground, wanted, free, beside), 0.8, 1);
   return { ...told, none: null, count, proposals };
 }
-
-/** What rounding to whole micrometres may take, nanometres. */
-const ROUNDING = 1_000;
 
 const EMPTY = {
   places: [],
@@ -161,17 +158,21 @@ function candidates(
   between: GrowInput['between'],
   codes: GrowReport['codes'],
 ): Candidate[] {
-  const [first, second] = (between ?? []).map((id) => codes.find((one) => one.id === id)?.code);
-  if (!first || !second) {
-    const usual = codes.reduce((sum, { code }) => sum + wardsIn(code), 0) / codes.length;
-    const off = (code: readonly number[]) => Math.abs(wardsIn(code) - usual);
-    return [...free.codes].sort((a, b) => off(a) - off(b)).map((code) => ({ code, between: null }));
-  }
   const { allowed } = free;
-  if (!allowed) return orderBetween(free.codes, first, second);
-  const all = Array.from(allowed.keys()).flatMap((number) => (allowed[number] ? [codeAt(rules.space, number)] : []));
-  return orderBetween(all, first, second);
+  const all = allowed
+    ? Array.from(allowed.keys()).flatMap((number) => (allowed[number] ? [codeAt(rules.space, number)] : []))
+    : free.codes;
+  const [first, second] = (between ?? []).map((id) => codes.find((one) => one.id === id)?.code);
+  if (first && second) return orderBetween(all, first, second);
+  const usual = codes.reduce((sum, { code }) => sum + wardsIn(code), 0) / codes.length;
+  const off = (code: readonly number[]) => Math.abs(wardsIn(code) - usual);
+  const together = new Set(free.codes.map(String));
+  const rest = all.filter((code) => !together.has(String(code)));
+  // Those that have room beside each other first; the others are told too, where there is place for them.
+  return [free.codes, rest].flatMap((some) => some.toSorted((a, b) => off(a) - off(b))).map(anywhere);
 }
+
+const anywhere = (code: readonly number[]): Candidate => ({ code, between: null });
 
 /** Draws, confirms and measures the first candidates. */
 function* propose(

@@ -1,6 +1,8 @@
 import { type Family, openingsOf } from '../family/family.ts';
+import { boxOf } from '../geom/point.ts';
 import { blankFromOpening } from '../profile/opening-from-blank.ts';
 import type { GrowJudge, Part } from './grow-judge.ts';
+import { ofMiddleSize } from './grow-sites.ts';
 
 /** The parts of a family by what they have to do with a new section. */
 export interface FamilyParts {
@@ -15,13 +17,46 @@ export interface FamilyParts {
   readonly implied: readonly Part[];
 }
 
-/** The gap that a new blank leaves all round: the running clearance, or more where the tolerances ask for it. Nanometres. */
+/** The least gap that a blank leaves all round: the running clearance, or more where the tolerances ask for it. Nanometres. */
 export function gapOf({ runningClearance, tolerance }: Family): number {
   return Math.max(runningClearance, 2 * tolerance, LEAST_GAP);
 }
 
 /** A blank with no gap at all could not be told from its keyway, nanometres. */
 const LEAST_GAP = 1_000;
+
+/**
+ * The gap that a new blank leaves all round. Where most base blanks are of one size over all it is what a blank of that size
+ * leaves in the keyway of middle size, which new keyways are drawn after: a new blank then is milled from the same stock.
+ * Else, or where that would be too little, it is the least.
+ *
+ * @returns nanometres.
+ * @check tests/unit/plan/grow-family.test.ts
+ */
+export function newGapOf(family: Family, { keyways, bases }: Pick<FamilyParts, 'keyways' | 'bases'>): number {
+  const least = gapOf(family) + ROUNDING;
+  const usual = usualSize(bases);
+  if (!usual || keyways.length === 0) return least;
+  const { width, height } = sizeOf(ofMiddleSize(keyways));
+  const [aside, above] = [(width - usual.width) / 2, (height - usual.height) / 2];
+  return Math.abs(aside - above) <= ROUNDING ? Math.max(least, Math.round(aside)) : least;
+}
+
+/** What rounding to whole micrometres may take, nanometres. */
+export const ROUNDING = 1_000;
+
+/** The size over all of more than half of the blanks; null where there is none. */
+function usualSize(blanks: readonly Part[]): ReturnType<typeof sizeOf> | null {
+  const sizes = blanks.map(sizeOf);
+  const alike = (a: (typeof sizes)[number]) =>
+    sizes.filter((b) => Math.abs(a.width - b.width) <= ROUNDING && Math.abs(a.height - b.height) <= ROUNDING).length;
+  return sizes.find((one) => 2 * alike(one) > sizes.length) ?? null;
+}
+
+function sizeOf({ ring }: Part): { readonly width: number; readonly height: number } {
+  const { minX, minY, maxX, maxY } = boxOf(ring);
+  return { width: maxX - minX, height: maxY - minY };
+}
 
 /**
  * Sorts the blanks of a family by the keyways that they go into, tight ones counted. Tools are left out: they open

@@ -177,14 +177,19 @@ function slab([{ outer }]: Region, from: number, to: number): Region {
 
 /** The keyway of middle size, without wards in any of the grooves. */
 function plainKeyway(keyways: readonly PlacedKeyway[], grooves: readonly Indent[]): Ring {
-  const sized = keyways
-    .map((keyway) => ({ keyway, box: boxOf(keyway.ring) }))
-    .sort((a, b) => size(a.box) - size(b.box) || (a.keyway.id < b.keyway.id ? -1 : 1));
-  const { ring } = sized[Math.floor(sized.length / 2)].keyway;
+  const { ring } = ofMiddleSize(keyways);
   const filled = indentsOf(ring)
     .filter((ward) => grooves.some((groove) => isBeside(ward, groove)))
     .reduce((region, ward) => union(region, fillingOf(ward)), regionOf(ring));
   return largestRing(filled) ?? ring;
+}
+
+/** The one of middle size over all; of those alike the first by id. The list is not empty. */
+export function ofMiddleSize<One extends PlacedKeyway>(keyways: readonly One[]): One {
+  const sized = keyways
+    .map((keyway) => ({ keyway, box: boxOf(keyway.ring) }))
+    .sort((a, b) => size(a.box) - size(b.box) || (a.keyway.id < b.keyway.id ? -1 : 1));
+  return sized[Math.floor(sized.length / 2)].keyway;
 }
 
 function size({ minX, minY, maxX, maxY }: ReturnType<typeof boxOf>): number {

@@ -75,6 +75,47 @@ test('a group blank takes room, unless it may enter new keyways', () => {
   expect(ask(grouped, { allowed: ['group'] }).count).toEqual(ofSmall.count);
 });
 
+// A planned family was offered a thicker blank than all of its own: other stock.
+test('a new blank is of the size of the base blanks where most share one, else the widest with the least gap', () => {
+  const size = (ring: readonly { readonly x: number; readonly y: number }[]) => {
+    const [xs, ys] = [ring.map(({ x }) => x), ring.map(({ y }) => y)];
+    return [Math.max(...xs) - Math.min(...xs), Math.max(...ys) - Math.min(...ys)];
+  };
+  // profiles-demo/README.md: every blade is 2 mm by 8.4 mm, whatever the gap of its keyway.
+  for (const { blank } of report.proposals) expect(size(blank.ring)).toEqual([2_000_000, 8_400_000]);
+  const thinner = (by: number): Family => ({
+    ...small,
+    profiles: small.profiles.map((one) => {
+      if (one.kind !== 'blank' || one.id === 'all' || !one.milled) return one;
+      const { thickness, height } = one.milled;
+      return profile(one.id, 'blank', { ...one.milled, thickness: thickness - by, height: height - by });
+    }),
+  });
+  const own = small.profiles.find(({ id }) => id === 'b0');
+  if (!own) throw new Error('no blank');
+  const [thickness, height] = size(own.ring);
+  const room = ask(thinner(40_000));
+  expect(room.gap).toBe(ofSmall.gap - 1_000 + 20_000);
+  for (const { blank } of room.proposals) expect(size(blank.ring)).toEqual([thickness - 40_000, height - 40_000]);
+  const uneven = { ...small, profiles: small.profiles.filter(({ id }) => id !== 'b2') };
+  const one = thinner(40_000).profiles.find(({ id }) => id === 'b0');
+  if (!one) throw new Error('no thin blank');
+  expect(ask({ ...uneven, profiles: uneven.profiles.map((other) => (other.id === 'b0' ? one : other)) }).gap).toBe(
+    ofSmall.gap,
+  );
+});
+
+test('where few could come next, each is proposed, also one that is not of the largest set', () => {
+  const two = planned([
+    [1, 1, 0, 0],
+    [1, 0, 1, 0],
+  ]);
+  const room = ask(two);
+  // By hand: 1001, 0110, 0101 and 0011 beside each other; 0001 and 0111 lie under or over one of them.
+  expect(room.count).toEqual({ confirmed: 4, atMost: 4, single: 6 });
+  expect(room.proposals).toHaveLength(6);
+});
+
 test('a keyway without a blank of its own keeps the one that it will get out of new keyways', () => {
   expect(ask(withProfiles(small, (id) => id !== 'b2')).count).toEqual(ofSmall.count);
 });

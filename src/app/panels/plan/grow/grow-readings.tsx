@@ -61,7 +61,8 @@ function Picked({ family, report, proposal }: PickedProps) {
       </ul>
       <p className={styles.note}>
         The guard margin is the least wear, of blank and keyway each, at which a blank first goes in where it must not.
-        Its blank is the widest that its keyway takes with the gap, so it may be a little larger than the family's own.
+        Its blank is as large over all as most base blanks of the family are. Where they share no size it is the widest
+        that its keyway takes.
       </p>
     </section>
   );
