@@ -1,14 +1,11 @@
 // The browser's own dialogs for files close at once without a screen, so a stand-in gives out files in memory. A real
 // download goes through the plain way, in family-files.test.ts and edited.test.ts.
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
 import { openPair } from './compare-page.ts';
 import { chooseCorner, moveCornerTo, openMenu, PLAIN } from './keep-page.ts';
-import { judged } from './wall-page.ts';
-
-vi.setConfig({ testTimeout: 180_000 });
 
 let app: OpenedApp;
 
@@ -67,7 +64,6 @@ const edited = (page: Page) => page.getByText('edited', { exact: true });
 beforeEach(async () => {
   app = await openApp();
   const { page } = app;
-  await judged(page);
   const plain = JSON.stringify({ format: 'sectionary-family', version: 1, units: 'mm', ...PLAIN });
   await page.evaluate(installDisk, plain);
   await openMenu(page, /^Open family/);
