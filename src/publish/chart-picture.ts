@@ -96,12 +96,12 @@ function tierBands(
   baseHeight: number,
 ): Mark[] {
   const spans = new Map<string, [top: number, end: number]>();
-  for (const { row, top, height } of rows) {
-    const name = row.rank === 'all' ? 'All' : `Tier ${row.tier}`;
-    const [from, to] = spans.get(name) ?? [top, top + height];
-    spans.set(name, [Math.min(from, top), Math.max(to, top + height)]);
-  }
-  if (baseHeight > 0) spans.set('Base', [baseTop, baseTop + baseHeight]);
+  const span = (name: string, top: number, end: number) => {
+    const [from, to] = spans.get(name) ?? [top, end];
+    spans.set(name, [Math.min(from, top), Math.max(to, end)]);
+  };
+  for (const { row, top, height } of rows) span(bandName(row), top, top + height);
+  if (baseHeight > 0) span('Base', baseTop, baseTop + baseHeight);
   return [...spans].flatMap(([name, [top, end]]): Mark[] => {
     const size = 2.4 * unit;
     const long = measure.width(name, size, true);
@@ -111,6 +111,11 @@ function tierBands(
     const spot: Spot = [(band - 1.2 * unit) / 2 + size * 0.33, (top + end) / 2];
     return [strip, rule, { kind: 'text', spot, text: name, size, bold: true, align: 'middle', turned: -90 }];
   });
+}
+
+function bandName(row: ChartRow): string {
+  if (row.marks.filter((mark) => mark !== null).length === 1) return 'Base';
+  return row.rank === 'all' ? 'All' : `Tier ${row.tier}`;
 }
 
 /** What the base row is, in words at its left. */

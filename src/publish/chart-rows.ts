@@ -14,19 +14,19 @@ export interface ChartColumn {
   readonly opening: Profile;
   /** As it stands in lists: its section where no other keyway has it. */
   readonly name: string;
-  /** What enters this keyway and no other. */
+  /** What enters this keyway and no other; where some of it enters and some is tight, what enters. */
   readonly base: ChartRow | null;
   /** Whether its section was squeezed in later between its neighbours. */
   readonly isInBetween: boolean;
 }
 
-/** Blanks and tools that enter the very same keyways: a line of the chart. */
+/** Blanks and tools that enter the very same keyways, with the same verdicts: a line of the chart. */
 export interface ChartRow {
   /** Those with different outlines, in chart order. */
   readonly pictured: readonly Profile[];
   /** "Reed group blank"; several names where several have the same reach. */
   readonly name: string;
-  /** "enters 3 of 10: Heron, Smew and Bittern". */
+  /** "enters 3 of 10: Heron, Smew (tight) and Bittern". */
   readonly words: string;
   /** The same without counting names away. */
   readonly allWords: string;
@@ -39,7 +39,7 @@ export interface ChartRow {
 /** What stands on a section chart, whatever the paper. */
 export interface ChartContent {
   readonly columns: readonly ChartColumn[];
-  /** What enters several keyways, from the lowest tier up; what enters all stands last. */
+  /** What enters several keyways, from the lowest tier up; what enters all stands last. What is tight in one alone comes first. */
   readonly rows: readonly ChartRow[];
   /** Names of what enters no keyway. */
   readonly outside: readonly string[];
@@ -58,11 +58,19 @@ export function chartContent(ground: SheetGround, order: Pick<ChartOrder, 'blank
   const { nodes } = order.blanksOnly ? tiersOf(table) : ground.tiers;
   const openings = openingsOf(family);
   const nameOf = tierNames(family);
-  const rowOf = (node: TierNode) => chartRow(node, { ground, openings, nameOf });
-  const base = new Map(
-    nodes.flatMap((node) => (node.openings.length === 1 ? [[node.openings[0], rowOf(node)] as const] : [])),
-  );
-  const several = nodes.filter(({ openings: entered }) => entered.length > 1);
+  const rowsOf = (node: TierNode) => chartRows(node, { ground, openings, nameOf });
+  const base = new Map<string, ChartRow>();
+  const rows: ChartRow[] = [];
+  for (const node of nodes) {
+    if (node.openings.length === 0) continue;
+    const own = rowsOf(node);
+    if (node.openings.length > 1) rows.push(...own);
+    else {
+      const first = own.find(({ marks }) => marks.includes('enters')) ?? own[0];
+      base.set(node.openings[0], first);
+      rows.push(...own.filter((row) => row !== first));
+    }
+  }
   return {
     columns: openings.map((opening) => ({
       opening,
@@ -70,7 +78,7 @@ export function chartContent(ground: SheetGround, order: Pick<ChartOrder, 'blank
       base: base.get(opening.id) ?? null,
       isInBetween: order.inBetween?.includes(opening.id) ?? opening.inBetween ?? false,
     })),
-    rows: several.map(rowOf).sort(byTier),
+    rows: rows.sort(byTier),
     outside: nodes.filter(({ rank }) => rank === 'nothing').flatMap(({ entrants }) => entrants.map(nameOf)),
   };
 }
@@ -81,29 +89,60 @@ interface RowSource {
   readonly nameOf: (id: string) => string;
 }
 
-function chartRow(node: TierNode, { ground: { family, fits }, openings, nameOf }: RowSource): ChartRow {
-  const members = node.entrants.flatMap((id) => family.profiles.find((profile) => profile.id === id) ?? []);
+/** A line for each set of verdicts: a tight blank must not stand under the mark of one that has its running clearance. */
+function chartRows(node: TierNode, source: RowSource): ChartRow[] {
+  const { family, fits } = source.ground;
   const entered = new Set(node.openings);
-  const verdicts = fits.fits[fits.profiles.indexOf(node.id)];
-  const names = node.openings.map(nameOf);
-  const told = (most: number) => enteredWords(names, openings.length, most);
+  const marksOf = (id: string) => {
+    const verdicts = fits.fits[fits.profiles.indexOf(id)];
+    return source.openings.map((opening) =>
+      entered.has(opening.id) ? (verdicts?.[fits.openings.indexOf(opening.id)]?.verdict ?? null) : null,
+    );
+  };
+  const groups = new Map<string, { marks: (Verdict | null)[]; members: Profile[] }>();
+  for (const id of node.entrants) {
+    const member = family.profiles.find((profile) => profile.id === id);
+    const marks = marksOf(id);
+    const group = groups.get(marks.join()) ?? { marks, members: [] };
+    groups.set(marks.join(), group);
+    if (member) group.members.push(member);
+  }
+  return [...groups.values()].map((group) => chartRow(node, group, source));
+}
+
+function chartRow(
+  { tier, rank }: TierNode,
+  { marks, members }: { readonly marks: readonly (Verdict | null)[]; readonly members: readonly Profile[] },
+  { openings, nameOf }: RowSource,
+): ChartRow {
+  const told = (most: number) => enteredWords(openings, marks, { nameOf, most });
   return {
     pictured: withDifferentOutlines(members),
     name: memberNames(members),
     words: told(MOST_NAMES),
     allWords: told(openings.length),
-    marks: openings.map(({ id }) => {
-      if (!entered.has(id)) return null;
-      return verdicts?.[fits.openings.indexOf(id)]?.verdict ?? null;
-    }),
-    tier: node.tier,
-    rank: node.rank,
+    marks,
+    tier,
+    rank,
   };
 }
 
-function enteredWords(names: readonly string[], of: number, most: number): string {
-  if (names.length === of) return of > MOST_NAMES ? `enters all ${of} keyways` : `enters all ${of}: ${nameList(names)}`;
-  return `enters ${names.length} of ${of}: ${nameList(names, most)}`;
+function enteredWords(
+  openings: readonly Profile[],
+  marks: readonly (Verdict | null)[],
+  { nameOf, most }: { readonly nameOf: (id: string) => string; readonly most: number },
+): string {
+  const of = openings.length;
+  const entered = openings.flatMap(({ id }, i) =>
+    marks[i] ? [{ name: nameOf(id), isTight: marks[i] === 'tight' }] : [],
+  );
+  const tight = entered.filter(({ isTight }) => isTight).length;
+  const allTight = tight === entered.length;
+  const verb = allTight ? 'tight in' : 'enters';
+  const names = entered.map(({ name, isTight }) => (isTight && !allTight ? `${name} (tight)` : name));
+  if (entered.length < of) return `${verb} ${entered.length} of ${of}: ${nameList(names, most)}`;
+  if (of <= MOST_NAMES) return `${verb} all ${of}: ${nameList(names)}`;
+  return tight > 0 && !allTight ? `enters all ${of} keyways, ${tight} of them tight` : `${verb} all ${of} keyways`;
 }
 
 /** "Heron blank, 5 and 6 chambers" for one outline in several lengths, else all names. */

@@ -1,5 +1,7 @@
 import { beforeAll, expect, test } from 'vitest';
+import { entrantsOf } from '../../../src/family/family.ts';
 import { loadTypeface, type Typeface } from '../../../src/lettering/typeface.ts';
+import type { Profile } from '../../../src/profile/profile.ts';
 import { planChart } from '../../../src/publish/chart-parts.ts';
 import { enteredRuns } from '../../../src/publish/chart-picture.ts';
 import { chartContent } from '../../../src/publish/chart-rows.ts';
@@ -39,6 +41,38 @@ test('what enters one keyway stands over it, what enters several has a line, wha
   });
   expect(rows.map(({ tier }) => tier)).toEqual([...rows.map(({ tier }) => tier)].sort((a, b) => a - b));
   expect(outside).toEqual([]);
+});
+
+// A tight blank stood under the marks of one that has its running clearance in the same keyways.
+test('what is tight has a line of its own, beside what enters the same keyways', () => {
+  const { family, goesIn } = largeFamily(6, 12, { lengths: 1 });
+  const ids = entrantsOf(family).map(({ id }) => id);
+  const of = (id: string) => family.profiles.find((profile) => profile.id === id);
+  const twinOf = (id: string, name: string) => ({ ...of(id), id: `${id}-tight`, name }) as Profile;
+  const all = ids[goesIn.findIndex((row) => row.every(Boolean))];
+  const one = ids[goesIn.findIndex((row) => row.filter(Boolean).length === 1)];
+  const twins = [twinOf(all, 'Thick probe'), twinOf(one, 'Thick base')];
+  const known = { ...family, profiles: [...family.profiles, ...twins] };
+  const rowOf = (e: number) => goesIn[[...ids, all, one].map((id) => ids.indexOf(id))[e]];
+  const ground = toldGround(
+    known,
+    (e, o) => (rowOf(e)[o] ? (e < ids.length && 'enters') || 'tight' : 'blocked'),
+    typeface,
+  );
+  const { columns, rows } = chartContent(ground, order);
+  expect(rows.at(-1)?.rank).toBe('all');
+  const told = new Map(rows.map(({ name, words }) => [name, words]));
+  expect(told.get('All-section blank')).toMatch(/^enters all 6: /);
+  expect(told.get('Thick probe')).toMatch(/^tight in all 6: /);
+  expect(told.get('Thick base')).toMatch(/^tight in 1 of 6: /);
+  expect(columns.flatMap(({ base }) => base?.marks.filter((mark) => mark !== null) ?? [])).toEqual(
+    Array(6).fill('enters'),
+  );
+  const words = chartSheet(ground, order)
+    .flatMap((page) => wordsOf(page))
+    .join(' ');
+  expect(words).toContain('Thick probe');
+  expect(words).toContain('Thick base');
 });
 
 test('a section squeezed in later stands in between: what the family says, unless the order says otherwise', () => {
