@@ -12,6 +12,7 @@ import { withProfile } from '../../draw/change-profile.ts';
 import { commitFamily } from '../../edit-document.ts';
 import type { Session } from '../../session.ts';
 import { showAdded } from '../../show-added.ts';
+import { type AddedSection, grownInPlan, isPlannedFile } from './grown-in-plan.ts';
 
 /** A name for a new section that nothing has, nor anything that looks alike. */
 export function proposedName(family: Family): string {
@@ -92,17 +93,24 @@ export function addGrown(session: Session, family: Family, growth: Growth, name:
   const section = name.trim();
   const trouble = nameTrouble(family, section, growth.proposal);
   if (trouble) return trouble;
-  const { file, blankId } = withSection(document.file, family, growth, section, session);
+  const added = withSection(document.file, family, growth, section, session);
+  const { file, blankId } = grownInPlan(doors.access, added, family, growth);
   const faults = commitFamily(documents, doors, file);
   if (faults) return `${faults[0].what}. ${faults[0].cure}`;
   showAdded(session, {
     notice: 'grown-section',
     blankId,
     title: `${section} was added, keyway and blank`,
-    words: 'Its blank is picked now. Undo takes both out again.',
+    words: `Its blank is picked now.${inPlanWords(document.file)} Undo takes both out again.`,
     views: ['wall', 'draw'],
   });
   return null;
+}
+
+function inPlanWords(before: FamilyFile): string {
+  if (!isPlannedFile(before)) return '';
+  const room = (before.plan?.reserve ?? 0) > 0 ? ' and takes one of the sections that room was kept for' : '';
+  return ` It is an area of its own in Plan${room}.`;
 }
 
 function withSection(
@@ -111,7 +119,7 @@ function withSection(
   { input, report, proposal }: Growth,
   section: string,
   { doors }: Session,
-): { file: FamilyFile; blankId: string } {
+): AddedSection {
   const { between } = input;
   const lastKeyway = openingsOf(family).at(-1)?.id;
   const keyway = doors.addSection(
@@ -137,14 +145,15 @@ function withSection(
     ...(between && { inBetween: true }),
     note,
   }));
-  if (!report.newTop) return { file: noted, blankId: blank.id };
+  const added = { section, keywayId: keyway.id, blankId: blank.id };
+  if (!report.newTop) return { ...added, file: noted };
   const name = new FreshNames(registerOf(family)).firstOf(['All-section blank', 'All-section blank, second']);
   const top = doors.addSection(
     noted,
     { kind: 'blank', name: name ?? 'Blank that enters all keyways' },
     { drawn: report.newTop },
   );
-  return { file: top.file, blankId: blank.id };
+  return { ...added, file: top.file };
 }
 
 function noteOf(family: Family, between: GrowInput['between']): string {
