@@ -4,8 +4,8 @@ import { useSession, useStore } from '../../use-store.ts';
 import styles from './passage-legend.module.css';
 
 const LAYERS: readonly (readonly [keyof PassageLayers, string, string])[] = [
-  ['sections', 'Keyways', 'The chosen keyways, laid on each other: grey where only some of them are open'],
-  ['common', 'Shared by all', 'The part that lies in every chosen keyway'],
+  ['sections', 'Keyways', 'The chosen keyways, laid on each other: the darker, the more of them are open'],
+  ['common', 'Shared by all', 'The part that lies in every chosen keyway: dark, with stripes'],
   ['blank', 'Widest blank', 'What passes them all with the running clearance'],
   ['loss', 'Given up', 'What would pass the keyway that is lit but not all of them: the blank gives it up'],
 ];
@@ -35,7 +35,12 @@ function Sign({ layer }: { layer: keyof PassageLayers }) {
   return (
     <svg className={styles.sign} data-layer={layer} width="30" height="20" viewBox="0 0 30 20" aria-hidden="true">
       {layer === 'sections' && <path d="M2 2h16v16h-16zM12 2h16v16h-16z" />}
-      {layer === 'common' && <rect x="2" y="2" width="26" height="16" />}
+      {layer === 'common' && (
+        <>
+          <rect x="2" y="2" width="26" height="16" />
+          <path d="M4 17L17 3M13 17L26 3" />
+        </>
+      )}
       {layer === 'blank' && <path d="M3 17V8l4-5h20v5l-5 2v2l5 2v3z" />}
       {layer === 'loss' && (
         <>

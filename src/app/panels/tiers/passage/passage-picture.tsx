@@ -42,7 +42,7 @@ const ROOM = { margin: 22, ruler: 58 };
 /** Keyways laid on each other at their best alignment, the part that they share lit, with the widest blank in it. */
 export function PassagePicture(props: PassagePictureProps) {
   const { passage, openings, lit, layers, units, width, height, label, onPoint } = props;
-  const hatch = `${useId()}loss`;
+  const id = useId();
   const placed = useMemo(() => placedOpenings(passage, openings), [passage, openings]);
   const box = useMemo(() => boxRound(passage, placed), [passage, placed]);
   if (!box) return null;
@@ -52,15 +52,25 @@ export function PassagePicture(props: PassagePictureProps) {
   const loss = lit === null ? null : (passage.members.find(({ id }) => id === lit)?.loss ?? null);
   return (
     <svg className={styles.picture} width={width} height={height} role="img" aria-label={label}>
-      <LossHatch id={hatch} />
+      <Hatches loss={`${id}loss`} shared={`${id}shared`} scale={scale} />
       <rect className={styles.plug} width={width} height={height} />
       <g transform={frame}>
         {layers.sections &&
           placed.map(({ id, ring, at }) => (
-            <path key={id} className={styles.room} d={outlinePath(ring)} transform={at} />
+            <path
+              key={id}
+              className={styles.room}
+              style={{ fillOpacity: shadeOfEach(placed.length) }}
+              d={outlinePath(ring)}
+              transform={at}
+            />
           ))}
         {layers.common && (
-          <path className={styles.common} d={regionBoundaries(passage.common).map(outlinePath).join('')} />
+          <path
+            className={styles.common}
+            fill={`url(#${id}shared)`}
+            d={regionBoundaries(passage.common).map(outlinePath).join('')}
+          />
         )}
         {layers.sections &&
           placed.map(({ id, ring, at }) => (
@@ -74,7 +84,9 @@ export function PassagePicture(props: PassagePictureProps) {
           ))}
         {layers.blank && passage.blank && <path className={styles.blank} d={outlinePath(passage.blank.ring)} />}
       </g>
-      {layers.loss && loss && <path className={styles.loss} fill={`url(#${hatch})`} d={pixelPath(loss.region, view)} />}
+      {layers.loss && loss && (
+        <path className={styles.loss} fill={`url(#${id}loss)`} d={pixelPath(loss.region, view)} />
+      )}
       {layers.sections && onPoint && (
         <g transform={frame} onPointerLeave={() => onPoint(null)}>
           <Reaches placed={placed} onPoint={onPoint} />
@@ -94,13 +106,31 @@ export function PassagePicture(props: PassagePictureProps) {
   );
 }
 
-/** The stripes of what the blank gives up. */
-function LossHatch({ id }: { id: string }) {
+/** How dark it is where all keyways but one are open: well below what all share, as its sign in the legend is. */
+const DARKEST = 0.45;
+
+/** How opaque each of so many keyways is, so that together they stay lighter than what all of them share. */
+function shadeOfEach(count: number): number {
+  return 1 - (1 - DARKEST) ** (1 / Math.max(1, count - 1));
+}
+
+/** The stripes of what the blank gives up, and those of what all keyways share, which is drawn so many pixels a millimetre. */
+function Hatches({ loss, shared, scale }: { loss: string; shared: string; scale: number }) {
   return (
     <defs>
-      <pattern id={id} width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+      <pattern id={loss} width="9" height="9" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
         <rect className={styles.hatchGround} width="9" height="9" />
         <rect className={styles.hatchStripe} width="4.5" height="9" />
+      </pattern>
+      <pattern
+        id={shared}
+        width="9"
+        height="9"
+        patternUnits="userSpaceOnUse"
+        patternTransform={`scale(${1 / scale}) rotate(45)`}
+      >
+        <rect className={styles.sharedGround} width="9" height="9" />
+        <rect className={styles.sharedStripe} width="2" height="9" />
       </pattern>
     </defs>
   );
