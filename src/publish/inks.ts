@@ -16,7 +16,13 @@ export type Ink =
 /** Colours for screens and colour printers, or greys that stay apart on any printer. */
 export type Palette = 'colour' | 'grey';
 
-/** The colour of an ink, `#rrggbb`. In both palettes every two inks of neighbouring meaning differ in lightness too. */
+/**
+ * The colour of an ink, `#rrggbb`. In both palettes every two inks of neighbouring meaning differ in lightness too. Those of
+ * parts and verdicts are the window's by day: what a class saw there is what it holds. Only keyways stay white, since a dark
+ * one takes much ink and hides the gap.
+ *
+ * @check tests/unit/app/palette-contrast.test.ts
+ */
 export function inkColour(ink: Ink, palette: Palette): string {
   return INKS[ink][palette];
 }
@@ -27,11 +33,11 @@ const INKS: Readonly<Record<Ink, Readonly<Record<Palette, string>>>> = {
   rule: { colour: '#8a8f9c', grey: '#8a8a8a' },
   faint: { colour: '#d9d6cd', grey: '#d6d6d6' },
   paper: { colour: '#ffffff', grey: '#ffffff' },
-  plug: { colour: '#d8cfae', grey: '#d2d2d2' },
+  plug: { colour: '#ebe6da', grey: '#d2d2d2' },
   keyway: { colour: '#ffffff', grey: '#ffffff' },
-  blade: { colour: '#5f7fa6', grey: '#8c8c8c' },
-  enters: { colour: '#0b6e4f', grey: '#2b2b2b' },
-  tight: { colour: '#9a6500', grey: '#5c5c5c' },
-  blocked: { colour: '#a8231c', grey: '#111111' },
-  overlap: { colour: '#a8231c', grey: '#111111' },
+  blade: { colour: '#dfae45', grey: '#8c8c8c' },
+  enters: { colour: '#005c42', grey: '#2b2b2b' },
+  tight: { colour: '#005a94', grey: '#5c5c5c' },
+  blocked: { colour: '#953600', grey: '#111111' },
+  overlap: { colour: '#d55e00', grey: '#111111' },
 };

@@ -130,5 +130,5 @@ export function hatchedArea(strokes: readonly Stroke[], line: number): Mark[] {
     clip: strokes,
     marks: [filled(strokes, 'paper'), drawn(slants, 'overlap', Math.min(apart * 0.4, line * 1.2))],
   };
-  return [hatching, drawn(strokes, 'overlap', line * 1.4)];
+  return [hatching, drawn(strokes, 'blocked', line * 1.4)];
 }

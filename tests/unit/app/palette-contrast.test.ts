@@ -2,6 +2,7 @@
 // there, with the threshold 0.04045.
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
+import { inkColour } from '../../../src/publish/inks.ts';
 
 const TOKENS = readFileSync(new URL('../../../src/app/styles/tokens.css', import.meta.url), 'utf8');
 
@@ -72,3 +73,18 @@ for (const theme of ['light', 'dark'] as const) {
     }
   });
 }
+
+test('paper has the colours that a class saw on the screen, and they stay apart in grey', () => {
+  const screen = palette('light');
+  const paper = (['plug', 'blade', 'enters', 'tight', 'blocked', 'overlap'] as const).map((ink) =>
+    inkColour(ink, 'colour'),
+  );
+  const { plug, brass, enters, tight, blocked, clash } = screen;
+  expect(paper).toEqual([plug, brass, enters, tight, blocked, clash]);
+  // What lies beside each other: blade on plug, blade and verdicts on white, hatching on white.
+  expect(contrast(paper[1], paper[0])).toBeGreaterThan(1.5);
+  for (const verdict of paper.slice(2, 5)) expect(contrast(verdict, '#ffffff')).toBeGreaterThan(4.5);
+  for (const part of [paper[1], paper[5]]) expect(contrast(part, '#ffffff')).toBeGreaterThan(1.8);
+  for (const ink of ['plug', 'blade'] as const)
+    expect(contrast(inkColour(ink, 'grey'), '#ffffff')).toBeGreaterThan(1.4);
+});
