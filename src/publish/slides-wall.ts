@@ -4,6 +4,7 @@ import type { Verdict } from '../fit/fit.ts';
 import type { Profile } from '../profile/profile.ts';
 import { pickShown, restWords } from '../teach/shown-wall.ts';
 import { shortNameOf } from '../teach/teaching-knowledge.ts';
+import { type WallGrid, wallGrid } from '../teach/wall-grid.ts';
 import { type Block, placeBlock, rowOfBlocks, stackBlocks } from './block.ts';
 import type { Mark } from './page.ts';
 import { LEADING, layOutLine, layOutParagraph } from './paragraph.ts';
@@ -15,11 +16,9 @@ import { verdictMark } from './verdict-sign.ts';
 const TYPE = 5.6;
 const LEAST_SCALE = 1.8;
 
-/** How the cells of a wall stand. */
-interface WallGrid {
-  readonly columns: number;
-  readonly places: number;
-  readonly scale: number;
+/** How the cells of a wall stand, and what is set in them. */
+interface SetWall {
+  readonly grid: WallGrid;
   readonly cell: Extent;
   readonly size: number;
   /** Lines that a name has room for. */
@@ -33,20 +32,21 @@ export function wallPicture({ ground, knowledge, parts }: SlideGround, room: Ext
   if (!blank || openings.length === 0) return { ...room, marks: [] };
   const face = plugFace(openings);
   const names = openings.map((opening) => measure.width(shortNameOf(opening), 1, true));
-  const grid = wallGrid(openings.length, room, face, Math.max(...names));
+  const wall = setWall(openings.length, room, face, Math.max(...names));
+  const { grid, cell } = wall;
   const shown = pickShown(knowledge, blank, openings, grid.places);
   const marks = shown.flatMap((opening, i): Mark[] => {
     const row = Math.floor(i / grid.columns);
     const inRow = Math.min(grid.columns, shown.length - row * grid.columns);
     // A row that is not full stands in the middle.
-    const left = (room.width - inRow * grid.cell.width) / 2 + (i % grid.columns) * grid.cell.width;
+    const left = (room.width - inRow * cell.width) / 2 + (i % grid.columns) * cell.width;
     const fit = knowledge.fitOf(blank.id, opening.id);
     if (!fit) return [];
     const picture = plugPicture(opening, { profile: blank, fit }, { face, scale: grid.scale, line: 0.3 });
-    return placeBlock(wallCell(picture, opening, fit.verdict, grid, measure), left, row * grid.cell.height);
+    return placeBlock(wallCell(picture, opening, fit.verdict, wall, measure), left, row * cell.height);
   });
   const rest = openings.filter((opening) => !shown.includes(opening));
-  const used = Math.ceil(shown.length / grid.columns) * grid.cell.height;
+  const used = Math.ceil(shown.length / grid.columns) * cell.height;
   if (rest.length === 0) return { width: room.width, height: used, marks };
   const style = { width: room.width, size: LEAST_TYPE, bold: true, align: 'middle', most: 1 } as const;
   const words = layOutParagraph(restWords(knowledge, blank, rest), style, measure);
@@ -57,7 +57,7 @@ function wallCell(
   picture: Block,
   opening: Profile,
   verdict: Verdict,
-  { cell, size, lines }: WallGrid,
+  { cell, size, lines }: SetWall,
   measure: SlideGround['ground']['measure'],
 ): Block {
   const style = { width: cell.width - 2, size, bold: true, align: 'middle', most: lines } as const;
@@ -74,50 +74,25 @@ function wallCell(
   };
 }
 
-/** The grid that shows so many plugs largest with two lines of type under each, or as many as can be told apart. */
-function wallGrid(count: number, room: Extent, face: PlugFace, longest: number): WallGrid {
-  let best: WallGrid | null = null;
-  for (const size of [TYPE, LEAST_TYPE]) {
-    const most = Math.max(1, Math.min(count, Math.floor(room.width / (size * 5.6))));
-    for (let columns = 1; columns <= most; columns++) {
-      const grid = gridOf(columns, Math.ceil(count / columns), room, { face, size, longest }, count);
-      if (!best || grid.scale > best.scale + 1e-9) best = grid;
-    }
-    if (best && best.scale >= LEAST_SCALE) return best;
-  }
-  const lower = { ...room, height: room.height - LEAST_TYPE * LEADING };
-  const columns = Math.max(1, Math.floor(room.width / (LEAST_TYPE * 5.6)));
-  const lines = longest * LEAST_TYPE > room.width / columns - 2 ? 2 : 1;
-  const tall = LEAST_SCALE * 2 * face.radius + textHeight(LEAST_TYPE, lines);
-  const rows = Math.max(1, Math.floor(lower.height / tall));
-  return gridOf(columns, rows, lower, { face, size: LEAST_TYPE, longest }, columns * rows);
+/** The wall in the largest type that lets all plugs be told apart, else as many of them as can be. */
+function setWall(count: number, room: Extent, face: PlugFace, longest: number): SetWall {
+  const [large, small] = [TYPE, LEAST_TYPE].map((size) => wallOf(size, count, room, face, longest));
+  return large.grid.places < count ? small : large;
+}
+
+/** @param longest width of the longest name, in heights of the em. */
+function wallOf(size: number, count: number, room: Extent, face: PlugFace, longest: number): SetWall {
+  const linesIn = (width: number) => (longest * size > width - 2 ? 2 : 1);
+  const under = (width: number) => textHeight(size, linesIn(width));
+  const sizes = { leastWidth: size * 5.6, leastScale: LEAST_SCALE, beside: 2, rest: LEAST_TYPE * LEADING };
+  const grid = wallGrid(count, room, { face, under, ...sizes });
+  const cell = { width: grid.width, height: 2 * face.radius * grid.scale + under(grid.width) };
+  return { grid, cell, size, lines: linesIn(grid.width) };
 }
 
 /** The name, the word, and the room round them. */
 function textHeight(size: number, lines: number): number {
   return (lines + 1) * size * LEADING + 3.5;
-}
-
-/** What a grid is made for; `longest` is the width of the longest name, in heights of the em. */
-interface GridStyle {
-  readonly face: PlugFace;
-  readonly size: number;
-  readonly longest: number;
-}
-
-function gridOf(
-  columns: number,
-  rows: number,
-  room: Extent,
-  { face, size, longest }: GridStyle,
-  places: number,
-): WallGrid {
-  const cell = { width: room.width / columns, height: room.height / rows };
-  const lines = longest * size > cell.width - 2 ? 2 : 1;
-  const high = Math.max(1, cell.height - textHeight(size, lines));
-  const scale = Math.min((cell.width - 2) / (2 * face.half), high / (2 * face.radius));
-  const height = 2 * face.radius * scale + textHeight(size, lines);
-  return { columns, places, scale, cell: { ...cell, height }, size, lines };
 }
 
 /** "Heron: enters; Smew: blocked." */

@@ -1,16 +1,16 @@
 import { useMemo } from 'react';
+import type { WallRoom } from '../../../../teach/wall-grid.ts';
 import { ALL_LAYERS, PassagePicture } from '../../tiers/passage/passage-picture.tsx';
 import { usePassage } from '../../tiers/passage/use-passage.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import styles from './slide.module.css';
 import type { SlideProps } from './slide-text.tsx';
-import type { Room } from './wall-grid.ts';
 
 /** The picture is made for a desk; so much larger its smallest type can be read from the last row. */
 const ENLARGED = 1.5;
 
 /** What keyways have in common, laid on each other, as large as the slide. */
-export function PassageRoom({ family, parts, room, unit }: SlideProps & { room: Room }) {
+export function PassageRoom({ family, parts, room, unit }: SlideProps & { room: WallRoom }) {
   const { settings } = useSession();
   const units = useStore(settings, (s) => s.units);
   const ids = useMemo(() => parts.openings.map(({ id }) => id), [parts.openings]);

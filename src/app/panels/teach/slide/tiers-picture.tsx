@@ -4,12 +4,12 @@ import type { Family } from '../../../../family/family.ts';
 import type { KnownFits } from '../../../../family/known-fits.ts';
 import type { PlacedTiers, placeTiers as PlaceTiers } from '../../../../teach/place-tiers.ts';
 import { tierRows } from '../../../../teach/tier-rows.ts';
+import type { WallRoom } from '../../../../teach/wall-grid.ts';
 import { trayReach } from '../../../state/tray-reach.ts';
 import { SectionThumb } from '../../section-thumb.tsx';
 import { useSession, useStore } from '../../use-store.ts';
 import styles from './slide.module.css';
 import { LEAST_TYPE, type SlideProps } from './slide-text.tsx';
-import type { Room } from './wall-grid.ts';
 
 /** Space for the lines between two rows, and the greatest height of a row, in pixels. */
 const LINES = 36;
@@ -19,7 +19,7 @@ const HIGHEST = 220;
 const LETTER = 0.56;
 
 /** The tiers row by row, from the bottom up; lines lead from a blank to those it stands on. */
-export function TiersPicture({ family, step, frame, room, unit }: SlideProps & { room: Room }) {
+export function TiersPicture({ family, step, frame, room, unit }: SlideProps & { room: WallRoom }) {
   const { results } = useSession();
   const fits = useStore(results, (s) => s.fits);
   const tiers = useMemo(() => tierRows(family, fits, step.blank), [family, fits, step.blank]);
@@ -93,7 +93,7 @@ interface PlatesProps {
   readonly layout: PlacedTiers;
   readonly row: number;
   readonly type: number;
-  /** Room at the left for the words of a row. */
+  /** WallRoom at the left for the words of a row. */
   readonly side: number;
 }
 
