@@ -94,10 +94,8 @@ describe('for whoever hears the page', () => {
       'TR',
       'TH:',
       '/Scope /Row',
-      'P (block)',
       '"Heron"',
       'TD',
-      'P (block)',
       '"enters"',
     ]);
     const plain = Buffer.from(pdf).toString('latin1');

@@ -3,7 +3,9 @@ import type { GroupMark, Mark, Page, Stroke, TextMark } from '../../publish/page
 /** Marks that are read as one thing, in the words of tagged PDF. */
 export interface ReadMarks {
   readonly kind: 'read';
-  readonly tag: 'H1' | 'H2' | 'H3' | 'P' | 'Figure';
+  readonly tag: 'H1' | 'H2' | 'H3' | 'P' | 'Figure' | 'TH' | 'TD';
+  /** What a head of a table stands for. */
+  readonly scope?: 'Row' | 'Column';
   /** What a picture shows. */
   readonly alt?: string;
   readonly marks: readonly Mark[];
@@ -18,9 +20,7 @@ export interface UnreadMarks {
 /** Things that belong together. */
 export interface PartsTogether {
   readonly kind: 'together';
-  readonly tag: 'Sect' | 'Table' | 'TR' | 'TH' | 'TD';
-  /** What a head of a table stands for. */
-  readonly scope?: 'Row' | 'Column';
+  readonly tag: 'Sect' | 'Table' | 'TR';
   readonly title?: string;
   readonly parts: readonly PagePart[];
 }
@@ -70,7 +70,8 @@ function partsOfMark(mark: Mark): PagePart[] {
 function partsOfGroup(group: GroupMark): PagePart[] {
   const { label, part, clip, marks } = group;
   if (part === 'row') return [{ kind: 'together', tag: 'Table', parts: [rowOf(marks)] }];
-  if (part) return [{ kind: 'together', tag: part === 'head' ? 'TH' : 'TD', parts: partsOf(marks) }];
+  // The words of a cell are read as one; more tags would take most of a large table's file.
+  if (part) return [{ kind: 'read', tag: part === 'head' ? 'TH' : 'TD', marks }];
   // What holds pictures that are told is told by them and by its words.
   if (label !== undefined && !marks.some(holdsLabel))
     return [{ kind: 'read', tag: 'Figure', alt: label, marks: [group] }];
@@ -87,13 +88,9 @@ function holdsLabel(mark: Mark): boolean {
 
 /** A row; heads are of columns where the row has nothing else, of the row where it has. */
 function rowOf(marks: readonly Mark[]): PartsTogether {
-  const parts = partsOf(marks);
-  const scope = parts.some((part) => part.kind === 'together' && part.tag === 'TD' && part.parts.length > 0)
-    ? 'Row'
-    : 'Column';
-  const cells = parts.map((part) =>
-    part.kind === 'together' && part.tag === 'TH' ? ({ ...part, scope } as const) : part,
-  );
+  const parts = marks.flatMap(partsOfMark);
+  const scope = parts.some((part) => part.kind === 'read' && part.tag === 'TD') ? 'Row' : 'Column';
+  const cells = parts.map((part) => (part.kind === 'read' && part.tag === 'TH' ? ({ ...part, scope } as const) : part));
   return { kind: 'together', tag: 'TR', parts: cells };
 }
 

@@ -133,15 +133,15 @@ function drawPart(part: PagePart, into: Structure, pen: Pen): void {
       pdf.endMarkedContent();
       return;
     case 'read': {
-      const { tag, alt, marks } = part;
-      const read = pdf.struct(tag, alt === undefined ? {} : { alt });
+      const { tag, alt, scope, marks } = part;
+      const read = pdf.struct(tag, { ...(alt !== undefined && { alt }), ...(scope && { scope }) });
       into.add(read);
       read.add(() => drawRead(marks, pen)).end();
       return;
     }
     case 'together': {
-      const { tag, title, scope, parts } = part;
-      const held = pdf.struct(tag, { ...(title && { title }), ...(scope && { scope }) });
+      const { tag, title, parts } = part;
+      const held = pdf.struct(tag, title ? { title } : {});
       into.add(held);
       drawParts(parts, held, pen);
       held.end();

@@ -28,9 +28,10 @@ const group = (marks: readonly Mark[], more: Partial<GroupMark> = {}): GroupMark
 function told(part: PagePart): unknown {
   if (part.kind === 'unread') return 'unread';
   if (part.kind === 'clipped') return { clipped: part.parts.map(told) };
-  if (part.kind === 'together') return { [part.scope ? `${part.tag} ${part.scope}` : part.tag]: part.parts.map(told) };
+  if (part.kind === 'together') return { [part.tag]: part.parts.map(told) };
   const words = part.marks.map((mark) => (mark.kind === 'text' ? mark.text : ''));
-  return part.alt === undefined ? `${part.tag}: ${words.join(' / ')}` : `${part.tag} of ${part.alt}`;
+  const tag = part.scope ? `${part.tag} ${part.scope}` : part.tag;
+  return part.alt === undefined ? `${tag}: ${words.join(' / ')}` : `${part.tag} of ${part.alt}`;
 }
 
 const read = (marks: readonly Mark[]) => pageStructure({ title: 'A page', marks }).parts.map(told);
@@ -62,13 +63,10 @@ test('rows that follow each other are one table, with heads of columns and of ro
   const head = (words: string) => group([text(words, 20)], { part: 'head' });
   const row = (marks: readonly Mark[]) => group(marks, { part: 'row' });
   expect(
-    read([row([group([], { part: 'cell' }), head('Heron')]), row([head('Heron blank'), cell('enters'), rule])]),
+    read([row([group([], { part: 'head' }), head('Heron')]), row([head('Heron blank'), cell('enters'), rule])]),
   ).toEqual([
     {
-      Table: [
-        { TR: [{ TD: [] }, { 'TH Column': ['P: Heron'] }] },
-        { TR: [{ 'TH Row': ['P: Heron blank'] }, { TD: ['P: enters'] }, 'unread'] },
-      ],
+      Table: [{ TR: ['TH Column: ', 'TH Column: Heron'] }, { TR: ['TH Row: Heron blank', 'TD: enters', 'unread'] }],
     },
   ]);
 });
