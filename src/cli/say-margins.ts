@@ -1,5 +1,5 @@
 import type { Family } from '../family/family.ts';
-import type { GuardMargins, SettingPair } from '../family/guard-margin.ts';
+import { alikeWords, type GuardMargins, type SettingPair } from '../family/guard-margin.ts';
 import { shownNames } from './fit-table.ts';
 
 /**
@@ -16,13 +16,13 @@ export function sayMargins(family: Family, { guard, clearance }: GuardMargins): 
 function sayGuard(guard: SettingPair | null, pair: (pair: SettingPair) => string[]): string {
   if (!guard) return 'guard margin        none: no blank is stopped that wear up to 4 mm would let in';
   const [blank, keyway] = pair(guard);
-  return `guard margin        ${um(guard)}: worn by as much, and the keyway too, ${blank} goes into ${keyway}`;
+  return `guard margin        ${um(guard)}: worn by as much, and the keyway too, ${blank} goes into ${keyway}${alikeWords(guard)}`;
 }
 
 function sayClearance(clearance: SettingPair | null, pair: (pair: SettingPair) => string[]): string {
   if (!clearance) return 'smallest clearance  none: no blank goes in anywhere';
   const [blank, keyway] = pair(clearance);
-  return `smallest clearance  ${um(clearance)}: ${blank} in ${keyway}`;
+  return `smallest clearance  ${um(clearance)}: ${blank} in ${keyway}${alikeWords(clearance)}`;
 }
 
 function um({ length }: SettingPair): string {

@@ -1,5 +1,6 @@
 import { entersWorn, measureWear, WEAR_ACCURACY } from '../fit/measure-wear.ts';
 import { type Opening, prepareOpening } from '../fit/prepare-opening.ts';
+import { countWord } from './count-word.ts';
 import type { EntryMatrix } from './entry-matrix.ts';
 import { entrantsOf, type Family, openingsOf } from './family.ts';
 
@@ -8,6 +9,8 @@ export interface SettingPair {
   readonly profile: string;
   readonly opening: string;
   readonly length: number;
+  /** How many other pairs set the same length, as far as it is measured; absent where none does. */
+  readonly alike?: number;
 }
 
 /** How much room a family has on either side of its verdicts. */
@@ -26,7 +29,7 @@ export interface GuardMargins {
  * must stay out, and what must go in, are blanks.
  *
  * A pair is only measured when it would already go in at the best figure so far; those that collide least come first,
- * so that most pairs cost one look.
+ * so that most pairs cost one look. Pairs that set the same figure are counted: the first of them is named.
  *
  * @param matrix the family judged new and upright, interferences measured.
  * @yields how many pairs are done, of how many.
@@ -41,17 +44,32 @@ export function* guardMargins(
   blocked.sort((a, b) => b.fit.clearance - a.fit.clearance);
   const prepared = new Map<string, Opening>();
   let guard: SettingPair | null = null;
+  let alike = 0;
   for (const [i, { profile, opening }] of blocked.entries()) {
     const shape = prepared.get(opening.id) ?? prepareOpening(opening.ring);
     prepared.set(opening.id, shape);
-    const best = guard?.length ?? Number.POSITIVE_INFINITY;
-    if (best === Number.POSITIVE_INFINITY || entersWorn(shape, profile.ring, 'both', best - WEAR_ACCURACY)) {
-      const length = measureWear(shape, profile.ring, 'both');
-      if (length < best) guard = { profile: profile.id, opening: opening.id, length };
+    const entersAt = (wear: number) => entersWorn(shape, profile.ring, 'both', wear);
+    if (guard === null || entersAt(guard.length + WEAR_ACCURACY)) {
+      const isAlike: boolean = guard !== null && !entersAt(guard.length - WEAR_ACCURACY);
+      const length: number = isAlike ? Number.POSITIVE_INFINITY : measureWear(shape, profile.ring, 'both');
+      if (isAlike) alike++;
+      else if (length < (guard?.length ?? Number.POSITIVE_INFINITY)) {
+        guard = { profile: profile.id, opening: opening.id, length };
+        alike = 0;
+      }
     }
     yield { done: i + 1, total: blocked.length };
   }
-  return { guard, clearance: leastClearance(pairs) };
+  return { guard: guard && withAlike(guard, alike), clearance: leastClearance(pairs) };
+}
+
+function withAlike(pair: SettingPair, alike: number): SettingPair {
+  return alike > 0 ? { ...pair, alike } : pair;
+}
+
+/** What is said of other pairs that set the same: ", the same for 3 other pairs"; empty where none does. */
+export function alikeWords({ alike = 0 }: Pick<SettingPair, 'alike'>): string {
+  return alike > 0 ? `, the same for ${countWord(alike, 'other pair')}` : '';
 }
 
 /** Every blank in every opening with its fit. */
@@ -62,9 +80,13 @@ function blankPairs(family: Family, { fits }: EntryMatrix) {
   );
 }
 
+/** Clearances nearer to each other than this are the same, nanometres: each is found to half of it. */
+const SAME_CLEARANCE = 100;
+
 function leastClearance(pairs: ReturnType<typeof blankPairs>): SettingPair | null {
   const going = pairs.filter(({ fit }) => fit.verdict !== 'blocked');
   if (going.length === 0) return null;
   const { profile, opening, fit } = going.reduce((a, b) => (b.fit.clearance < a.fit.clearance ? b : a));
-  return { profile: profile.id, opening: opening.id, length: fit.clearance };
+  const alike = going.filter((other) => other.fit.clearance - fit.clearance <= SAME_CLEARANCE).length - 1;
+  return withAlike({ profile: profile.id, opening: opening.id, length: fit.clearance }, alike);
 }

@@ -171,7 +171,7 @@ describe('running a command', () => {
     const guard = /guard margin +(\d+\.\d) um: worn by as much, and the keyway too, (.*) goes into (.*)/.exec(out);
     expect(Number(guard?.[1])).toBeGreaterThan(149);
     expect(Number(guard?.[1])).toBeLessThan(151);
-    expect(out).toMatch(/smallest clearance {2}50\.0 um: Heron blank in Heron keyway\n$/);
+    expect(out).toMatch(/smallest clearance {2}50\.0 um: Heron blank in Heron keyway, the same for 4 other pairs\n$/);
     const worn = JSON.parse((await run('fit family.json --margins --json --wear-um 20 --tilt 0.2')).out).margins;
     expect(worn).toEqual(JSON.parse((await run('fit family.json --margins --json')).out).margins);
     expect(worn.clearance).toEqual({ profile: 'heron-blank', opening: 'heron-keyway', clearanceUm: 50 });

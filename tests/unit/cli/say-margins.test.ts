@@ -20,12 +20,12 @@ describe('the margins of a family in words', () => {
   test('each with the pair that sets it, by name, fit for a terminal', () => {
     const text = sayMargins(family, {
       guard: { profile: 'b', opening: 'o', length: 107_480 },
-      clearance: { profile: 'b', opening: 'o', length: 42_510 },
+      clearance: { profile: 'b', opening: 'o', length: 42_510, alike: 1 },
     });
     expect(
       text,
     ).toBe(`guard margin        107.5 um: worn by as much, and the keyway too, Heron blank goes into Heron keyway
-smallest clearance  42.5 um: Heron blank in Heron keyway
+smallest clearance  42.5 um: Heron blank in Heron keyway, the same for 1 other pair
 `);
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { type EntryMatrix, entryMatrix } from '../../../src/family/entry-matrix.ts';
 import type { Family } from '../../../src/family/family.ts';
-import { type GuardMargins, guardMargins } from '../../../src/family/guard-margin.ts';
+import { alikeWords, type GuardMargins, guardMargins } from '../../../src/family/guard-margin.ts';
 import { seatOffset } from '../../../src/family/seat-offset.ts';
 import type { Ring } from '../../../src/geom/ring.ts';
 import type { Profile } from '../../../src/profile/profile.ts';
@@ -62,6 +62,20 @@ describe('the room a family has', () => {
   test('the guard margin is set by the shallowest ward that stops a blank', () => {
     expect(margins.guard).toMatchObject({ profile: 'plain-blank', opening: 'shallow' });
     expect(Math.abs((margins.guard?.length ?? 0) - 75_000)).toBeLessThan(1_000);
+  });
+
+  test('pairs that set the same are counted, and the first of them is named', () => {
+    // The two grooved blanks are one shape, and enter both keyways with 50 um at each face.
+    expect([margins.guard?.alike, margins.clearance?.alike]).toEqual([undefined, 3]);
+    const [, , plain] = family.profiles;
+    const twins = { ...family, profiles: [...family.profiles, ...['b', 'c'].map((id) => ({ ...plain, id }))] };
+    // 10 um wider: 2.5 um more at each face of each part.
+    const wider = { ...twins, profiles: [...twins.profiles, { ...plain, id: 'wider', ring: boxOfMm(2.01, 8.4) }] };
+    for (const one of [twins, wider]) {
+      const { guard } = finish(guardMargins(one, finish(entryMatrix(one))));
+      expect(guard).toMatchObject({ opening: 'shallow', alike: 2 });
+      expect(guard && alikeWords(guard)).toBe(', the same for 2 other pairs');
+    }
   });
 
   test('the smallest clearance is that of a blank, with the pair that sets it', () => {

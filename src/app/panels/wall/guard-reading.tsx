@@ -1,5 +1,5 @@
 import type { Family } from '../../../family/family.ts';
-import type { SettingPair } from '../../../family/guard-margin.ts';
+import { alikeWords, type SettingPair } from '../../../family/guard-margin.ts';
 import { readingText, wearLengthText } from '../../../family/length-text.ts';
 import { MEASURING } from '../../../family/margin-text.ts';
 import { NOT_MEASURED } from '../../state/pair-words.ts';
@@ -63,7 +63,7 @@ function Setting({ family, name, lengthText, pair, otherwise }: SettingProps) {
     );
   }
   const nameOf = (id: string) => family.profiles.find((profile) => profile.id === id)?.name ?? id;
-  const words = `${nameOf(pair.profile)} in ${nameOf(pair.opening)}`;
+  const words = `${nameOf(pair.profile)} in ${nameOf(pair.opening)}${alikeWords(pair)}`;
   return (
     <li>
       <button

@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { Capacity } from '../../../../capacity/capacity.ts';
 import type { Family } from '../../../../family/family.ts';
+import { alikeWords } from '../../../../family/guard-margin.ts';
 import { heightText, wearLengthText } from '../../../../family/length-text.ts';
 import {
   type CountedSection,
@@ -133,7 +134,8 @@ function Guard({ family, counted }: { family: Family; counted: readonly CountedS
   return (
     <p data-guard="known">
       Smallest guard margin between them: <b>{wearLengthText(guard.length, units)}</b>, {nameOf(guard.profile)} into{' '}
-      {nameOf(guard.opening)}. So much wear, of blank and keyway each, and one first goes in.
+      {nameOf(guard.opening)}
+      {alikeWords(guard)}. So much wear, of blank and keyway each, and one first goes in.
     </p>
   );
 }

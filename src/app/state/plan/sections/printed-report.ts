@@ -1,4 +1,5 @@
 import type { Family } from '../../../../family/family.ts';
+import { alikeWords } from '../../../../family/guard-margin.ts';
 import { readingText, type Units, wearLengthText } from '../../../../family/length-text.ts';
 import type { Access } from '../../../../plan/access.ts';
 import { sayConfirmed } from '../../../../plan/say-confirmed.ts';
@@ -92,7 +93,9 @@ function guardFact({ profiles }: Family, { phase, margins }: GuardState, units: 
   const none = phase === 'known' ? 'no wear lets any pair in' : 'not measured yet';
   return {
     term: 'Guard margin of the family, wear of both parts',
-    value: pair ? `${wearLengthText(pair.length, units)}, ${nameOf(pair.profile)} in ${nameOf(pair.opening)}` : none,
+    value: pair
+      ? `${wearLengthText(pair.length, units)}, ${nameOf(pair.profile)} in ${nameOf(pair.opening)}${alikeWords(pair)}`
+      : none,
   };
 }
 
