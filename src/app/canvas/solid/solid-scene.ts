@@ -251,7 +251,11 @@ export class SolidScene {
     faces.addGroup(topsFrom * 3, triangles.length - topsFrom * 3, 1);
     faces.computeBoundingBox();
     faces.computeBoundingSphere();
-    const sharp = new EdgesGeometry(faces, EDGE_DEGREES);
+    // Most triangles are those of letters, and none of their edges is drawn.
+    const body = new BufferGeometry();
+    body.setAttribute('position', faces.getAttribute('position'));
+    body.setIndex(new BufferAttribute(mesh.triangles.subarray(0, 3 * mesh.lettersFrom), 1));
+    const sharp = new EdgesGeometry(body, EDGE_DEGREES);
     const edges = new LineSegmentsGeometry();
     edges.setPositions(withoutLetters(sharp.getAttribute('position').array, mesh));
     sharp.dispose();

@@ -13,7 +13,7 @@ export function withoutLetters(
 ): Float32Array {
   const key = (of: ArrayLike<number>, at: number) => `${of[at]} ${of[at + 1]} ${of[at + 2]}`;
   const corners = new Set<string>();
-  for (let i = 3 * lettersFrom; i < triangles.length; i++) corners.add(key(positions, 3 * triangles[i]));
+  for (const corner of new Set(triangles.subarray(3 * lettersFrom))) corners.add(key(positions, 3 * corner));
   const kept: number[] = [];
   for (let i = 0; i < edges.length; i += 6) {
     if (corners.has(key(edges, i)) && corners.has(key(edges, i + 3))) continue;
