@@ -46,7 +46,7 @@ Options of claims
 Options of tiers
   --blanks           leave the tools out
   --json             print nodes, covers and the size of the concept lattice as JSON instead of text
-  A node is all that enters the same keyways: base (one), group (several), all, nothing. Tier 0 is the lowest; a node
+  A node is all that enters the same keyways: base (one), group (several), all, nothing. Tier 1 is the lowest; a node
   stands one tier above the highest node below it. Counting concepts ends at 100,000.
 
 Options of passage

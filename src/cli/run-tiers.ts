@@ -33,9 +33,14 @@ function tiersText(family: Family, described: TiersDescription): string {
   const lines = [sayContents(family, described)];
   for (let tier = highestOf(described.tiers); tier >= 0; tier--) {
     const nodes = told.filter(({ node }) => node.tier === tier);
-    lines.push('', `Tier ${tier}`, ...nodes.flatMap((node) => nodeLines(node, table.openings.length)));
+    lines.push('', `Tier ${tier + 1}`, ...nodes.flatMap((node) => nodeLines(node, table.openings.length)));
   }
   return `${lines.join('\n')}\n`;
+}
+
+/** Tiers are counted from 1 for people and in JSON alike; null where a keyway is in none. */
+function numbered(tier: number | undefined): number | null {
+  return tier === undefined ? null : tier + 1;
 }
 
 function highestOf({ nodes }: Tiers): number {
@@ -75,10 +80,10 @@ function tiersJson({ tiers, table, count, told }: TiersDescription): string {
   const list = (values: readonly unknown[]) =>
     values.length === 0 ? '[]' : `[\n${values.map((value) => `    ${JSON.stringify(value)}`).join(',\n')}\n  ]`;
   const rows = told.map(({ node: { id, tier, rank, entrants, openings }, sentence, same }) => ({
-    ...{ id, tier, rank, profiles: entrants, openings, sentence, ...(same && { same }) },
+    ...{ id, tier: tier + 1, rank, profiles: entrants, openings, sentence, ...(same && { same }) },
   }));
   const pairs = covers.map(([lower, upper]) => ({ lower: nodes[lower].id, upper: nodes[upper].id }));
-  const keyways = table.openings.map((id) => ({ id, tier: tierOfOpening.get(id) ?? null }));
+  const keyways = table.openings.map((id) => ({ id, tier: numbered(tierOfOpening.get(id)) }));
   const { concepts, edges, capped } = count;
   const lattice = JSON.stringify({ concepts, lines: capped ? null : edges, capped });
   return `{\n  "nodes": ${list(rows)},\n  "covers": ${list(pairs)},\n  "openings": ${list(keyways)},\n  "lattice": ${lattice}\n}\n`;

@@ -115,7 +115,7 @@ function tierBands(
 
 function bandName(row: ChartRow): string {
   if (row.marks.filter((mark) => mark !== null).length === 1) return 'Base';
-  return row.rank === 'all' ? 'All' : `Tier ${row.tier}`;
+  return row.rank === 'all' ? 'All' : `Tier ${row.tier + 1}`;
 }
 
 /** What the base row is, in words at its left. */

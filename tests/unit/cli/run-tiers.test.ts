@@ -24,7 +24,7 @@ describe('tiers', () => {
     expect(out).toMatch(/^Polderwick College: 16 blanks in 10 openings$/m);
     expect(out).toContain(
       [
-        'Tier 2',
+        'Tier 3',
         '  Causeway group blank  [group]',
         '      enters 7 of 10: Heron, Smew, Bittern, Ruff, Plover, Knot and Curlew',
         '      above  Ruff blank, Reed group blank and Dyke group blank',
@@ -32,7 +32,7 @@ describe('tiers', () => {
       ].join('\n'),
     );
     expect(out).toContain('Heron blank, five chambers; and Heron blank, six chambers. They differ only in length.');
-    expect(out.match(/^Tier \d$/gm)).toEqual(['Tier 3', 'Tier 2', 'Tier 1', 'Tier 0']);
+    expect(out.match(/^Tier \d$/gm)).toEqual(['Tier 4', 'Tier 3', 'Tier 2', 'Tier 1']);
   });
 
   test('with tools has those too, and what enters nothing', async () => {
@@ -47,10 +47,10 @@ describe('tiers', () => {
     expect(code).toBe(0);
     const json = JSON.parse(out);
     expect(json.nodes.map(({ id, tier, rank }: Record<string, unknown>) => [id, tier, rank])).toEqual([
-      ['heron-blank', 0, 'base'],
-      ['bittern-blank', 0, 'base'],
-      ['plover-blank', 0, 'base'],
-      ['reed-group-blank', 1, 'group'],
+      ['heron-blank', 1, 'base'],
+      ['bittern-blank', 1, 'base'],
+      ['plover-blank', 1, 'base'],
+      ['reed-group-blank', 2, 'group'],
     ]);
     expect(json.nodes[3].sentence).toBe(
       'The Reed group blank enters 2 of 3 keyways: Heron and Bittern; it is blocked in Plover.',
@@ -61,7 +61,7 @@ describe('tiers', () => {
     ]);
     // Whole, empty, {Heron, Bittern}, and each keyway for itself.
     expect(json.lattice).toEqual({ concepts: 6, lines: 7, capped: false });
-    expect(json.openings[2]).toEqual({ id: 'plover-keyway', tier: 0 });
+    expect(json.openings[2]).toEqual({ id: 'plover-keyway', tier: 1 });
   });
 
   test('of a family without blanks, or without openings, says so much', async () => {

@@ -26,9 +26,10 @@ const NO_CLEARANCE: FileFault = {
   cure: 'Type the gap under which a fit is tight, such as 0.03 mm.',
 };
 
-/** What a family cannot be without. */
-function missing(name: string, clearance: number | null): FileFault[] {
-  return [...(name.trim() === '' ? [NO_NAME] : []), ...(clearance === null || clearance < 0 ? [NO_CLEARANCE] : [])];
+/** What a family cannot be without; what is no length at all is told beside its field. */
+function missing(name: string, { nm, fault }: TypedField): FileFault[] {
+  const noClearance = fault === undefined && (nm === null || nm < 0);
+  return [...(name.trim() === '' ? [NO_NAME] : []), ...(noClearance ? [NO_CLEARANCE] : [])];
 }
 
 /** Running clearance that a new family begins with, nanometres: 0.03 mm, 0.0012 in. */
@@ -49,9 +50,9 @@ export function NewFamilySheet({ onClose }: { onClose(): void }) {
   const clearance = useTypedLength(FIRST_CLEARANCE[shown], shown);
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
   const submit = () => {
-    const wrong = missing(name, clearance.nm);
+    const wrong = missing(name, clearance);
     setFaults(wrong);
-    if (wrong.length > 0 || !mayReplace(session)) return;
+    if (wrong.length > 0 || clearance.fault || !mayReplace(session)) return;
     const begin = start === 'plan' ? newPlan : newFamily;
     if (begin(session, name.trim(), units, clearance.nm ?? 0)) {
       session.selection.setState({ view: start === 'plan' ? 'plan' : 'draw' });
@@ -81,8 +82,8 @@ export function FamilySheet({ family, onClose }: { family: Family; onClose(): vo
   const [note, setNote] = useState(() => noteOf(session));
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
   const submit = () => {
-    if (tolerance.fault || tilt.fault) return;
-    const wrong = missing(name, clearance.nm);
+    if (clearance.fault || tolerance.fault || tilt.fault) return;
+    const wrong = missing(name, clearance);
     const refused =
       wrong.length > 0
         ? wrong
