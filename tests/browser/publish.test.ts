@@ -183,6 +183,14 @@ test('an edit and its undo renew the preview; what a family lacks is told', asyn
   await paper().getByText('+0.045').waitFor();
   await page.keyboard.press('Control+z');
   await paper().getByText('+0.050').waitFor();
+  // That a section was squeezed in later is part of the family, so undo takes it back.
+  await page.getByRole('radio', { name: /^Section chart/ }).check();
+  await page.getByText('In-between sections: none').click();
+  await page.getByRole('checkbox', { name: 'Slot keyway' }).check();
+  await page.getByText('In-between sections: 1').waitFor();
+  await laidOut('chart');
+  await page.keyboard.press('Control+z');
+  await page.getByText('In-between sections: none').waitFor();
   await key('Slides').click();
   await page.getByRole('heading', { name: 'No lesson yet' }).waitFor();
   expect(app.problems).toEqual([]);
