@@ -55,16 +55,7 @@ export function PassagePicture(props: PassagePictureProps) {
       <Hatches loss={`${id}loss`} shared={`${id}shared`} scale={scale} />
       <rect className={styles.plug} width={width} height={height} />
       <g transform={frame}>
-        {layers.sections &&
-          placed.map(({ id, ring, at }) => (
-            <path
-              key={id}
-              className={styles.room}
-              style={{ fillOpacity: shadeOfEach(placed.length) }}
-              d={outlinePath(ring)}
-              transform={at}
-            />
-          ))}
+        {layers.sections && <Rooms placed={placed} />}
         {layers.common && (
           <path
             className={styles.common}
@@ -104,6 +95,19 @@ export function PassagePicture(props: PassagePictureProps) {
       <PassageRuler box={box} view={view} units={units} left={ROOM.ruler} />
     </svg>
   );
+}
+
+/** What the keyways leave open, each lightly, so that it is darker where more of them do. */
+function Rooms({ placed }: { placed: readonly PlacedOpening[] }) {
+  return placed.map(({ id, ring, at }) => (
+    <path
+      key={id}
+      className={styles.room}
+      style={{ fillOpacity: shadeOfEach(placed.length) }}
+      d={outlinePath(ring)}
+      transform={at}
+    />
+  ));
 }
 
 /** How dark it is where all keyways but one are open: well below what all share, as its sign in the legend is. */
