@@ -136,21 +136,23 @@ function useHiddenCount(list: RefObject<HTMLUListElement | null>, count: number)
 
 /** The pairs of the edited profile in chart order; what is being judged anew keeps its last answer meanwhile. */
 function usePairs(family: Family, profile: Profile): readonly PairNow[] {
-  const { results } = useSession();
+  const { results, documents } = useSession();
   const fits = useStore(results, (s) => s.fits);
-  const last = useRef<{ id: string; known: ReadonlyMap<string, Fit> }>({ id: profile.id, known: new Map() });
+  // Another family may have profiles of the same ids.
+  const subject = `${useStore(documents, (s) => s.opened)} ${profile.id}`;
+  const last = useRef<{ subject: string; known: ReadonlyMap<string, Fit> }>({ subject, known: new Map() });
   const pairs = useMemo(() => {
     const others = profile.kind === 'opening' ? entrantsOf(family) : openingsOf(family);
-    const before = last.current.id === profile.id ? last.current.known : new Map<string, Fit>();
+    const before = last.current.subject === subject ? last.current.known : new Map<string, Fit>();
     return others.map((other): PairNow => {
       const fit = fits ? fitOf(fits, profile, other) : undefined;
       return { other, fit: fit ?? before.get(other.id), settled: fit !== undefined };
     });
-  }, [family, profile, fits]);
+  }, [family, profile, fits, subject]);
   useEffect(() => {
     const known = new Map(pairs.flatMap(({ other, fit }) => (fit ? [[other.id, fit] as const] : [])));
-    last.current = { id: profile.id, known };
-  }, [pairs, profile.id]);
+    last.current = { subject, known };
+  }, [pairs, subject]);
   return pairs;
 }
 
