@@ -84,7 +84,7 @@ export function ThicknessChart(props: ThicknessChartProps) {
       ))}
       <UnderText plot={plot} limit={limit} text={underText} />
       <Course plot={plot} course={course} />
-      {thickness && <Level plot={plot} {...thickness} />}
+      {thickness && <Level plot={plot} {...thickness} taken={taken} />}
       <Hair plot={plot} {...hair} />
       <Dots plot={plot} dots={dots} taken={taken} />
       {most && <Most {...most} {...mostPlace(plot, hair.height, most)} />}
@@ -198,14 +198,17 @@ function Hair({ plot, height, text }: { plot: Plot; height: number; text: string
   );
 }
 
-function Level({ plot, nm, text }: { plot: Plot; nm: number; text: string }) {
+/** The thickness in hand, told at the right end of its line, at the left one where the thickest strip is told there. */
+function Level({ plot, nm, text, taken }: { plot: Plot; nm: number; text: string; taken: readonly LabelBox[] }) {
   const { frame } = plot;
   if (nm > plot.thicknesses.end) return null;
   const { y } = placeOf(plot, 0, nm);
+  const end = frame.left + frame.width - 4;
+  const crowded = taken.some(({ right, top, bottom }) => right > end - 8.5 * text.length && top < y && bottom > y - 24);
   return (
     <g className={styles.level}>
       <path d={`M${frame.left} ${y}H${frame.left + frame.width}`} />
-      <text x={frame.left + frame.width - 4} y={y - 6} textAnchor="end">
+      <text x={crowded ? frame.left + 4 : end} y={y - 6} textAnchor={crowded ? 'start' : 'end'}>
         {text}
       </text>
     </g>

@@ -6,7 +6,7 @@ import type { Profile } from '../../../profile/profile.ts';
 import { spareNumber, thicknessText } from '../../state/gauge/gauge-lengths.ts';
 import type { ToolOrder } from '../../state/gauge/gauge-state.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
-import { countWords, pressedOrder, type ShownTool } from '../../state/gauge/tool-rows.ts';
+import { pressedOrder, type ShownTool } from '../../state/gauge/tool-rows.ts';
 import { useWindowOfRows } from '../rows/use-window-of-rows.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { VerdictMark } from '../verdict-mark.tsx';
@@ -258,7 +258,7 @@ interface RowProps {
 }
 
 const Row = memo(function Row({ row, index, top, units, active, openings }: RowProps) {
-  const { tool, straight, size, cells } = row;
+  const { tool, straight, size, cells, enters } = row;
   return (
     <tr
       aria-rowindex={index + 2}
@@ -279,7 +279,7 @@ const Row = memo(function Row({ row, index, top, units, active, openings }: RowP
         <span className={styles.text}>{tool.name}</span>
         <span className={styles.below}>
           <span className={styles.size}>{straight ? thicknessText(size.thickness, units) : 'shaped'}, </span>
-          {cells.length > 0 ? countWords(row) : 'not tried yet'}
+          {cells.length > 0 ? `enters ${enters} of ${openings.length}` : 'not tried yet'}
         </span>
       </th>
       {openings.map((opening, i) => (
