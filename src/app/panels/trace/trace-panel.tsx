@@ -1,4 +1,4 @@
-import { type ReactNode, useId, useRef } from 'react';
+import { type ReactNode, type RefObject, useEffect, useId, useRef } from 'react';
 import { readingText, sizeText, type Units } from '../../../family/length-text.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import {
@@ -24,12 +24,23 @@ import { useUnderlay } from './use-picture.ts';
 export function TracePanel({ profile }: { profile: Profile }) {
   const session = useSession();
   const underlay = useUnderlay(profile.id);
-  const { reading, trouble } = useStore(underlaysOf(session), (s) => s);
+  const { reading, trouble, wanted } = useStore(underlaysOf(session), (s) => s);
+  const panel = useWantedPanel(wanted);
   return (
-    <section className={readings.part} aria-labelledby="reading-picture">
+    <section
+      ref={panel}
+      className={readings.part}
+      aria-labelledby="reading-picture"
+      onBlur={() => wanted && underlaysOf(session).setState({ wanted: false })}
+    >
       <h2 id="reading-picture" className={readings.title}>
         Picture
       </h2>
+      {wanted && (
+        <p className={styles.wanted}>
+          Open the picture of the unknown here. Step 4 finds its outline and has a key Identify.
+        </p>
+      )}
       {trouble?.id === profile.id && (
         <p role="alert" className={styles.trouble}>
           {trouble.what}. <span>{trouble.cure}</span>
@@ -43,6 +54,17 @@ export function TracePanel({ profile }: { profile: Profile }) {
       )}
     </section>
   );
+}
+
+/** Brings the panel into view for whoever came for it, with its first key in hand. */
+function useWantedPanel(wanted: boolean): RefObject<HTMLElement | null> {
+  const panel = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (!wanted) return;
+    panel.current?.scrollIntoView({ block: 'center' });
+    panel.current?.querySelector('button')?.focus({ preventScroll: true });
+  }, [wanted]);
+  return panel;
 }
 
 function NoPicture({ id, failed }: { id: string; failed: boolean }) {

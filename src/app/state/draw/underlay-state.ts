@@ -99,9 +99,11 @@ export interface UnderlayState {
   readonly reading: string | null;
   /** Why the last picture was not opened or kept, in words. */
   readonly trouble: { readonly id: string; readonly what: string; readonly cure: string } | null;
+  /** Whether somebody came to Draw for the picture of an unknown outline, and has touched nothing else since. */
+  readonly wanted: boolean;
 }
 
-const NO_PICTURES: UnderlayState = { underlays: {}, reading: null, trouble: null };
+const NO_PICTURES: UnderlayState = { underlays: {}, reading: null, trouble: null, wanted: false };
 
 /** No automatic outline yet. */
 export const NOT_TRACED: Tracing = { running: false, found: null, picked: -1, pickedAt: null, trouble: null };
@@ -122,7 +124,18 @@ export function underlaysOf(session: Session): Store<UnderlayState> {
       made.setState(NO_PICTURES);
     },
   );
+  listenTo(
+    session.selection,
+    (s) => s.view,
+    (view) => view === 'draw' || made.setState({ wanted: false }),
+  );
   return made;
+}
+
+/** Shows where a picture of an unknown outline is opened and traced. */
+export function goToPicture(session: Session): void {
+  underlaysOf(session).setState({ wanted: true });
+  session.selection.setState({ view: 'draw' });
 }
 
 /** The picture under a profile; null where there is none. */

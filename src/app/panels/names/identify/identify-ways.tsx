@@ -2,6 +2,7 @@ import { type ReactNode, useState } from 'react';
 import type { Family } from '../../../../family/family.ts';
 import { readingText } from '../../../../family/length-text.ts';
 import { USUAL_ERROR } from '../../../../identify/judge-likeness.ts';
+import { goToPicture } from '../../../state/draw/underlay-state.ts';
 import { identifyProfile } from '../../../state/names/identifying.ts';
 import { editedProfile } from '../../../state/selection-state.ts';
 import { pickImports } from '../../exchange/import-files.ts';
@@ -43,7 +44,7 @@ export function IdentifyWays({ family }: { family: Family }) {
           </button>
         </Way>
         <Way title="A picture" hint="Trace a photograph or a scan in Draw; its step 4 has a key Identify.">
-          <button type="button" className="key" onClick={() => session.selection.setState({ view: 'draw' })}>
+          <button type="button" className="key" onClick={() => goToPicture(session)}>
             Go to Draw
           </button>
         </Way>
