@@ -4,11 +4,12 @@ import type { FileFault } from '../../../interchange/json/file-fault.ts';
 import type { Profile, ProfileKind } from '../../../profile/profile.ts';
 import { takePen } from '../../state/draw/pen-editing.ts';
 import { addPlainSection, changeSection, noteOf } from '../../state/draw/section-editing.ts';
+import { usualSize } from '../../state/draw/usual-size.ts';
 import { ChoiceField, LengthField, TextField, useTypedLength, useTypedNumber } from '../form-fields.tsx';
 import { ModalSheet } from '../modal-sheet.tsx';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './section-sheets.module.css';
-import { toldLength } from './vertex-entry.ts';
+import { exactLength, toldLength } from './vertex-entry.ts';
 
 const KINDS = [
   ['opening', 'Keyway'],
@@ -18,12 +19,6 @@ const KINDS = [
 
 /** It is told of the field that a file calls `section`. */
 const SHARED = 'Of a keyway and its blanks, such as Heron';
-
-/** What a plain blade begins with, nanometres. */
-const PLAIN = { width: 2_000_000, height: 8_000_000 };
-
-/** Steps to which a first size is rounded, so that it is short to read: a hundredth of a millimetre, half a thou. */
-const ROUND = { mm: 10_000, in: 12_700 } as const;
 
 interface SheetProps {
   onClose(): void;
@@ -37,9 +32,16 @@ export function NewSectionSheet({ family, afterId, onClose }: SheetProps & { fam
   const [name, setName] = useState('');
   const [section, setSection] = useState('');
   const [start, setStart] = useState<'plain' | 'pen'>('plain');
-  const first = (nm: number) => Math.round((nm + 2 * family.runningClearance) / ROUND[units]) * ROUND[units];
-  const width = useTypedLength(first(PLAIN.width), units);
-  const height = useTypedLength(first(PLAIN.height), units);
+  const usual = usualSize(family, kind, units);
+  const width = useTypedLength(usual.width, units);
+  const height = useTypedLength(usual.height, units);
+  const changeKind = (next: ProfileKind) => {
+    setKind(next);
+    // A size that was typed stays.
+    const [before, now] = [usual, usualSize(family, next, units)];
+    if (width.nm === before.width) width.set(exactLength(now.width, units));
+    if (height.nm === before.height) height.set(exactLength(now.height, units));
+  };
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
   const submit = () => {
     const head = {
@@ -63,7 +65,7 @@ export function NewSectionSheet({ family, afterId, onClose }: SheetProps & { fam
   return (
     <FormSheet title="New section" doIt="Add section" faults={faults} onSubmit={submit} onClose={onClose}>
       <TextField label="Name" value={name} onChange={setName} autoFocus />
-      <ChoiceField label="Kind" value={kind} choices={KINDS} onChange={setKind} />
+      <ChoiceField label="Kind" value={kind} choices={KINDS} onChange={changeKind} />
       <TextField label="Shared name, if any" value={section} hint={SHARED} onChange={setSection} />
       <ChoiceField label="Begin with" value={start} choices={STARTS} onChange={setStart} />
       {start === 'plain' && (

@@ -172,7 +172,7 @@ export function changeFamilyFields(session: Session, fields: FamilyFields): Edit
 }
 
 /** The size of what a new family begins with, nanometres: a common thickness and height of a small blade. */
-const FIRST_BLADE = { width: 2_000_000, height: 8_000_000 };
+export const FIRST_BLADE = { width: 2_000_000, height: 8_000_000 };
 
 /** Opens a new family with one plain blank and the keyway that it goes into with the running clearance. */
 export function newFamily(session: Session, name: string, units: FileUnits, runningClearance: number): boolean {
