@@ -8,7 +8,7 @@ import type { Mention } from './mention.ts';
 import { wordsOf } from './name-phrase.ts';
 import { classOf } from './question-words.ts';
 import type { Register, Sense } from './register.ts';
-import { canBe, preferred, profilesOf, type Role, sameSection } from './resolve.ts';
+import { canBe, narrowed, preferred, profilesOf, type Role, sameSection } from './resolve.ts';
 import { chambersText, listed } from './say-list.ts';
 import { saySense, saySuccessor } from './say-sense.ts';
 
@@ -144,8 +144,8 @@ function noteOf(sense: Sense, role: Role, profiles: readonly Profile[]): string[
 
 /** The answer where a name is not there: names that come near, or none. */
 export function askBack(question: string, mention: Mention, register: Register): Answer {
-  const { text, resolution } = mention;
-  const near = resolution.kind === 'near' ? resolution.candidates : [];
+  const { text, resolution, kind: said, chambers } = mention;
+  const near = resolution.kind === 'near' ? narrowed(resolution.candidates, said, chambers) : [];
   const offered = near.length > 0 ? near : namesBeginning(register, text);
   const choices = offered.map((sense) => choiceOf(question, mention, sense.text, sense));
   const none = `There is no name "${text}" in this family.`;
@@ -214,7 +214,8 @@ function choiceOf(question: string, { start, end }: Mention, name: string, sense
   const [before, after] = [question.slice(0, start), question.slice(end)];
   const bare = quotes.test(before.slice(-1)) && quotes.test(after.charAt(0));
   const said = bare ? name : askedAs(name);
-  const label = sense.kind === 'section' && sense.source === 'section' ? `${name} (section)` : name;
+  const kind = sense.kind === 'section' ? '(section)' : sense.kind;
+  const label = sense.source === 'section' ? `${name} ${kind}` : name;
   return { label, question: `${before}${said}${after}` };
 }
 

@@ -350,6 +350,12 @@ const CONFUSIONS: readonly Question[] = [
 /** Names that are not there, and what is no question. */
 const STUCK: readonly Question[] = [
   { question: 'does hereon go into bittern', kind: 'choose', offers: ['does Heron go into bittern'] },
+  {
+    question: 'does the hereon blank go into bittern',
+    kind: 'choose',
+    says: ['mean Heron blank?'],
+    saysNot: ['(section)'],
+  },
   { question: 'Does Heron go into Bitern?', kind: 'choose', offers: ['Does Heron go into Bittern?'] },
   {
     question: 'Does PC 140 go into Avocet?',
