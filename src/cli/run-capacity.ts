@@ -103,7 +103,7 @@ function toText(
   const lines = [
     `${rules.chambers} chambers, ${rules.depths} depths (${firstDepth} to ${firstDepth + rules.depths - 1}), ${macs}`,
     `  ${digits(bittings)} bittings keep the rules, of ${digits(without)}`,
-    `  ${count} ${count === 1 ? 'section' : 'sections'}${family ? ' that exclude each other' : ''}${proved ? '' : `; no more than ${sections.atMost}`}`,
+    `  ${count} ${count === 1 ? 'section' : 'sections'}${family && count > 1 ? ' that exclude each other' : ''}${proved ? '' : `; no more than ${sections.atMost}`}`,
     `  ${digits(keys)} key changes`,
     ...(capacity.whyNone ? whyNoneWords(rules, capacity.whyNone, firstDepth).map((words) => `  ${words}`) : []),
     ...pairsOf(capacity, table, family, command).map(

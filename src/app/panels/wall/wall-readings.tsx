@@ -83,7 +83,7 @@ function GoingIn({ family, row }: { family: Family; row: ReadonlyMap<string, Fit
         ))}
       </ul>
       <p className={styles.note}>
-        Tight: it goes in, with less than {readingText(family.runningClearance, units)} all round.
+        A margin below {readingText(family.runningClearance, units)} all round, the running clearance, is called tight.
       </p>
     </section>
   );
