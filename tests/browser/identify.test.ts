@@ -3,7 +3,7 @@
 
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
-import { afterEach, beforeEach, expect, test, vi } from 'vitest';
+import { afterEach, beforeEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { demoProfile } from '../kit/demo-family.ts';
 import { SCAN, scanMarks } from '../kit/demo-scan.ts';
@@ -12,17 +12,16 @@ import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
 import { typeInto } from './compare-page.ts';
 import { sheet } from './draw-page.ts';
-import { judged, pickEntrant } from './wall-page.ts';
+import { pickEntrant } from './wall-page.ts';
 
 let app: OpenedApp;
 
-vi.setConfig({ testTimeout: 180_000 });
 const poll = <Value>(read: () => Value) => expect.poll(read, { timeout: 60_000 });
 
 beforeEach(async () => {
-  app = await openApp();
+  app = await openApp({ sameWindow: true });
   app.page.setDefaultTimeout(60_000);
-  await judged(app.page);
+  await app.page.locator('button[data-opening]').first().waitFor();
 });
 
 afterEach(async () => {
