@@ -4,6 +4,7 @@
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
+import { holdJob } from '../kit/hold-job.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
 import { openFamily, rectangle, typeInto } from './compare-page.ts';
@@ -184,16 +185,7 @@ test('tools are tried in every keyway, sorted, and the fewest are found for what
 
 test('a search for the fewest that takes long is told, may be stopped, and is taken up again', async () => {
   const { page } = app;
-  await page.evaluate(() => {
-    const RealWorker = window.Worker;
-    // The question never reaches its thread until it is asked again.
-    window.Worker = class extends RealWorker {
-      override postMessage(message: { readonly name?: string }) {
-        if (message.name !== 'coverOpenings') return super.postMessage(message);
-        window.Worker = RealWorker;
-      }
-    };
-  });
+  await holdJob(page, 'coverOpenings');
   await page.getByRole('checkbox', { name: 'Plain keyway' }).check();
   await page.getByRole('progressbar', { name: 'Looking for the fewest tools' }).waitFor();
   await page.getByRole('button', { name: 'Stop', exact: true }).click();

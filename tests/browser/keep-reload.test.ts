@@ -1,7 +1,7 @@
 // A blank 2 x 6 mm in a keyway 2.1 x 6.6 mm keeps (2.1 - 2) / 2 = 0.050 mm; with its upper right corner pulled out by d
 // it keeps 0.050 - d / 2.
 import type { Page } from 'playwright-core';
-import { afterEach, expect, test, vi } from 'vitest';
+import { afterEach, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
@@ -10,9 +10,6 @@ import { kept, marginIs, moveCornerTo, notKept, openMenu, openPlain, stripKey } 
 import { headline, judged } from './wall-page.ts';
 
 let app: OpenedApp;
-
-// Several pages are opened one after the other, on machines that may have other work.
-vi.setConfig({ testTimeout: 180_000 });
 
 afterEach(async () => {
   expect(app.problems).toEqual([]);
@@ -128,7 +125,6 @@ async function fillStorage(): Promise<string> {
 test('a full disk is told, overwrites nothing, and is put right by the next change that fits', async () => {
   app = await openApp();
   const { page } = app;
-  await judged(page);
   const debug = await page.context().newCDPSession(page);
   const origin = new URL(app.url).origin;
   await debug.send('Storage.overrideQuotaForOrigin', { origin, quotaSize: 4_000_000 });
@@ -160,14 +156,13 @@ test('a full disk is told, overwrites nothing, and is put right by the next chan
 test('where the browser forbids storage it says so once, all works, and edits are not lost without a question', async () => {
   app = await openApp();
   const { page } = app;
-  await judged(page);
+  await page.locator('button[data-opening]').first().waitFor();
   await page.addInitScript(() => {
     IDBFactory.prototype.open = () => {
       throw new DOMException('The operation is insecure.', 'SecurityError');
     };
   });
   await page.reload();
-  await judged(page);
   const notice = page.getByRole('alert', { name: 'Nothing is kept in this browser' });
   await notice.waitFor();
   await takeScreenshots(page, 'keep-forbidden');

@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
+import { holdJob } from '../kit/hold-job.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
 import { judged, textOf } from './wall-page.ts';
@@ -61,6 +62,7 @@ test('the demo family has room for many more, proved; the next ones are pictured
 
 test('between two neighbours, by keyboard: stopped, looked for again, named, added, and taken back', async () => {
   const { page } = app;
+  await holdJob(page, 'growFamily');
   await page.getByLabel('Next section between').selectOption('heron-keyway');
   await page.getByRole('button', { name: 'Stop', exact: true }).press('Enter');
   await page.getByText('The search was stopped.').waitFor();
