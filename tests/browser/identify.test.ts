@@ -81,7 +81,7 @@ test('a file: one loop of it is ranked, looked at, tried in the keyways and adde
   await dialog.getByRole('checkbox', { name: /Other/ }).uncheck();
   await dialog.getByRole('button', { name: 'Identify', exact: true }).click();
   await list(page).waitFor();
-  expect(await page.getByLabel('Drawing error, ±').inputValue()).toBe('0.050');
+  expect(await page.getByLabel('Drawing error, ±').inputValue()).toBe('0.05');
   await page.getByText(/^This almost certainly looks like the tip view of Plover blank: nowhere/).waitFor();
   expect(await options(page).first().textContent()).toContain('almost certainly');
   await page.getByRole('img', { name: /^Found laid on Plover blank: 0\.0\d+ mm apart at most$/ }).waitFor();
