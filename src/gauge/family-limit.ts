@@ -1,15 +1,11 @@
-import { type FallingLine, lowerOf } from './falling-line.ts';
-import { type CurveKnot, lineOfKnots } from './knots.ts';
+import { lowerOf } from './falling-line.ts';
+import { type Knots, lineOfKnots, thicknessOf } from './knots.ts';
 import { type ThicknessCurve, thicknessAt } from './thickness-curve.ts';
 
-/** A corner of the family's limit, with the opening that sets the piece which ends here. */
-export interface LimitKnot extends CurveKnot {
-  readonly openingId: string;
-}
-
-/** A stretch of heights over which one opening sets the limit; nanometres. */
+/** A stretch of heights over which the same openings set the limit; nanometres. */
 export interface LimitStretch {
-  readonly openingId: string;
+  /** All that set it alike from one end to the other, in their order; at least one. */
+  readonly openingIds: readonly string[];
   readonly from: number;
   readonly to: number;
 }
@@ -17,44 +13,62 @@ export interface LimitStretch {
 /** The family's own limit: the thickest strip of each height that enters every opening. */
 export interface FamilyLimit {
   /** As of a curve; nothing taller than the last knot enters all. */
-  readonly knots: readonly LimitKnot[];
+  readonly knots: Knots;
   /** Who sets it, height ascending, from 0 to the tallest. */
   readonly stretches: readonly LimitStretch[];
 }
 
 /**
- * The lower envelope of some curves: the thickest strip that enters them all, and who sets it. Where several openings set
- * it alike, the first of them is told; {@link settersAt} names all.
+ * The lower envelope of some curves: the thickest strip that enters them all, and who sets it.
  *
  * @check tests/laws/gauge.test.ts
  */
 export function envelopeOf(curves: readonly ThicknessCurve[]): FamilyLimit {
-  const lines = curves.map((curve, of) => lineOfKnots(curve.knots, of));
-  const knots =
-    lines.length === 0
-      ? []
-      : knotsOfLimit(
-          lines.reduce((a, b) => lowerOf(a, b)),
-          curves,
-        );
-  const stretches: LimitStretch[] = [];
-  for (const [i, { height: to, openingId }] of knots.entries()) {
-    const from = knots[i - 1]?.height ?? 0;
-    const last = stretches.at(-1);
-    if (to === from) continue;
-    if (last?.openingId === openingId) stretches[stretches.length - 1] = { ...last, to };
-    else stretches.push({ openingId, from, to });
-  }
-  return { knots, stretches };
+  const [first, ...others] = curves.map(({ knots }, of) => lineOfKnots(knots, of));
+  if (!first) return { knots: [], stretches: [] };
+  const { heights, thicknesses } = others.reduce((a, b) => lowerOf(a, b), first);
+  const knots = heights.map((height, i) => ({ height, thickness: thicknesses[i] }));
+  return { knots, stretches: stretchesOf(knots, curves) };
 }
 
-/** The knots of a line whose marks are numbers of curves. */
-function knotsOfLimit({ heights, thicknesses, marks }: FallingLine, curves: readonly ThicknessCurve[]): LimitKnot[] {
-  return heights.map((height, i) => ({
-    height,
-    thickness: thicknesses[i],
-    openingId: curves[marks[i]].openingId,
-  }));
+/** Stretches shorter than this are not told apart from the next, nanometres. */
+const SHORT = 1_000;
+
+/** Heights nearer to each other than this are the same, nanometres: where a curve falls steeply its thickness does not tell. */
+const SAME_HEIGHT = 1;
+
+/**
+ * Between the corners of the limit and of the curves that ever set it the same ones do, so one look in each middle tells. Where
+ * others join or leave while the limit stays level, those are told that set it all along.
+ */
+function stretchesOf(limit: Knots, curves: readonly ThicknessCurve[]): LimitStretch[] {
+  const setsAt = ({ knots }: ThicknessCurve, height: number) =>
+    thicknessOf(knots, height + SAME_HEIGHT) <= thicknessOf(limit, height) + SAME;
+  const setters = curves.filter((curve) =>
+    piecesOf([limit, curve.knots], limit).some(([from, to]) => setsAt(curve, (from + to) / 2)),
+  );
+  const stretches: LimitStretch[] = [];
+  for (const [from, to] of piecesOf([limit, ...setters.map(({ knots }) => knots)], limit)) {
+    const openingIds = setters.filter((curve) => setsAt(curve, (from + to) / 2)).map(({ openingId }) => openingId);
+    const last = stretches.at(-1);
+    const allAlong = last?.openingIds.filter((id) => openingIds.includes(id)) ?? [];
+    const isSame = allAlong.length === openingIds.length && allAlong.length === last?.openingIds.length;
+    const isLevel = last && thicknessOf(limit, last.to) - thicknessOf(limit, to) <= SAME;
+    if (last && (isSame || (isLevel && allAlong.length > 0)))
+      stretches[stretches.length - 1] = { openingIds: allAlong, from: last.from, to };
+    else stretches.push({ openingIds, from, to });
+  }
+  return stretches;
+}
+
+/** The heights from 0 to the tallest of the limit, parted at the corners of some curves. */
+function piecesOf(curves: readonly Knots[], limit: Knots): (readonly [number, number])[] {
+  const tallest = limit.at(-1)?.height ?? 0;
+  const heights = [...new Set(curves.flatMap((knots) => knots.map(({ height }) => height)))].sort((a, b) => a - b);
+  const ends = [0];
+  for (const height of heights)
+    if (height < tallest - SHORT && height > ends[ends.length - 1] + SHORT) ends.push(height);
+  return tallest > 0 ? [...ends, tallest].slice(1).map((to, i) => [ends[i], to]) : [];
 }
 
 /** Thicknesses nearer to each other than this are the same, nanometres. */

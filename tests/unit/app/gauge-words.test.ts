@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { coverHeadline, coverNote, tryingWords } from '../../../src/app/state/gauge/cover-words.ts';
 import {
+  alikeNames,
   keywayName,
   pinchWords,
   shortName,
@@ -12,6 +13,13 @@ import { pinchAtTilt } from '../../../src/gauge/pinch.ts';
 import { demoProfile } from '../../kit/demo-family.ts';
 
 const AVOCET = demoProfile('avocet-keyway');
+
+test('keyways that do the same are told as one, by number where they are many', () => {
+  const named = (names: string[]) => names.map((section) => ({ name: `${section} keyway`, section }));
+  expect(alikeNames(named(['Annexe']))).toBe('Annexe');
+  expect(alikeNames(named(['Annexe', 'Theatre', 'Laboratory']))).toBe('Annexe, Theatre and Laboratory');
+  expect(alikeNames(named(['A', 'B', 'C', 'D', 'E']))).toBe('5 keyways alike');
+});
 
 test('the pinch is told with thickness, tilt and the heights that hold it', () => {
   const pinch = pinchAtTilt(AVOCET.ring, 6e6, 0);

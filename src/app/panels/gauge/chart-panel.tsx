@@ -5,7 +5,7 @@ import { thicknessAt } from '../../../gauge/thickness-curve.ts';
 import { makeAxis } from '../../state/gauge/chart-scale.ts';
 import { type Plot, placeOf } from '../../state/gauge/curve-path.ts';
 import { askedHeightText, HEIGHT_MEASURES, spareText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
-import { shortName } from '../../state/gauge/gauge-words.ts';
+import { alikeNames, shortName } from '../../state/gauge/gauge-words.ts';
 import { holdTool } from '../../state/gauge/strip-in-hand.ts';
 import { countWords, type ShownTool } from '../../state/gauge/tool-rows.ts';
 import { useSize } from '../use-size.ts';
@@ -187,9 +187,10 @@ function targetsOf(gauge: ShownGauge, plot: Plot): ChartTargets {
 
 function courseOf({ limit, openings }: ShownGauge): CoursePiece[] {
   if (!limit) return [];
-  return limit.stretches.map(({ openingId, from, to }) => {
-    const opening = openings.find(({ id }) => id === openingId);
-    return { openingId, name: opening ? shortName(opening) : openingId, from, to };
+  return limit.stretches.map(({ openingIds, from, to }) => {
+    const setters = openings.filter(({ id }) => openingIds.includes(id));
+    const name = alikeNames(setters);
+    return { openingIds, name, short: setters.length > 1 ? `${setters.length} alike` : name, from, to };
   });
 }
 

@@ -1,7 +1,7 @@
 import { heightNumber } from '../../../family/length-text.ts';
 import { thicknessAt } from '../../../gauge/thickness-curve.ts';
 import { stripHeightText, thicknessFigure } from '../../state/gauge/gauge-lengths.ts';
-import { shortName } from '../../state/gauge/gauge-words.ts';
+import { alikeNames } from '../../state/gauge/gauge-words.ts';
 import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
 import styles from './limit-table.module.css';
@@ -12,10 +12,7 @@ export function LimitTable({ gauge }: { gauge: ShownGauge }) {
   const units = useStore(useSession().settings, (s) => s.units);
   const { limit, openings } = gauge;
   if (!limit) return null;
-  const nameOf = (id: string) => {
-    const opening = openings.find((one) => one.id === id);
-    return opening ? shortName(opening) : id;
-  };
+  const namesOf = (ids: readonly string[]) => alikeNames(openings.filter(({ id }) => ids.includes(id)));
   const last = limit.stretches.at(-1);
   return (
     <section className={readings.part} aria-labelledby="reading-limit">
@@ -31,10 +28,10 @@ export function LimitTable({ gauge }: { gauge: ShownGauge }) {
           </tr>
         </thead>
         <tbody>
-          {limit.stretches.map(({ openingId, from, to }) => (
-            <tr key={`${from} ${openingId}`}>
+          {limit.stretches.map(({ openingIds, from, to }) => (
+            <tr key={from}>
               <td>{stripHeightText(to, units)}</td>
-              <td>{nameOf(openingId)}</td>
+              <td>{namesOf(openingIds)}</td>
               <td>{thicknessFigure(thicknessAt(limit, to), units)}</td>
             </tr>
           ))}

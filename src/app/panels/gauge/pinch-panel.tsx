@@ -61,7 +61,7 @@ function SetterKey({ gauge, opening }: { gauge: ShownGauge; opening: Profile }) 
       className={`key ${styles.setter}`}
       onClick={() => selection.setState({ openingId: setter.id, part: 'opening' })}
     >
-      Show {shortName(setter)}, which sets the limit
+      Show {shortName(setter)}, {ids.length === 1 ? 'which sets the limit' : `one of ${ids.length} that set the limit`}
     </button>
   );
 }

@@ -26,8 +26,10 @@ export interface DrawnDot {
 
 /** A piece of the limit and who sets it. */
 export interface CoursePiece {
-  readonly openingId: string;
+  readonly openingIds: readonly string[];
   readonly name: string;
+  /** Where the name finds no room. */
+  readonly short: string;
   readonly from: number;
   readonly to: number;
 }
@@ -161,17 +163,17 @@ function Course({ plot, course }: { plot: Plot; course: readonly CoursePiece[] }
   const top = plot.frame.top + plot.frame.height;
   return (
     <g className={styles.course}>
-      {course.map(({ openingId, name, from, to }, i) => {
+      {course.map(({ openingIds, name, short, from, to }, i) => {
         const left = placeOf(plot, from, 0).x;
         const width = placeOf(plot, to, 0).x - left;
-        const fits = width > 9 * name.length + 6;
+        const told = [name, short].find((text) => width > 9 * text.length + 6);
         return (
-          <g key={`${from}`} data-sets={openingId} data-shade={i % 2}>
+          <g key={`${from}`} data-sets={openingIds[0]} data-shade={i % 2}>
             <title>{name}</title>
             <rect x={left} y={top + 2} width={Math.max(1, width)} height={COURSE - 6} />
-            {fits && (
+            {told && (
               <text x={left + width / 2} y={top + COURSE - 9} textAnchor="middle">
-                {name}
+                {told}
               </text>
             )}
           </g>

@@ -4,7 +4,7 @@ import { readingText } from '../../../family/length-text.ts';
 import type { ToolCover } from '../../../gauge/cover-tools.ts';
 import { envelopeOf, settersAt } from '../../../gauge/family-limit.ts';
 import { tallestOf, thicknessAt } from '../../../gauge/thickness-curve.ts';
-import { type CoverNames, coverNote, namedOrCounted } from '../../state/gauge/cover-words.ts';
+import { type CoverNames, coverNote } from '../../state/gauge/cover-words.ts';
 import {
   askedHeightText,
   exactHeightText,
@@ -12,6 +12,7 @@ import {
   tallestText,
   thicknessText,
 } from '../../state/gauge/gauge-lengths.ts';
+import { alikeNames } from '../../state/gauge/gauge-words.ts';
 import { tickAll, tickOpening } from '../../state/gauge/tick-openings.ts';
 import fields from '../form-fields.module.css';
 import readings from '../readings.module.css';
@@ -101,8 +102,8 @@ function StripThatDoes({ gauge, ticked, names }: StripThatDoesProps) {
   if (chosen.length === 0) return null;
   const most = thicknessAt(limit, height);
   const thick = thicknessText(most, units);
-  const setters = settersAt(chosen, height).map(names.openingName);
-  const who = `${namedOrCounted(setters)} ${setters.length === 1 ? 'sets' : 'set'} that`;
+  const setters = settersAt(chosen, height);
+  const who = `${alikeNames(gauge.openings.filter(({ id }) => setters.includes(id)))} ${setters.length === 1 ? 'sets' : 'set'} that`;
   const what = chosen.length === 1 ? names.openingName(chosen[0].openingId) : `all ${chosen.length} ticked keyways`;
   return (
     <section className={readings.part} aria-labelledby="reading-strip" data-strip-that-does>

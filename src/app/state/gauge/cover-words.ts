@@ -47,7 +47,7 @@ function whatIsEntered({ uses, uncovered }: ToolCover, openingName: (id: string)
 }
 
 /** "Heron and Smew"; "9 others" where they are many. */
-export function namedOrCounted(names: readonly string[]): string {
+function namedOrCounted(names: readonly string[]): string {
   return names.length <= MOST_NAMED ? nameList(names) : countWord(names.length, 'other');
 }
 

@@ -1,4 +1,5 @@
 import { bandText, heightText, type Units } from '../../../family/length-text.ts';
+import { nameList } from '../../../family/name-list.ts';
 import { heldHeights } from '../../../gauge/gauge-answer.ts';
 import { capital } from '../../../gauge/gauge-sentence.ts';
 import type { Pinch } from '../../../gauge/pinch.ts';
@@ -8,6 +9,19 @@ import { askedHeightText, askedThicknessText, exactHeightText, tallestText, thic
 /** What a keyway is called where room is short: its section, else its name without the word. */
 export function shortName({ section, name }: Pick<Profile, 'section' | 'name'>): string {
   return section ?? (name.replace(/ keyway$/i, '') || name);
+}
+
+/** Most keyways that are told by name where room is short. */
+const MOST_NAMED = 4;
+
+/**
+ * Keyways that do the same, by their short names: "Annexe, Theatre and Laboratory"; "30 keyways alike" where they are many.
+ *
+ * @param openings at least one.
+ * @check tests/unit/app/gauge-words.test.ts
+ */
+export function alikeNames(openings: readonly Pick<Profile, 'section' | 'name'>[]): string {
+  return openings.length <= MOST_NAMED ? nameList(openings.map(shortName)) : `${openings.length} keyways alike`;
 }
 
 /** A tilt: "1.4° to the left"; "upright" where there is none. The top leans that way. */
