@@ -84,7 +84,7 @@ function toText(report: GrowReport, family: Family): string {
   const entered = tops.length > 0 ? tops.map(nameOf).join(', ') : 'the widest blank that passes all openings';
   const lines = [
     `Room for ${countText(count)}, each entered by ${entered}`,
-    `  over ${places.length} sites for wards (wards of other shapes or at other places are not looked at); ${count.single} different ones could be added one at a time`,
+    `  over ${places.length} sites for wards (wards of other shapes or at other places are not looked at); ${count.single === 1 ? 'one' : `${count.single} different ones`} could be added one at a time`,
     ...reissueText(report, nameOf),
     ...(proposals.length > 0 ? ['Next ones, the greatest guard margin first:'] : []),
     ...proposals.map((proposal, i) => proposalText(proposal, i + 1, report, nameOf)),

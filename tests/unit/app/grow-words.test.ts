@@ -1,6 +1,8 @@
 import { expect, test } from 'vitest';
 import {
   betweenText,
+  enteredWords,
+  guardText,
   placeText,
   reissueWords,
   reserveWords,
@@ -19,6 +21,7 @@ test('the reserve of a plan is held against the room there is', () => {
     'The plan keeps room for 8 sections more: there is room for them.',
   );
   expect(reserveWords(withReserve(8), room(8))).toMatch(/there is room for them\.$/);
+  expect(reserveWords(withReserve(1), room(1))).toMatch(/1 section more: there is room for it\.$/);
   expect(reserveWords(withReserve(1), room(0))).toBe(
     'The plan keeps room for 1 section more: there is room for 0 only.',
   );
@@ -59,4 +62,25 @@ test('without room it says which blank would have to be reissued', () => {
   );
   expect(reissueWords({ ...report, count: room(0, 3) }, nameOf)).toBe('');
   expect(reissueWords({ ...report, none: { why: 'one-keyway' } }, nameOf)).toBe('');
+});
+
+test('it is told how many could come next, and how many of those are proposed', () => {
+  const told = (single: number, proposals: number) => {
+    const report = { tops: ['top'], newTop: null, count: { ...room(2), single } };
+    const list = new Array(proposals).fill(null);
+    return enteredWords({ ...report, proposals: list as unknown as GrowReport['proposals'] }, () => 'Polder blank');
+  };
+  expect(told(3, 3)).toMatch(/entered by Polder blank\. 3 different ones could come next\.$/);
+  expect(told(206, 12)).toMatch(/206 different ones could come next; 12 of them are proposed here\.$/);
+  expect(told(1, 1)).toMatch(/One could come next\.$/);
+  expect(told(0, 0)).toMatch(/entered by Polder blank\.$/);
+});
+
+test('what sets a guard margin is told with whether others come as close', () => {
+  const guard = { blank: 'smew', keyway: null, length: 115_000 };
+  const at = (length: number) => ({ guard, closest: [guard, { blank: 'ruff', keyway: null, length }] });
+  expect(guardText(at(115_000), (id) => id)).toBe('smew into the new keyway, others alike');
+  expect(guardText(at(120_000), (id) => id)).toBe('smew into the new keyway');
+  const own = { blank: null, keyway: 'heron', length: 90_000 };
+  expect(guardText({ guard: own, closest: [guard] }, (id) => id)).toBe('Its own blank into heron');
 });

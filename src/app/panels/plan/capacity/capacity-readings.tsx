@@ -64,7 +64,7 @@ function Sections({ family, capacity, judged }: SectionsProps) {
   return (
     <section className={styles.part} aria-labelledby="reading-sections" data-sections={count}>
       <h2 id="reading-sections" className={styles.title}>
-        {count} {count === 1 ? 'section excludes' : 'sections exclude'} each other
+        {count === 1 ? '1 section counts' : `${count} sections exclude each other`}
       </h2>
       <p>
         {proved

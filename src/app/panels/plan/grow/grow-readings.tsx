@@ -37,7 +37,7 @@ function Picked({ family, report, proposal }: PickedProps) {
   const nameOf = namesOf(family);
   const facts: Fact[] = [
     { term: 'Guard margin', value: guardLength(proposal.guard, units) },
-    ...(proposal.guard ? [{ term: 'Set by', value: guardText(proposal.guard, nameOf) }] : []),
+    ...(proposal.guard ? [{ term: 'Set by', value: guardText(proposal, nameOf) }] : []),
     { term: 'Smallest clearance', value: clearanceLength(proposal.clearance, units) },
     { term: 'Its blank', value: blankSize(proposal, units) },
     ...(proposal.roomAfter === null ? [] : [{ term: 'Room after it', value: `at most ${proposal.roomAfter} more` }]),

@@ -47,7 +47,8 @@ export function useChangedSince(drawn: DrawnSections | null): readonly string[] 
 }
 
 function changedWords(names: readonly string[]): string {
-  return `${someOf(names)} ${names.length === 1 ? 'was' : 'were'} changed since the sections were taken. Taking them again undoes that.`;
+  const one = names.length === 1;
+  return `${someOf(names)} ${one ? 'is' : 'are'} not as drawn here: changed or added since the sections were taken. Taking them again puts what is drawn here in ${one ? 'its' : 'their'} place.`;
 }
 
 /** See {@link takenStanding}. */

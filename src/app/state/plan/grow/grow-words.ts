@@ -24,11 +24,20 @@ export function sureWords({ count, places }: GrowReport): string {
   return `So many were drawn and judged beside each other; more than ${count.atMost} cannot be ${over}. ${ELSEWHERE}`;
 }
 
-/** What enters them, and how many there are to choose from. */
-export function enteredWords({ tops, newTop, count }: GrowReport, nameOf: (id: string) => string): string {
+/** What enters them, how many there are to choose from, and how many of those are told. @check tests/unit/app/grow-words.test.ts */
+export function enteredWords(
+  { tops, newTop, count, proposals }: Pick<GrowReport, 'tops' | 'newTop' | 'count' | 'proposals'>,
+  nameOf: (id: string) => string,
+): string {
   const by = newTop ? 'the widest blank that passes all keyways' : tops.map(nameOf).join(' and ');
-  const choice = count.single > 0 ? ` ${count.single} different ones could come next.` : '';
-  return `Nothing that exists is changed, and each is entered by ${by}.${choice}`;
+  return `Nothing that exists is changed, and each is entered by ${by}.${choiceWords(count.single, proposals.length)}`;
+}
+
+function choiceWords(single: number, told: number): string {
+  if (single === 0) return '';
+  if (single === 1) return ' One could come next.';
+  const some = told > 0 && told < single ? `; ${told} of them ${told === 1 ? 'is' : 'are'} proposed here` : '';
+  return ` ${single} different ones could come next${some}.`;
 }
 
 /** Why nothing can be said, and what to do. */
@@ -85,10 +94,20 @@ export function betweenText(
   return `${wards(between.first, first)}, ${between.second} of ${second}${common}${own}.`;
 }
 
-/** What sets the guard margin: "Smew blank into the new keyway". */
-export function guardText({ blank, keyway }: GrowPair, nameOf: (id: string) => string): string {
-  return `${blank === null ? 'Its own blank' : nameOf(blank)} into ${keyway === null ? 'the new keyway' : nameOf(keyway)}`;
+/** What sets the guard margin of a proposal: "Smew blank into the new keyway", and whether others come as close. */
+export function guardText(
+  { guard, closest }: Pick<GrowProposal, 'guard' | 'closest'>,
+  nameOf: (id: string) => string,
+): string {
+  if (!guard) return '';
+  const { blank, keyway, length } = guard;
+  const pair = `${blank === null ? 'Its own blank' : nameOf(blank)} into ${keyway === null ? 'the new keyway' : nameOf(keyway)}`;
+  const alike = closest.some((other) => other.blank !== blank && other.length - length <= GUARD_STEP);
+  return alike ? `${pair}, others alike` : pair;
 }
+
+/** Guard margins nearer to each other than the steps that they are measured in are the same, nanometres. */
+const GUARD_STEP = 1_000;
 
 /** A guard margin as a reading. */
 export function guardLength(guard: GrowPair | null, units: Units): string {
@@ -125,5 +144,5 @@ export function namesOf(family: Family): (id: string) => string {
 export function reserveWords({ plan }: Family, { confirmed }: GrowCount): string {
   if (!plan || plan.reserve === 0) return '';
   const kept = confirmed >= plan.reserve;
-  return `The plan keeps room for ${sections(plan.reserve)} more: ${kept ? 'there is room for them' : `there is room for ${confirmed} only`}.`;
+  return `The plan keeps room for ${sections(plan.reserve)} more: ${kept ? `there is room for ${plan.reserve === 1 ? 'it' : 'them'}` : `there is room for ${confirmed} only`}.`;
 }
