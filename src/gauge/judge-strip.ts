@@ -19,9 +19,7 @@ const CLOSE = 5_000;
  * @check tests/unit/gauge/judge-strip.test.ts
  */
 export function judgeStrip(curve: ThicknessCurve, opening: Ring, strip: Strip, runningClearance: number): Verdict {
-  const { thickness, height } = strip;
-  const goesIn = (wider: number, taller: number) =>
-    height + taller <= tallestOf(curve) && thicknessAt(curve, height + taller) >= thickness + wider;
+  const goesIn = (wider: number, taller: number) => goesInLarger(curve, strip, wider, taller);
   if (!goesIn(0, 0)) return 'blocked';
   const more = 2 * runningClearance;
   if (goesIn(more + CLOSE, more + CLOSE)) return 'enters';
@@ -30,6 +28,28 @@ export function judgeStrip(curve: ThicknessCurve, opening: Ring, strip: Strip, r
   const conditions = plainConditions(runningClearance);
   const fit = judgePairEntry(openingUnder(opening, conditions), blankUnder(ringOf(strip), conditions), conditions);
   return fit.verdict === 'blocked' ? 'tight' : fit.verdict;
+}
+
+function goesInLarger(curve: ThicknessCurve, { thickness, height }: Strip, wider: number, taller: number): boolean {
+  return height + taller <= tallestOf(curve) && thicknessAt(curve, height + taller) >= thickness + wider;
+}
+
+/** Which size of a strip leaves it less than the running clearance; a corner where neither does alone. */
+export type TightCause = 'thickness' | 'height' | 'both' | 'corner';
+
+/**
+ * What makes a strip tight that goes in: it could not be thicker, or not taller, by the clearance of both sides.
+ *
+ * @param strip nanometres.
+ * @param runningClearance nanometres.
+ * @check tests/unit/gauge/judge-strip.test.ts
+ */
+export function whyTight(curve: ThicknessCurve, strip: Strip, runningClearance: number): TightCause {
+  const more = 2 * runningClearance;
+  const [isThick, isTall] = [!goesInLarger(curve, strip, more, 0), !goesInLarger(curve, strip, 0, more)];
+  if (isThick && isTall) return 'both';
+  if (isThick) return 'thickness';
+  return isTall ? 'height' : 'corner';
 }
 
 function ringOf({ thickness, height }: Strip): Ring {

@@ -1,5 +1,7 @@
 import { expect, test } from 'vitest';
 import { placeAfter } from '../../../src/app/panels/gauge/tools-table-keys.ts';
+import { cellSentence } from '../../../src/app/state/gauge/cell-sentence.ts';
+import { spareNumber } from '../../../src/app/state/gauge/gauge-lengths.ts';
 import { toolsOf } from '../../../src/app/state/gauge/strip-in-hand.ts';
 import { countWords, pressedOrder, shownTools, sortedTools } from '../../../src/app/state/gauge/tool-rows.ts';
 import type { ToolTable } from '../../../src/gauge/tool-table.ts';
@@ -35,6 +37,20 @@ test('a tool is told by its worst keyway; a shaped one has no spare thickness', 
   ]);
   expect(rows.map(({ straight }) => straight)).toEqual([true, true, true, false]);
   expect(shownTools(TOOLS, null).every(({ verdict, cells }) => verdict === null && cells.length === 0)).toBe(true);
+});
+
+test('a tool in a keyway is told with the figure of the table, and with what makes it tight', () => {
+  const opening = { ...thin, name: 'Chapel keyway' };
+  const tall = cell('a', 'tight', 380_900, 30_700);
+  expect(spareNumber(380_900, 'mm')).toBe('+0.380');
+  expect(cellSentence(tall, opening, 'height', 'mm')).toBe(
+    'In Chapel keyway it could be thicker by 0.380 mm, but its height leaves it only 0.031 mm all round. Straight: gauged by the curve.',
+  );
+  expect(cellSentence(tall, opening, 'thickness', 'mm')).toContain('by 0.380 mm. Straight');
+  expect(cellSentence(cell('a', 'tight', 0, 0), opening, 'both', 'mm')).toContain('it touches on both sides.');
+  expect(cellSentence(cell('a', 'blocked', -500_200, -Infinity), opening, null, 'mm')).toBe(
+    'Too thick for Chapel keyway: −0.501 mm.',
+  );
 });
 
 test('rows are sorted by what is asked, equal ones as in the family', () => {

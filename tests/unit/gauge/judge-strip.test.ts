@@ -2,7 +2,7 @@ import { expect, test } from 'vitest';
 import { openingsOf } from '../../../src/family/family.ts';
 import { plainConditions } from '../../../src/fit/conditions.ts';
 import { blankUnder, judgePairEntry, openingUnder } from '../../../src/fit/judge-pair.ts';
-import { judgeStrip } from '../../../src/gauge/judge-strip.ts';
+import { judgeStrip, whyTight } from '../../../src/gauge/judge-strip.ts';
 import { findingCurve, thicknessAt, uprightCurve } from '../../../src/gauge/thickness-curve.ts';
 import type { Ring } from '../../../src/geom/ring.ts';
 import { demoFamily } from '../../kit/demo-family.ts';
@@ -33,6 +33,14 @@ test('in a slot: half of what is spare stands on either side, above and below', 
   expect(judged(SLOT, 1, 7.92)).toBe('enters');
   expect(judged(SLOT, 1, 7.921)).toBe('tight');
   expect(judged(SLOT, 1, 8.001)).toBe('blocked');
+});
+
+test('what makes a strip tight: its thickness, its height, both', () => {
+  const why = (thickness: number, height: number) =>
+    whyTight(uprightCurve('k', SLOT), { thickness: thickness * 1e6, height: height * 1e6 }, GAP);
+  expect(why(1.45, 6)).toBe('thickness');
+  expect(why(1.1, 7.95)).toBe('height');
+  expect(why(1.45, 7.95)).toBe('both');
 });
 
 test('without a running clearance what goes in enters, but for contact', () => {
