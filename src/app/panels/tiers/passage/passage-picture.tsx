@@ -54,8 +54,8 @@ export function PassagePicture(props: PassagePictureProps) {
     <svg className={styles.picture} width={width} height={height} role="img" aria-label={label}>
       <Hatches loss={`${id}loss`} shared={`${id}shared`} scale={scale} />
       <rect className={styles.plug} width={width} height={height} />
+      {layers.sections && <Rooms placed={placed} frame={frame} size={{ width, height }} />}
       <g transform={frame}>
-        {layers.sections && <Rooms placed={placed} />}
         {layers.common && (
           <path
             className={styles.common}
@@ -97,17 +97,31 @@ export function PassagePicture(props: PassagePictureProps) {
   );
 }
 
-/** What the keyways leave open, each lightly, so that it is darker where more of them do. */
-function Rooms({ placed }: { placed: readonly PlacedOpening[] }) {
-  return placed.map(({ id, ring, at }) => (
-    <path
-      key={id}
-      className={styles.room}
-      style={{ fillOpacity: shadeOfEach(placed.length) }}
-      d={outlinePath(ring)}
-      transform={at}
-    />
-  ));
+/**
+ * What the keyways leave open, each lightly, so that it is darker where more of them do: a mask, since coats of a colour this
+ * thin would shift its hue as they are rounded.
+ */
+function Rooms({ placed, frame, size }: RoomsProps) {
+  const id = useId();
+  return (
+    <>
+      <mask id={id} maskUnits="userSpaceOnUse" x="0" y="0" {...size}>
+        <g transform={frame} fillOpacity={shadeOfEach(placed.length)}>
+          {placed.map(({ id: opening, ring, at }) => (
+            <path key={opening} className={styles.room} d={outlinePath(ring)} transform={at} />
+          ))}
+        </g>
+      </mask>
+      <rect className={styles.rooms} {...size} mask={`url(#${id})`} />
+    </>
+  );
+}
+
+interface RoomsProps {
+  readonly placed: readonly PlacedOpening[];
+  /** From millimetres to the picture. */
+  readonly frame: string;
+  readonly size: { readonly width: number; readonly height: number };
 }
 
 /** How dark it is where all keyways but one are open: well below what all share, as its sign in the legend is. */
