@@ -143,8 +143,12 @@ test('the outline in hand in Draw is compared with all others, and two names of 
 test('a traced scan is what was scanned, its keyways too, in the dark as in a small window', async () => {
   const { page } = app;
   await pickEntrant(page, 'Rail blank');
-  await button(page, 'Draw').click();
-  await sheet(page).waitFor();
+  await openSheet(page);
+  await button(page, 'Go to Draw').click();
+  await page.getByText('Open the picture of the unknown here.').waitFor();
+  // The key is in sight, wherever the readings were before.
+  const inSight = (key: Element) => key.getBoundingClientRect().bottom <= innerHeight;
+  await poll(() => button(page, 'Trace a picture…').evaluate(inSight)).toBe(true);
   const [chooser] = await Promise.all([page.waitForEvent('filechooser'), button(page, 'Trace a picture…').click()]);
   await chooser.setFiles({ name: 'sawn face.png', mimeType: 'image/png', buffer: readFileSync(SCAN.file) });
   await page.getByText('840 × 800 pixels').waitFor();

@@ -24,7 +24,8 @@ export function useViewFocus(view: ViewName): void {
   }, [view]);
 }
 
-/** What is to have the focus first; where it is not there, the key of the sheet that is shown. */
-function firstIn(wanted: string): HTMLElement | null {
-  return document.querySelector<HTMLElement>(wanted) ?? document.querySelector<HTMLElement>('[data-first]');
+/** What is to have the focus first: what somebody came for; where neither is there, the key of the sheet that is shown. */
+function firstIn(usual: string): HTMLElement | null {
+  const first = document.querySelector<HTMLElement>('[data-wanted]') ?? document.querySelector<HTMLElement>(usual);
+  return first ?? document.querySelector<HTMLElement>('[data-first]');
 }

@@ -1,4 +1,4 @@
-import { type ReactNode, type RefObject, useEffect, useId, useRef } from 'react';
+import { type ReactNode, useId, useRef } from 'react';
 import { readingText, sizeText, type Units } from '../../../family/length-text.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import {
@@ -25,13 +25,15 @@ export function TracePanel({ profile }: { profile: Profile }) {
   const session = useSession();
   const underlay = useUnderlay(profile.id);
   const { reading, trouble, wanted } = useStore(underlaysOf(session), (s) => s);
-  const panel = useWantedPanel(wanted);
   return (
     <section
-      ref={panel}
       className={readings.part}
       aria-labelledby="reading-picture"
-      onBlur={() => wanted && underlaysOf(session).setState({ wanted: false })}
+      tabIndex={-1}
+      data-wanted={wanted || undefined}
+      onBlur={({ currentTarget, relatedTarget }) => {
+        if (wanted && !currentTarget.contains(relatedTarget)) underlaysOf(session).setState({ wanted: false });
+      }}
     >
       <h2 id="reading-picture" className={readings.title}>
         Picture
@@ -54,17 +56,6 @@ export function TracePanel({ profile }: { profile: Profile }) {
       )}
     </section>
   );
-}
-
-/** Brings the panel into view for whoever came for it, with its first key in hand. */
-function useWantedPanel(wanted: boolean): RefObject<HTMLElement | null> {
-  const panel = useRef<HTMLElement>(null);
-  useEffect(() => {
-    if (!wanted) return;
-    panel.current?.scrollIntoView({ block: 'center' });
-    panel.current?.querySelector('button')?.focus({ preventScroll: true });
-  }, [wanted]);
-  return panel;
 }
 
 function NoPicture({ id, failed }: { id: string; failed: boolean }) {
