@@ -19,6 +19,7 @@ import readings from '../readings.module.css';
 import { useSession, useStore } from '../use-store.ts';
 import { useCoverNames } from './cover-line.tsx';
 import { GaugeLengthField } from './gauge-length-field.tsx';
+import { KeepStripKey } from './keep-strip-key.tsx';
 import { PickedCell } from './picked-cell.tsx';
 import styles from './tools-readings.module.css';
 import { type ShownGauge, useGauge } from './use-gauge.ts';
@@ -35,7 +36,7 @@ export function ToolsReadings({ family }: { family: Family }) {
     <>
       <PickedCell family={family} gauge={gauge} />
       {cover && <Fewest cover={cover} names={names} />}
-      <StripThatDoes gauge={gauge} ticked={ticked} names={names} />
+      <StripThatDoes family={family} gauge={gauge} ticked={ticked} names={names} />
       <Ticks gauge={gauge} ticked={ticked} />
     </>
   );
@@ -84,13 +85,14 @@ function takenForWords({ tools, uses, uncovered }: ToolCover, toolId: string, na
 }
 
 interface StripThatDoesProps {
+  readonly family: Family;
   readonly gauge: ShownGauge;
   readonly ticked: readonly string[];
   readonly names: CoverNames;
 }
 
 /** What straight strip would enter all ticked keyways. */
-function StripThatDoes({ gauge, ticked, names }: StripThatDoesProps) {
+function StripThatDoes({ family, gauge, ticked, names }: StripThatDoesProps) {
   const session = useSession();
   const units = useStore(session.settings, (s) => s.units);
   const { complete, curves, height } = gauge;
@@ -122,6 +124,7 @@ function StripThatDoes({ gauge, ticked, names }: StripThatDoesProps) {
           ? `A strip ${askedHeightText(height, units)} tall and ${thick.startsWith('less') ? thick : `up to ${thick}`} thick enters ${what}; the thickest touches. ${who}.`
           : `No strip ${exactHeightText(height, units)} tall enters ${what}: the tallest is ${tallestText(tallestOf(limit), units)}.`}
       </p>
+      <KeepStripKey family={family} height={height} thickness={null} most={most} />
     </section>
   );
 }

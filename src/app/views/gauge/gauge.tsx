@@ -1,5 +1,7 @@
+import { useRef } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { SheetKeys } from '../../panels/sheet-keys.tsx';
+import { useKeptFocus } from '../../panels/use-kept-focus.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import styles from '../sheeted-view.module.css';
 import { CurvesSheet } from './curves-sheet.tsx';
@@ -16,8 +18,11 @@ const SHEETS = [
 export function Gauge({ family }: { family: Family }) {
   const { gauge } = useSession();
   const sheet = useStore(gauge, (s) => s.sheet);
+  const view = useRef<HTMLDivElement>(null);
+  // The key of the sheet without tools goes from the page as soon as it has made one.
+  useKeptFocus(view, ['[role="grid"]', '[data-first]']);
   return (
-    <div className={styles.view}>
+    <div ref={view} className={styles.view}>
       <header className={styles.head}>
         <SheetKeys
           label="Sheets of Gauge"

@@ -3,6 +3,7 @@ import { EmptyNotice } from '../../panels/empty-notice.tsx';
 import { CoverLine } from '../../panels/gauge/cover-line.tsx';
 import { CoverProgress } from '../../panels/gauge/cover-progress.tsx';
 import { GaugeProgress } from '../../panels/gauge/gauge-progress.tsx';
+import { KeepStripKey } from '../../panels/gauge/keep-strip-key.tsx';
 import { ToolsBar } from '../../panels/gauge/tools-bar.tsx';
 import { ToolsProgress } from '../../panels/gauge/tools-progress.tsx';
 import { ToolsTable } from '../../panels/gauge/tools-table.tsx';
@@ -27,10 +28,19 @@ export function ToolsSheet({ family }: { family: Family }) {
     return (
       <EmptyNotice
         title="This family has no tools"
-        what="Draw a tool or import one. What strip would do is told on the sheet Thickness."
-      />
+        what="Keep a strip as a tool, draw one, or import one. What strip would do is told on the sheet Thickness."
+      >
+        <KeepFirstStrip family={family} />
+      </EmptyNotice>
     );
   return <Tools family={family} />;
+}
+
+/** The strip in hand becomes the family's first tool. */
+function KeepFirstStrip({ family }: { family: Family }) {
+  useAskedCurves(family);
+  const { height, thickness, most } = useGauge(family);
+  return <KeepStripKey family={family} height={height} thickness={thickness} most={most} />;
 }
 
 function Tools({ family }: { family: Family }) {
@@ -54,8 +64,10 @@ function Tools({ family }: { family: Family }) {
       {rows.length === 0 ? (
         <EmptyNotice
           title="This family has blanks, but no tools"
-          what="Tick “Blanks too” to try its blanks, draw a tool, or import one."
-        />
+          what="Tick “Blanks too” to try its blanks, keep a strip as a tool, draw one, or import one."
+        >
+          <KeepFirstStrip family={family} />
+        </EmptyNotice>
       ) : (
         <ToolsTable
           rows={rows}
