@@ -85,11 +85,11 @@ describe('running a command', () => {
       pairs.find((p: { profile: string; opening: string }) => p.profile === profile && p.opening === opening);
     const own = pairOf('heron-blank', 'heron-keyway');
     expect(own).toMatchObject({ threeWay: 'always', blockedBy: [], interferenceUm: 0, seatUm: 0 });
-    // The ward is 0.9 high, its groove 1.0 from 1.0 on: the gap is 0.05 below and above it.
+    // The ward is 0.9 high, from 1.1 on above the keyway's floor, its groove 1.0: the gap is 0.05 below and above it.
     expect(own.limits).toContainEqual({
       side: 'left',
       ward: true,
-      atMm: 1,
+      atMm: 1.1,
       gapUm: 50,
       blank: { corner: 7 },
       opening: { edge: 6 },
