@@ -214,7 +214,21 @@ test('keyways are ranked from tight to wide, in either theme; a family without k
   await takeScreenshots(page, 'gauge-tightness-dark');
   await openFamily(page, { ...FAMILY, name: 'No tools', profiles: FAMILY.profiles.slice(0, 2) });
   await sheets(page).getByRole('button', { name: 'Tools' }).click();
-  await page.getByRole('heading', { name: 'This family has no tools' }).waitFor();
+  const empty = page.getByRole('heading', { name: 'This family has no tools' });
+  await empty.waitFor();
+  await page.getByRole('button', { name: 'Keep as a tool…' }).press('Enter');
+  const kept = page.getByRole('dialog');
+  await kept.getByRole('textbox', { name: 'Height' }).fill('6');
+  await kept.getByRole('textbox', { name: 'Thickness' }).fill('0.75');
+  await kept.getByRole('textbox', { name: 'Name' }).press('Enter');
+  await kept.waitFor({ state: 'detached' });
+  await grid(page).getByRole('gridcell', { name: 'Strip 0.75 x 6 in Warded keyway: tight, spare +0.050 mm' }).waitFor();
+  await expect.poll(() => grid(page).evaluate((table) => table === document.activeElement)).toBe(true);
+  await sheets(page).getByRole('button', { name: 'Thickness' }).click();
+  await page.locator('[data-gauge-chart] [data-tool="strip-0-75-x-6"]').first().waitFor();
+  await page.keyboard.press('Control+z');
+  await sheets(page).getByRole('button', { name: 'Tools' }).click();
+  await empty.waitFor();
   await openFamily(page, { ...FAMILY, name: 'No keyways', profiles: FAMILY.profiles.slice(2) });
   for (const sheet of ['Tools', 'Tightness', 'Thickness']) {
     await sheets(page).getByRole('button', { name: sheet }).click();
