@@ -2,7 +2,7 @@ import { plainConditions } from '../fit/conditions.ts';
 import type { Verdict } from '../fit/fit.ts';
 import { blankUnder, judgePairEntry, openingUnder } from '../fit/judge-pair.ts';
 import { asTrustedRing, type Ring } from '../geom/ring.ts';
-import { type Strip, type ThicknessCurve, tallestOf, thicknessAt } from './thickness-curve.ts';
+import { heightAt, type Strip, type ThicknessCurve, tallestOf, thicknessAt } from './thickness-curve.ts';
 
 /** What curve and fit may differ by, each within its accuracy, nanometres: nearer cases are left to the fit. */
 const CLOSE = 5_000;
@@ -19,7 +19,9 @@ const CLOSE = 5_000;
  * @check tests/unit/gauge/judge-strip.test.ts
  */
 export function judgeStrip(curve: ThicknessCurve, opening: Ring, strip: Strip, runningClearance: number): Verdict {
-  const goesIn = (wider: number, taller: number) => goesInLarger(curve, strip, wider, taller);
+  const { thickness, height } = strip;
+  const goesIn = (wider: number, taller: number) =>
+    height + taller <= tallestOf(curve) && thicknessAt(curve, height + taller) >= thickness + wider;
   if (!goesIn(0, 0)) return 'blocked';
   const more = 2 * runningClearance;
   if (goesIn(more + CLOSE, more + CLOSE)) return 'enters';
@@ -30,26 +32,24 @@ export function judgeStrip(curve: ThicknessCurve, opening: Ring, strip: Strip, r
   return fit.verdict === 'blocked' ? 'tight' : fit.verdict;
 }
 
-function goesInLarger(curve: ThicknessCurve, { thickness, height }: Strip, wider: number, taller: number): boolean {
-  return height + taller <= tallestOf(curve) && thicknessAt(curve, height + taller) >= thickness + wider;
-}
-
-/** Which size of a strip leaves it less than the running clearance; a corner where neither does alone. */
-export type TightCause = 'thickness' | 'height' | 'both' | 'corner';
+/** Which size of a strip leaves it less than the running clearance; both where neither alone could be less to give it room. */
+export type TightCause = 'thickness' | 'height' | 'both';
 
 /**
- * What makes a strip tight that goes in: it could not be thicker, or not taller, by the clearance of both sides.
+ * What makes a strip tight that goes in: the size that would have to be less by the smaller length to give it the clearance on
+ * every side.
  *
  * @param strip nanometres.
  * @param runningClearance nanometres.
  * @check tests/unit/gauge/judge-strip.test.ts
  */
 export function whyTight(curve: ThicknessCurve, strip: Strip, runningClearance: number): TightCause {
-  const more = 2 * runningClearance;
-  const [isThick, isTall] = [!goesInLarger(curve, strip, more, 0), !goesInLarger(curve, strip, 0, more)];
-  if (isThick && isTall) return 'both';
-  if (isThick) return 'thickness';
-  return isTall ? 'height' : 'corner';
+  const [thick, tall] = [strip.thickness + 2 * runningClearance, strip.height + 2 * runningClearance];
+  const ifAny = (less: number, size: number) => (less < size ? less : Infinity);
+  const thinner = ifAny(thick - thicknessAt(curve, tall), strip.thickness);
+  const lower = ifAny(tall - (heightAt(curve, thick) ?? 0), strip.height);
+  if (thinner === Infinity && lower === Infinity) return 'both';
+  return lower < thinner ? 'height' : 'thickness';
 }
 
 function ringOf({ thickness, height }: Strip): Ring {

@@ -46,7 +46,9 @@ test('a tool in a keyway is told with the figure of the table, and with what mak
   expect(cellSentence(tall, opening, 'height', 'mm')).toBe(
     'In Chapel keyway it could be thicker by 0.380 mm, but its height leaves it only 0.031 mm all round. Straight: gauged by the curve.',
   );
-  expect(cellSentence(tall, opening, 'thickness', 'mm')).toContain('by 0.380 mm. Straight');
+  expect(cellSentence(tall, opening, 'thickness', 'mm')).toContain(
+    'by 0.380 mm, and keeps 0.031 mm all round. Straight',
+  );
   expect(cellSentence(cell('a', 'tight', 0, 0), opening, 'both', 'mm')).toContain('it touches on both sides.');
   expect(cellSentence(cell('a', 'blocked', -500_200, -Infinity), opening, null, 'mm')).toBe(
     'Too thick for Chapel keyway: −0.501 mm.',

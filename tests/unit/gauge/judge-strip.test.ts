@@ -4,7 +4,7 @@ import { plainConditions } from '../../../src/fit/conditions.ts';
 import { blankUnder, judgePairEntry, openingUnder } from '../../../src/fit/judge-pair.ts';
 import { judgeStrip, whyTight } from '../../../src/gauge/judge-strip.ts';
 import { findingCurve, thicknessAt, uprightCurve } from '../../../src/gauge/thickness-curve.ts';
-import type { Ring } from '../../../src/geom/ring.ts';
+import { asTrustedRing, type Ring } from '../../../src/geom/ring.ts';
 import { demoFamily } from '../../kit/demo-family.ts';
 import { boxOfMm } from '../../kit/shapes.ts';
 import { finish } from '../../kit/traced.ts';
@@ -35,12 +35,30 @@ test('in a slot: half of what is spare stands on either side, above and below', 
   expect(judged(SLOT, 1, 8.001)).toBe('blocked');
 });
 
+/** A slot 2 mm wide and 8 mm tall, 1 mm wide from a height on; millimetres. */
+function wardedFrom(step: number): Ring {
+  return asTrustedRing(
+    [
+      [0, 0],
+      [2, 0],
+      [2, step],
+      [1, step],
+      [1, 8],
+      [0, 8],
+    ].map(([x, y]) => ({ x: x * 1e6, y: y * 1e6 })),
+  );
+}
+
 test('what makes a strip tight: its thickness, its height, both', () => {
   const why = (thickness: number, height: number) =>
     whyTight(uprightCurve('k', SLOT), { thickness: thickness * 1e6, height: height * 1e6 }, GAP);
   expect(why(1.45, 6)).toBe('thickness');
   expect(why(1.1, 7.95)).toBe('height');
   expect(why(1.45, 7.95)).toBe('both');
+  // 0.03 mm lower it would stand below the step with 0.04 mm on every side; to pass it, it would have to be 0.078 mm thinner.
+  const stepped = wardedFrom(5);
+  const strip = { thickness: 0.998e6, height: 4.95e6 };
+  expect(whyTight(uprightCurve('k', stepped), strip, GAP)).toBe('height');
 });
 
 test('without a running clearance what goes in enters, but for contact', () => {

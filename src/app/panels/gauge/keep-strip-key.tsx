@@ -5,6 +5,7 @@ import { keepStrip, roundStrip, stripName } from '../../state/gauge/keep-strip.t
 import { FormSheet } from '../draw/section-sheets.tsx';
 import { LengthField, TextField, useTypedLength } from '../form-fields.tsx';
 import { useSession, useStore } from '../use-store.ts';
+import { useGauge } from './use-gauge.ts';
 
 interface KeepStripProps {
   readonly family: Family;
@@ -15,7 +16,13 @@ interface KeepStripProps {
   readonly most: number | null;
 }
 
-/** Makes the strip in hand a tool of the family, once it has a name. */
+/** Keeps the strip that the sheet Thickness has in hand. */
+export function KeepStripInHand({ family }: { family: Family }) {
+  const { height, thickness, most } = useGauge(family);
+  return <KeepStripKey family={family} height={height} thickness={thickness} most={most} />;
+}
+
+/** Makes a strip a tool of the family, once it has a name. */
 export function KeepStripKey(props: KeepStripProps) {
   const [isOpen, setOpen] = useState(false);
   return (

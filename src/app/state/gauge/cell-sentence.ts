@@ -4,11 +4,11 @@ import type { ToolCell } from '../../../gauge/tool-table.ts';
 import type { Profile } from '../../../profile/profile.ts';
 import { spareText, thicknessFigure } from './gauge-lengths.ts';
 
-/** What leaves a straight tool too little room, where that is not its thickness. */
-const CAUSES: Readonly<Record<Exclude<TightCause, 'thickness'>, string>> = {
-  height: 'its height leaves it',
-  both: 'its thickness and its height leave it',
-  corner: 'a corner of the keyway leaves it',
+/** What leaves a straight tool too little room, as it goes on after what it could be thicker by. */
+const CAUSES: Readonly<Record<TightCause, string>> = {
+  thickness: 'and keeps',
+  height: 'but its height leaves it only',
+  both: 'but its height, too, leaves it only',
 };
 
 /**
@@ -25,10 +25,7 @@ export function cellSentence(cell: ToolCell, { name }: Profile, why: TightCause 
     return `In ${name} it is too deep by ${readingText(clearance, units)}. Shaped: judged by the full fit.`;
   if (spare === null)
     return `In ${name} it keeps ${readingText(clearance, units)} all round. Shaped: judged by the full fit.`;
-  const room = spare === 0 ? 'touches on both sides' : `could be thicker by ${thicknessFigure(spare, units)}`;
-  const held =
-    verdict === 'tight' && why && why !== 'thickness'
-      ? `, but ${CAUSES[why]} only ${readingText(clearance, units)} all round`
-      : '';
-  return `In ${name} it ${room}${spare === 0 ? '' : held}. Straight: gauged by the curve.`;
+  if (spare === 0) return `In ${name} it touches on both sides. Straight: gauged by the curve.`;
+  const held = verdict === 'tight' && why ? `, ${CAUSES[why]} ${readingText(clearance, units)} all round` : '';
+  return `In ${name} it could be thicker by ${thicknessFigure(spare, units)}${held}. Straight: gauged by the curve.`;
 }

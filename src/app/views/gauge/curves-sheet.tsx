@@ -4,7 +4,6 @@ import { ChartPanel } from '../../panels/gauge/chart-panel.tsx';
 import { GaugeAnswerLine } from '../../panels/gauge/gauge-answer-line.tsx';
 import { GaugeBar } from '../../panels/gauge/gauge-bar.tsx';
 import { GaugeProgress } from '../../panels/gauge/gauge-progress.tsx';
-import { KeepStripKey } from '../../panels/gauge/keep-strip-key.tsx';
 import { PinchPanel } from '../../panels/gauge/pinch-panel.tsx';
 import { useAskedCurves, useGauge } from '../../panels/gauge/use-gauge.ts';
 import { useAskedTools } from '../../panels/gauge/use-tools.ts';
@@ -31,9 +30,7 @@ function Curves({ family }: { family: Family }) {
   return (
     <div className={styles.sheet} data-gauge={phase}>
       <GaugeAnswerLine family={family} gauge={gauge} />
-      <GaugeBar family={family} withThickness>
-        <KeepStripKey family={family} height={gauge.height} thickness={gauge.thickness} most={gauge.most} />
-      </GaugeBar>
+      <GaugeBar family={family} withThickness />
       <GaugeProgress family={family} />
       <div className={styles.both}>
         <ChartPanel family={family} gauge={gauge} />

@@ -1,5 +1,6 @@
 import { useRef } from 'react';
-import type { Family } from '../../../family/family.ts';
+import { type Family, openingsOf } from '../../../family/family.ts';
+import { KeepStripInHand } from '../../panels/gauge/keep-strip-key.tsx';
 import { SheetKeys } from '../../panels/sheet-keys.tsx';
 import { useKeptFocus } from '../../panels/use-kept-focus.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
@@ -30,6 +31,11 @@ export function Gauge({ family }: { family: Family }) {
           shown={sheet}
           onShow={(next) => gauge.setState({ sheet: next })}
         />
+        {sheet === 'curves' && openingsOf(family).length > 0 && (
+          <div className={styles.aside}>
+            <KeepStripInHand family={family} />
+          </div>
+        )}
       </header>
       {sheet === 'curves' && <CurvesSheet family={family} />}
       {sheet === 'tools' && <ToolsSheet family={family} />}

@@ -3,7 +3,7 @@ import { EmptyNotice } from '../../panels/empty-notice.tsx';
 import { CoverLine } from '../../panels/gauge/cover-line.tsx';
 import { CoverProgress } from '../../panels/gauge/cover-progress.tsx';
 import { GaugeProgress } from '../../panels/gauge/gauge-progress.tsx';
-import { KeepStripKey } from '../../panels/gauge/keep-strip-key.tsx';
+import { KeepStripInHand } from '../../panels/gauge/keep-strip-key.tsx';
 import { ToolsBar } from '../../panels/gauge/tools-bar.tsx';
 import { ToolsProgress } from '../../panels/gauge/tools-progress.tsx';
 import { ToolsTable } from '../../panels/gauge/tools-table.tsx';
@@ -36,11 +36,10 @@ export function ToolsSheet({ family }: { family: Family }) {
   return <Tools family={family} />;
 }
 
-/** The strip in hand becomes the family's first tool. */
+/** The strip in hand becomes the family's first tool; its thickness is proposed once all curves are known. */
 function KeepFirstStrip({ family }: { family: Family }) {
   useAskedCurves(family);
-  const { height, thickness, most } = useGauge(family);
-  return <KeepStripKey family={family} height={height} thickness={thickness} most={most} />;
+  return <KeepStripInHand family={family} />;
 }
 
 function Tools({ family }: { family: Family }) {
