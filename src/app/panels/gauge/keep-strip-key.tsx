@@ -43,13 +43,15 @@ export function KeepStripKey(props: KeepStripProps) {
 function KeepStripSheet({ family, most, onClose, ...strip }: KeepStripProps & { onClose(): void }) {
   const session = useSession();
   const units = useStore(session.settings, (s) => s.units);
-  const thickness = useTypedLength(strip.thickness ?? roundStrip(most, units), units);
+  const thickest = roundStrip(most, units);
+  const thickness = useTypedLength(strip.thickness ?? thickest, units);
   const height = useTypedLength(strip.height, units);
   const usual = stripName(family.profiles, { thickness: thickness.nm, height: height.nm }, units);
   const [typed, setTyped] = useState<string | null>(null);
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
   const name = typed ?? usual;
   const submit = () => {
+    if (thickness.fault || height.fault) return;
     const wrong = faultsOf(name, thickness.nm, height.nm);
     if (wrong.length > 0 || thickness.nm === null || height.nm === null) {
       setFaults(wrong);
@@ -68,7 +70,7 @@ function KeepStripSheet({ family, most, onClose, ...strip }: KeepStripProps & { 
         text={thickness.text}
         units={units}
         fault={thickness.fault}
-        hint={strip.thickness === null && most ? 'The thickest that goes in, touching.' : undefined}
+        hint={thickness.nm !== null && thickness.nm === thickest ? 'The thickest that goes in, touching.' : undefined}
         onChange={thickness.set}
       />
     </FormSheet>
