@@ -65,7 +65,7 @@ function Tools({ family }: { family: Family }) {
           title="This family has blanks, but no tools"
           what="Tick “Blanks too” to try its blanks, keep a strip as a tool, draw one, or import one."
         >
-          <KeepFirstStrip family={family} />
+          <KeepStripInHand family={family} />
         </EmptyNotice>
       ) : (
         <ToolsTable
