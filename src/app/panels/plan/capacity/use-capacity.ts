@@ -44,7 +44,9 @@ export function useCapacity(family: Family): ShownCapacity {
     if (faults.length > 0 || waiting) return null;
     return { rules, goesIn: judged?.goesIn ?? null, ...(example !== null && { example }) };
   }, [rules, example, judged, faults, waiting]);
-  useEffect(() => counting.ask(input), [counting, input]);
+  // Two families without blanks ask the same, but the one that is opened has the answer of the other forgotten.
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another family is what has it asked anew
+  useEffect(() => counting.ask(input), [counting, input, family]);
   useEffect(() => () => counting.ask(null), [counting]);
   return shown;
 }
