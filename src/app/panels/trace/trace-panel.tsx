@@ -32,7 +32,9 @@ export function TracePanel({ profile }: { profile: Profile }) {
       tabIndex={-1}
       data-wanted={wanted || undefined}
       onBlur={({ currentTarget, relatedTarget }) => {
-        if (wanted && !currentTarget.contains(relatedTarget)) underlaysOf(session).setState({ wanted: false });
+        // The chooser of files takes the focus to nothing on the page; the help is needed until it comes back.
+        if (wanted && relatedTarget && !currentTarget.contains(relatedTarget))
+          underlaysOf(session).setState({ wanted: false });
       }}
     >
       <h2 id="reading-picture" className={readings.title}>
