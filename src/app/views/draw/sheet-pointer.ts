@@ -107,6 +107,7 @@ export class SheetPointer {
 
   /** Puts back what a press took; what was under way before it stays so. */
   private letGo(): void {
+    endNudges(this.session);
     const { gesture } = this.hand;
     if (this.side) this.side.giveUp(this.session);
     else if (gesture.kind === 'pressing-pen' && !gesture.closing) takeBackPenVertex(this.session);
