@@ -23,7 +23,8 @@ export interface PublishCommand {
   /** Ids that the sheet is of. */
   readonly of: readonly string[];
   /** Ids of openings that stand between their neighbours on the chart. */
-  readonly inBetween: readonly string[];
+  /** Ids of keyways; where not given, the file says which. */
+  readonly inBetween?: readonly string[];
   readonly enlarge?: number;
   readonly questions?: number;
   readonly seed?: number;
@@ -115,7 +116,7 @@ export function toPublishCommand(file: string, values: PublishValues): ParsedPub
     ...{ name: 'publish', file, sheet: sheet.value, format: format.value, output: values.output?.[0] ?? '' },
     ...{ paper: paper.value, turned: turnOf(values), grey: values.grey ?? false },
     ...{ onePage: values['one-page'] ?? false, blanks: values.blanks ?? false, of: listedIds(values.of ?? []) },
-    inBetween: listedIds(values['in-between'] ?? []),
+    inBetween: values['in-between'] && listedIds(values['in-between']),
     ...{ enlarge: number('enlarge'), questions: number('questions'), seed: number('seed') },
     ...{ units: units?.value, date: values.date?.[0] },
   };

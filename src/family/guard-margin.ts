@@ -49,10 +49,10 @@ export function* guardMargins(
     const shape = prepared.get(opening.id) ?? prepareOpening(opening.ring);
     prepared.set(opening.id, shape);
     const entersAt = (wear: number) => entersWorn(shape, profile.ring, 'both', wear);
-    if (guard === null || entersAt(guard.length + WEAR_ACCURACY)) {
-      const isAlike: boolean = guard !== null && !entersAt(guard.length - WEAR_ACCURACY);
+    if (guard === null || entersAt(guard.length)) {
+      const isAlike: boolean = guard !== null && !entersAt(Math.max(0, guard.length - STEP));
       const length: number = isAlike ? Number.POSITIVE_INFINITY : measureWear(shape, profile.ring, 'both');
-      if (isAlike) alike++;
+      if (isAlike || length === guard?.length) alike++;
       else if (length < (guard?.length ?? Number.POSITIVE_INFINITY)) {
         guard = { profile: profile.id, opening: opening.id, length };
         alike = 0;
@@ -62,6 +62,9 @@ export function* guardMargins(
   }
   return { guard: guard && withAlike(guard, alike), clearance: leastClearance(pairs) };
 }
+
+/** Figures of wear lie on a grid this wide: whatever first goes in within one step of it has the same figure. */
+const STEP = 2 * WEAR_ACCURACY;
 
 function withAlike(pair: SettingPair, alike: number): SettingPair {
   return alike > 0 ? { ...pair, alike } : pair;

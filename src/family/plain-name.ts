@@ -5,11 +5,12 @@
  * @check tests/unit/family/plain-name.test.ts
  */
 export function fileNameText(name: string): string {
-  return name
-    .replace(/[^\p{L}\p{N} ._-]+/gu, ' ')
-    .replace(/\s+/g, ' ')
-    .replace(/^[. ]+|[. ]+$/g, '')
-    .slice(0, 80);
+  const plain = name
+    .normalize('NFC')
+    .replace(/[^\p{L}\p{M}\p{N} ._-]+/gu, ' ')
+    .replace(/\s+/g, ' ');
+  const trimmed = (text: string) => text.replace(/^[. ]+|[. ]+$/g, '');
+  return trimmed([...trimmed(plain)].slice(0, 80).join(''));
 }
 
 /**

@@ -49,7 +49,10 @@ function stretchesOf(limit: Knots, curves: readonly ThicknessCurve[]): LimitStre
   );
   const stretches: LimitStretch[] = [];
   for (const [from, to] of piecesOf([limit, ...setters.map(({ knots }) => knots)], limit)) {
-    const openingIds = setters.filter((curve) => setsAt(curve, (from + to) / 2)).map(({ openingId }) => openingId);
+    const middle = (from + to) / 2;
+    const found = setters.filter((curve) => setsAt(curve, middle)).map(({ openingId }) => openingId);
+    // One that sets less than is told apart may have its middle here.
+    const openingIds = found.length > 0 ? found : settersAt(curves, middle);
     const last = stretches.at(-1);
     const allAlong = last?.openingIds.filter((id) => openingIds.includes(id)) ?? [];
     const isSame = allAlong.length === openingIds.length && allAlong.length === last?.openingIds.length;

@@ -62,7 +62,7 @@ export function* growFamily(input: GrowInput): Steps<GrowReport> {
   const start = { ...EMPTY, tops: newTop ? [] : idsOf(tops), newTop, groups: groupsOf(parts), gap: making.gap };
   const none = yield* spreadProgress(noTop(input, parts, tops), 0.1, 0.2);
   if (none) return { ...start, none };
-  const drawn = growSites(tops[0].ring, placedKeyways(parts, tops[0], making), making.gap + ROUNDING);
+  const drawn = growSites(tops[0].ring, placedKeyways(parts, tops[0], making), gapOf(family) + 2 * ROUNDING);
   const ground = yield* spreadProgress(soundGround(drawn, tops, making), 0.2, 0.3);
   const codes = parts.keyways.map(({ id }) => ({ id, code: ground.sites.map((site) => levelAt(site, id)) }));
   const told = { ...start, places: ground.sites.map((site) => placeOf(site, boxOf(tops[0].ring).minY)), codes };

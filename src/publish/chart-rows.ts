@@ -177,10 +177,11 @@ function withDifferentOutlines(members: readonly Profile[]): Profile[] {
   });
 }
 
-/** Lower tiers first; of one tier what enters fewer, then what begins further left; what enters all last. */
+/** What enters one keyway alone first, then lower tiers; of one tier what enters fewer, then what begins further left; what enters all last. */
 function byTier(a: ChartRow, b: ChartRow): number {
   const count = (row: ChartRow) => row.marks.filter((mark) => mark !== null).length;
   const first = (row: ChartRow) => row.marks.findIndex((mark) => mark !== null);
   const all = (row: ChartRow) => (row.rank === 'all' ? 1 : 0);
-  return all(a) - all(b) || a.tier - b.tier || first(a) - first(b) || count(a) - count(b);
+  const several = (row: ChartRow) => (count(row) > 1 ? 1 : 0);
+  return several(a) - several(b) || all(a) - all(b) || a.tier - b.tier || first(a) - first(b) || count(a) - count(b);
 }

@@ -28,7 +28,7 @@ export function wrapText(text: string, room: LineRoom, measure: TextMeasure): st
     next += line === '' ? count : count - 1;
     line = rest.slice(0, count).join(' ');
     if (next === words.length && fits(line)) break;
-    const pieces = fits(line) ? [line, ''] : brokenWord(line, fits);
+    const pieces = fits(line) || [...line].length === 1 ? [line, ''] : brokenWord(line, fits);
     lines.push(...pieces.slice(0, -1));
     line = pieces[pieces.length - 1];
   }

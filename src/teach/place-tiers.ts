@@ -52,6 +52,9 @@ const WIDE = { most: 9, least: 2.6 };
 /** Between two names, in heights of type. */
 const NAME_GAP = 0.5;
 
+/** So much of a row's height a plate may take where rows are low. */
+const MOST_PLATE = 0.8;
+
 /** Room at the end of a row for the word that there are more, in heights of type. */
 const MORE = 5.5;
 
@@ -67,14 +70,15 @@ const DIAGRAM_TYPE = 22;
  */
 export function placeTiers({ rows }: TierRows, room: TierRoom): PlacedTiers {
   const rowHeight = Math.min(room.height / Math.max(1, rows.length), room.highest);
-  const high = Math.max(room.type, rowHeight - room.between);
-  const foot = (room.height + rowHeight * rows.length - room.between) / 2;
+  const high = Math.min(MOST_PLATE * rowHeight, Math.max(room.type, rowHeight - room.between));
+  const between = rowHeight - high;
+  const foot = (room.height + rowHeight * rows.length - between) / 2;
   const tops = rows.map((_, row) => foot - row * rowHeight - high);
   const longest = Math.max(1, ...rows.map(({ plates }) => plates.length));
   for (let most = longest; ; most--) {
     const kept = rows.map(({ plates }) => plates.slice(0, most));
     const width = most < longest ? room.width - room.type * MORE : room.width;
-    const fitting = fitAcross(kept, { ...room, width, high });
+    const fitting = fitAcross(kept, { ...room, width, high, between });
     if (fitting) {
       const more = rows.map(({ plates }, row) => plates.length - kept[row].length);
       return { ...placed(kept, fitting, { tops, high, width }), high, tops, more };

@@ -1,6 +1,6 @@
 import type { DocumentState } from './document-state.ts';
-import { makeKeptStore, type Shelf } from './kept-store.ts';
-import type { Store } from './store.ts';
+import { keepOn, keptFields, type Shelf } from './kept-store.ts';
+import { makeStore, type Store } from './store.ts';
 
 /** The settings of families by their names, the one changed last at the end. */
 export type ByFamily<Settings> = Readonly<Record<string, Settings>>;
@@ -13,7 +13,7 @@ export interface SettingsPlace {
 
 /** What a sheet is set to for each family; kept in this browser, not in the file. */
 export interface FamilySettings<Settings> {
-  /** The settings of a window. */
+  /** The settings of a window; they follow a family to another name from the first look at them on. */
   storeOf(place: SettingsPlace): Store<ByFamily<Settings>>;
   /** The settings for a family; the usual ones until it has its own. */
   settingsOf(all: ByFamily<Settings>, family: string): Settings;
@@ -43,32 +43,44 @@ export function makeFamilySettings<Settings extends object>(
   const storeOf = (place: SettingsPlace) => {
     const known = stores.get(place);
     if (known) return known;
-    const made = makeKeptStore<ByFamily<Settings>>(place.shelf, key, readAll);
+    const made = makeStore<ByFamily<Settings>>(readAll(keptFields(place.shelf, key)));
     stores.set(place, made);
-    followNames(place, made);
+    followNames(place, made, (family, settings) => put(place, family, settings));
     return made;
+  };
+  const put = (place: SettingsPlace, family: string, settings: Settings) => {
+    const store = storeOf(place);
+    store.setState(withLast(store.getState(), family, settings), true);
+    // Another window may have kept settings of other families since this one was opened.
+    keepOn(place.shelf, key, withLast(keptFields(place.shelf, key), family, settings));
   };
   const settingsOf = (all: ByFamily<Settings>, family: string) => (Object.hasOwn(all, family) ? all[family] : usual);
   return {
     storeOf,
     settingsOf,
     change(place, family, change) {
-      const store = storeOf(place);
-      const all = store.getState();
-      const others = Object.entries(all).filter(([name]) => name !== family);
-      const changed = [family, { ...settingsOf(all, family), ...change }] as const;
-      store.setState(Object.fromEntries([...others.slice(1 - MOST_FAMILIES), changed]), true);
+      put(place, family, { ...settingsOf(storeOf(place).getState(), family), ...change });
     },
   };
 }
 
+/** The settings with those of one family changed last. */
+function withLast<Settings>(all: ByFamily<Settings>, family: string, settings: Settings): ByFamily<Settings> {
+  const others = Object.entries(all).filter(([name]) => name !== family);
+  return Object.fromEntries([...others.slice(1 - MOST_FAMILIES), [family, settings]]);
+}
+
 /** A family that is given another name keeps its settings. */
-function followNames<Settings>({ documents }: SettingsPlace, store: Store<ByFamily<Settings>>): void {
+function followNames<Settings>(
+  { documents }: SettingsPlace,
+  store: Store<ByFamily<Settings>>,
+  put: (family: string, settings: Settings) => void,
+): void {
   documents.subscribe((now, before) => {
     const [name, old] = [now.document?.family.name, before.document?.family.name];
     if (now.opened !== before.opened || name === undefined || old === undefined || name === old) return;
     const all = store.getState();
-    if (Object.hasOwn(all, old) && !Object.hasOwn(all, name)) store.setState({ ...all, [name]: all[old] }, true);
+    if (Object.hasOwn(all, old) && !Object.hasOwn(all, name)) put(name, all[old]);
   });
 }
 

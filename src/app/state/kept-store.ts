@@ -18,11 +18,11 @@ export function makeKeptStore<T>(
   key: string,
   read: (fields: Readonly<Record<string, unknown>>) => T,
 ): Store<T> {
-  const store = makeStore(read(fieldsOn(shelf, key)));
+  const store = makeStore(read(keptFields(shelf, key)));
   listenTo(
     store,
     (value) => value,
-    (now) => write(shelf, key, now),
+    (now) => keepOn(shelf, key, now),
   );
   return store;
 }
@@ -41,12 +41,12 @@ export function keepFields<T extends object, Name extends string & keyof T>(
   read: { readonly [Field in Name]: (kept: unknown) => T[Field] | undefined },
 ): void {
   const names = Object.keys(read) as Name[];
-  const kept = fieldsOn(shelf, key);
+  const kept = keptFields(shelf, key);
   const sound = names.map((name) => [name, read[name](kept[name])]).filter(([, value]) => value !== undefined);
   store.setState(Object.fromEntries(sound));
   store.subscribe((now, before) => {
     if (names.every((name) => Object.is(now[name], before[name]))) return;
-    write(shelf, key, Object.fromEntries(names.map((name) => [name, now[name]])));
+    keepOn(shelf, key, Object.fromEntries(names.map((name) => [name, now[name]])));
   });
 }
 
@@ -60,7 +60,8 @@ export function yesOrNo(kept: unknown): boolean | undefined {
   return typeof kept === 'boolean' ? kept : undefined;
 }
 
-function fieldsOn(shelf: Shelf | null, key: string): Readonly<Record<string, unknown>> {
+/** What the shelf holds under a key at this moment; no fields where that is nothing or nonsense. */
+export function keptFields(shelf: Shelf | null, key: string): Readonly<Record<string, unknown>> {
   try {
     const kept: unknown = JSON.parse(shelf?.getItem(key) ?? 'null');
     return typeof kept === 'object' && kept !== null ? (kept as Record<string, unknown>) : {};
@@ -69,7 +70,8 @@ function fieldsOn(shelf: Shelf | null, key: string): Readonly<Record<string, unk
   }
 }
 
-function write(shelf: Shelf | null, key: string, value: unknown): void {
+/** Writes a value to the shelf; one that is full or forbidden costs the memory and nothing else. */
+export function keepOn(shelf: Shelf | null, key: string, value: unknown): void {
   try {
     // A number that JSON cannot write is not kept.
     shelf?.setItem(

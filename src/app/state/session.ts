@@ -17,7 +17,9 @@ import { keepLikings, keepSheets } from './kept-looks.ts';
 import type { Shelf } from './kept-store.ts';
 import { type IdentifyState, makeIdentifyStore, NO_UNKNOWN } from './names/identify-state.ts';
 import { makeNamesStore, type NamesState, NOTHING_ASKED } from './names/names-state.ts';
+import { capacityStateOf } from './plan/capacity/capacity-state.ts';
 import { makePlanStore, type PlanState } from './plan/plan-state.ts';
+import { strengthStateOf } from './plan/strength/strength-state.ts';
 import { type BlockSettings, makeBlockSettingsStore } from './publish/block-settings.ts';
 import { makePublishStore, type PublishState } from './publish/publish-state.ts';
 import { makeSheetChoiceStore, type SheetChoice } from './publish/sheet-choice.ts';
@@ -111,6 +113,9 @@ export function makeSession(given: Doors, shelf: Shelf | null, tab: Shelf | null
   keepLikings(session, shelf);
   keepSheets(session, tab);
   keepGauge(session);
+  // Looked at at once: a family takes them along to another name, even where their sheets were not shown yet.
+  capacityStateOf(session);
+  strengthStateOf(session);
   tieSelection(session);
   tieJudging(session);
   tieDetails(session, cache);

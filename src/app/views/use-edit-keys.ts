@@ -24,13 +24,20 @@ export function useEditKeys(): void {
 export function useHeldKeys(): void {
   const { documents } = useSession();
   useEffect(() => {
-    const onKeyDown = ({ key, repeat }: KeyboardEvent) => {
-      if (!repeat && !MODIFIERS.has(key)) beginHold(documents);
+    // The key that began the hold, by its place on the keyboard; another that is let go meanwhile ends nothing.
+    let heldCode: string | null = null;
+    const letGo = () => {
+      heldCode = null;
+      endHold(documents);
     };
-    const onKeyUp = ({ key }: KeyboardEvent) => {
-      if (!MODIFIERS.has(key)) endHold(documents);
+    const onKeyDown = ({ key, code, repeat }: KeyboardEvent) => {
+      if (repeat || MODIFIERS.has(key)) return;
+      heldCode = code;
+      beginHold(documents);
     };
-    const letGo = () => endHold(documents);
+    const onKeyUp = ({ code }: KeyboardEvent) => {
+      if (code === heldCode) letGo();
+    };
     addEventListener('keydown', onKeyDown, true);
     addEventListener('keyup', onKeyUp, true);
     addEventListener('pointerdown', letGo, true);

@@ -6,7 +6,7 @@ import type { FamilyFile, ProfileFile } from './schema.ts';
 /**
  * The family with the profiles of a drawn plan, marked `planned`, in place of those planned before.
  *
- * A profile that was planned before under the same id keeps its place, fields that we do not know, its length in chambers
+ * A profile that was planned before, under the same id or else the same name, keeps its id, fields that we do not know, its length in chambers
  * and its note; a tolerance of its own does not stay, since the plan was judged with the family's. Ids of kept profiles are left alone: a planned one takes another id where its own is had.
  *
  * @param keepOthers whether profiles that were not planned stay; they come first.
@@ -14,14 +14,35 @@ import type { FamilyFile, ProfileFile } from './schema.ts';
  */
 export function takePlan(file: FamilyFile, drawn: readonly PlannedProfile[], keepOthers: boolean): FamilyFile {
   const others = keepOthers ? file.profiles.filter((profile) => !isPlanned(profile)) : [];
-  const before = new Map(file.profiles.filter(isPlanned).map((profile) => [profile.id, profile]));
+  const planned = file.profiles.filter(isPlanned);
   const taken = new Set(others.map(({ id }) => id));
   const made = drawn.map((profile) => {
-    const id = firstFree(taken, (n) => (n === 1 ? profile.id : `${profile.id}-${n}`));
+    const wanted = plannedBefore(profile, planned, drawn)?.id ?? profile.id;
+    const id = firstFree(taken, (n) => (n === 1 ? wanted : `${wanted}-${n}`));
     taken.add(id);
-    return plannedFile({ ...profile, id }, before.get(id), file.units);
+    return plannedFile(
+      { ...profile, id },
+      planned.find((before) => before.id === id),
+      file.units,
+    );
   });
   return { ...file, profiles: [...others, ...made] };
+}
+
+/**
+ * What a profile was when it was planned before: what has its id, else what is called the same. Ids were once made of names
+ * in another way; what a lesson, a claim or a register says of such a profile by its id must still be said of it.
+ */
+function plannedBefore(
+  { id, kind, name }: PlannedProfile,
+  planned: readonly ProfileFile[],
+  drawn: readonly PlannedProfile[],
+): ProfileFile | undefined {
+  const wanted = new Set(drawn.map((profile) => profile.id));
+  return (
+    planned.find((before) => before.id === id) ??
+    planned.find((before) => before.kind === kind && before.name === name && !wanted.has(before.id))
+  );
 }
 
 /** Whether a profile of a file was made from the plan. */

@@ -19,6 +19,21 @@ function beginning(content: string | Uint8Array | undefined): string {
 }
 
 describe('publish', () => {
+  test('raises on the chart what the file says is in between, or what the option says instead', async () => {
+    const between = JSON.parse(LESSON);
+    between.profiles.find((profile: { id: string }) => profile.id === 'bittern-keyway').inBetween = true;
+    const chartOf = async (options: string, text = JSON.stringify(between)) => {
+      const { written, said } = await run(`publish family.json --sheet chart${options} -o out.svg`, text);
+      expect(said).toMatch(/written/);
+      return beginning(written.get('out.svg'));
+    };
+    const plain = await chartOf('', LESSON);
+    const said = await chartOf('');
+    expect(said).not.toBe(plain);
+    expect(await chartOf(' --in-between bittern-keyway', LESSON)).toBe(said);
+    expect(await chartOf(' --in-between heron-keyway')).not.toBe(said);
+  });
+
   test.each(['chart', 'matrix', 'scale', 'card', 'answers'])('writes the sheet %s as PDF', async (sheet) => {
     const { code, written, said } = await run(`publish family.json --sheet ${sheet} -o out.pdf`);
     expect([code, said]).toEqual([0, expect.stringMatching(/^out\.pdf: \d+ pages? written\n$/)]);

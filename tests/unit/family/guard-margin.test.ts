@@ -71,7 +71,15 @@ describe('the room a family has', () => {
     const twins = { ...family, profiles: [...family.profiles, ...['b', 'c'].map((id) => ({ ...plain, id }))] };
     // 10 um wider: 2.5 um more at each face of each part.
     const wider = { ...twins, profiles: [...twins.profiles, { ...plain, id: 'wider', ring: boxOfMm(2.01, 8.4) }] };
-    for (const one of [twins, wider]) {
+    // Twins whose wear stands within a step of the figures, not on one: they are alike nevertheless.
+    const off = { ...plain, ring: boxOfMm(2.0012, 8.4) };
+    const offGrid = {
+      ...family,
+      profiles: [...family.profiles, ...['b', 'c', 'd'].map((id) => ({ ...off, id }))].filter(
+        ({ id }) => id !== plain.id,
+      ),
+    };
+    for (const one of [twins, wider, offGrid]) {
       const { guard } = finish(guardMargins(one, finish(entryMatrix(one))));
       expect(guard).toMatchObject({ opening: 'shallow', alike: 2 });
       expect(guard && alikeWords(guard)).toBe(', the same for 2 other pairs');

@@ -7,6 +7,11 @@ describe('names of files', () => {
     expect(fileNameText(' ..hidden?. ')).toBe('hidden');
     expect(fileNameText('…')).toBe('');
     expect(fileNameText('a'.repeat(200))).toHaveLength(80);
+    // Letters and their marks, one by one, and an end that is no blank.
+    expect(fileNameText('Re\u0301seau')).toBe('R\u00e9seau');
+    expect(fileNameText('\u0915\u0941\u0902\u091c\u0940')).toBe('\u0915\u0941\u0902\u091c\u0940');
+    expect(fileNameText(`${'a'.repeat(79)} b`)).toBe('a'.repeat(79));
+    expect([...fileNameText('\u{1d400}'.repeat(90))]).toHaveLength(80);
   });
 });
 

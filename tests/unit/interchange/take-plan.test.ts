@@ -45,16 +45,29 @@ test('planned profiles take the place of those planned before; others stay where
   expect('tolerance' in profiles[1]).toBe(false);
 });
 
+test('what was planned under another id keeps it where it is called the same: ids were once made in another way', () => {
+  const [old, heron, gone] = FILE.profiles;
+  const before = { ...FILE, profiles: [old, { ...heron, id: 'hero-n-keyway', chambers: 6, inBetween: true }, gone] };
+  const { profiles } = takePlan(before, [HERON], true);
+  expect(profiles.map(({ id }) => id)).toEqual(['old-keyway', 'hero-n-keyway']);
+  expect(profiles[1]).toMatchObject({ section: 'Heron', note: 'Gatehouse.', chambers: 6, inBetween: true });
+  // One that is drawn under its own id is not taken for another of the same name.
+  const twice = takePlan(FILE, [HERON, { ...HERON, id: 'heron-keyway-2' }], true);
+  expect(twice.profiles.map(({ id, note }) => [id, note]).slice(1)).toEqual([
+    ['heron-keyway', 'Gatehouse.'],
+    ['heron-keyway-2', undefined],
+  ]);
+});
+
 test('others may be left out', () => {
   expect(takePlan(FILE, [HERON], false).profiles.map(({ id }) => id)).toEqual(['heron-keyway']);
 });
 
 test('an id that a kept profile has is left to it', () => {
-  const { profiles } = takePlan(FILE, [{ ...HERON, id: 'old-keyway' }], true);
+  const named = [{ ...HERON, id: 'old-keyway', name: 'Old keyway again' }];
+  const { profiles } = takePlan(FILE, named, true);
   expect(profiles.map(({ id }) => id)).toEqual(['old-keyway', 'old-keyway-2']);
-  expect(
-    takePlan(takePlan(FILE, [{ ...HERON, id: 'old-keyway' }], true), [{ ...HERON, id: 'old-keyway' }], true),
-  ).toEqual(takePlan(FILE, [{ ...HERON, id: 'old-keyway' }], true));
+  expect(takePlan(takePlan(FILE, named, true), named, true)).toEqual(takePlan(FILE, named, true));
 });
 
 test('taking the same plan twice is taking it once, and the file stays sound', () => {

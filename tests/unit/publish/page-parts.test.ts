@@ -28,6 +28,8 @@ test('a text is broken at spaces, a long word between letters, and a no-break sp
   expect(wrapText('a bcdefghijklmnop q', room, measure)).toEqual(['a', 'bcdefghijk', 'lmnop q']);
   expect(wrapText('about 100\u00a0% here', room, measure)).toEqual(['about', '100\u00a0% here']);
   expect(wrapText('', room, measure)).toEqual(['']);
+  // A letter wider than the room stands alone, and what follows is not lost.
+  expect(wrapText('ab cd', { ...room, width: 0.5 }, measure)).toEqual(['a', 'b', 'c', 'd']);
 });
 
 test('each line is as full as it can be, also where words set together are wider or narrower than apart', () => {

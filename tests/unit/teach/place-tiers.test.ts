@@ -67,6 +67,13 @@ const CASES: [string, SetDiagram][] = [
   ['8 nested sets', nestedSets(8, 1)],
   ['20 scattered sets', scatteredSets(20, 4)],
   ['60 nested sets', nestedSets(60, 2)],
+  [
+    'a chain of 18',
+    {
+      tiers: Array.from({ length: 18 }, (_, i) => i),
+      covers: Array.from({ length: 17 }, (_, i) => [i, i + 1] as const),
+    },
+  ],
 ];
 
 /** How much of a segment lies inside a box whose border is drawn in by a little, 0 to 1, by samples. */
@@ -99,6 +106,11 @@ describe.each([
     }
     expect(Math.min(...tops)).toBeGreaterThan(-slack);
     expect(Math.max(...tops) + high).toBeLessThan(room.height + slack);
+    for (const { points } of lines)
+      for (const [, y] of points) {
+        expect(y).toBeGreaterThan(-slack);
+        expect(y).toBeLessThan(room.height + slack);
+      }
     const thin = 2 * slack;
     for (const { points } of lines)
       for (const { x, top, wide } of plates)

@@ -3,7 +3,7 @@ import type { Family } from '../../../../family/family.ts';
 import type { Units } from '../../../../family/length-text.ts';
 import { USE_TORQUE } from '../../../../strength/materials.ts';
 import { type StrengthRow, strengthHeadline } from '../../../state/plan/strength/strength-rows.ts';
-import { setStrength } from '../../../state/plan/strength/strength-state.ts';
+import { isTorque, MOST_TORQUE_NM, setStrength } from '../../../state/plan/strength/strength-state.ts';
 import { IN_LB_PER_NM, torqueNumber, torqueText, torqueUnit } from '../../../state/plan/strength/strength-words.ts';
 import fields from '../../form-fields.module.css';
 import { useSession, useStore } from '../../use-store.ts';
@@ -38,9 +38,6 @@ interface TorqueFieldProps {
   onChange(nm: number): void;
 }
 
-/** Most that can be compared with, newton metres. */
-const MOST_NM = 100;
-
 /** The torque that blades are compared with, and a key that brings the figure of the standard back. */
 function TorqueField({ units, torqueNm, onChange }: TorqueFieldProps) {
   const id = useId();
@@ -49,8 +46,8 @@ function TorqueField({ units, torqueNm, onChange }: TorqueFieldProps) {
   const put = (typed: string) => {
     setText(typed);
     const nm = Number(typed.replace(',', '.')) / (units === 'in' ? IN_LB_PER_NM : 1);
-    const sound = typed.trim() !== '' && nm > 0 && nm <= MOST_NM;
-    setFault(sound ? '' : `Give a torque above 0, up to ${torqueText(MOST_NM, units)}.`);
+    const sound = typed.trim() !== '' && isTorque(nm);
+    setFault(sound ? '' : `Give a torque above 0, up to ${torqueText(MOST_TORQUE_NM, units)}.`);
     if (sound) onChange(nm);
   };
   const usual = torqueNm === USE_TORQUE.nm;

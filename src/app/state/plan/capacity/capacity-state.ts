@@ -1,6 +1,5 @@
 import { type BittingRules, type Parity, USUAL_RULES } from '../../../../capacity/bitting-rules.ts';
-import { makeFamilySettings } from '../../family-settings.ts';
-import type { Session } from '../../session.ts';
+import { makeFamilySettings, type SettingsPlace } from '../../family-settings.ts';
 import { keptRules } from './kept-rules.ts';
 
 /** What the Capacity sheet is set to for one family; kept in this browser, not in the file. */
@@ -26,9 +25,9 @@ export const {
 }));
 
 /** Changes some rules of a family; excluded depths, parity and master follow the number of chambers and of depths. */
-export function setRules(session: Session, family: string, change: Partial<BittingRules>): void {
-  const { rules } = capacitySettings(capacityStateOf(session).getState(), family);
-  setCapacity(session, family, { rules: settled({ ...rules, ...change }), example: null });
+export function setRules(place: SettingsPlace, family: string, change: Partial<BittingRules>): void {
+  const { rules } = capacitySettings(capacityStateOf(place).getState(), family);
+  setCapacity(place, family, { rules: settled({ ...rules, ...change }), example: null });
 }
 
 /**

@@ -10,6 +10,9 @@ export interface StrengthSettings {
   readonly besideId: string | null;
 }
 
+/** Most torque that blades can be compared with, newton metres. */
+export const MOST_TORQUE_NM = 100;
+
 const USUAL: StrengthSettings = { materialId: USUAL_MATERIAL.id, torqueNm: USE_TORQUE.nm, besideId: null };
 
 /** The settings of the sheet, family by family. */
@@ -19,11 +22,16 @@ export const {
   change: setStrength,
 } = makeFamilySettings<StrengthSettings>('sectionary-strength', USUAL, ({ materialId, torqueNm, besideId }) => ({
   materialId: typeof materialId === 'string' && findMaterial(materialId) ? materialId : USUAL.materialId,
-  torqueNm: typeof torqueNm === 'number' && torqueNm > 0 ? torqueNm : USUAL.torqueNm,
+  torqueNm: isTorque(torqueNm) ? torqueNm : USUAL.torqueNm,
   besideId: typeof besideId === 'string' ? besideId : null,
 }));
 
 /** The chosen material. */
 export function materialOf({ materialId }: StrengthSettings): Material {
   return findMaterial(materialId) ?? USUAL_MATERIAL;
+}
+
+/** Whether it is a torque that blades can be compared with, newton metres: above 0, and no more than the field takes. */
+export function isTorque(nm: unknown): nm is number {
+  return typeof nm === 'number' && nm > 0 && nm <= MOST_TORQUE_NM;
 }
