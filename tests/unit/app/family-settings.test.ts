@@ -65,6 +65,39 @@ test('a family that is given another name keeps its settings', () => {
   expect(shown('Another family')).toBe(0);
 });
 
+test('it keeps them when it is renamed before anything has looked at them', () => {
+  const { doors } = fakeDoors();
+  const shelf = memory();
+  const { name } = JSON.parse(LESSON) as { name: string };
+  const before = session(shelf);
+  setCapacity(before, name, { firstDepth: 1 });
+  setStrength(before, name, { torqueNm: 3.5 });
+  const again = makeSession(doors, shelf);
+  openText(again.documents, doors, LESSON, 'lesson.json');
+  editFamily(again, (file) => ({ ...file, name: 'Another name' }));
+  expect(capacitySettings(capacityStateOf(again).getState(), 'Another name').firstDepth).toBe(1);
+  expect(strengthSettings(strengthStateOf(again).getState(), 'Another name').torqueNm).toBe(3.5);
+});
+
+test('two windows keep the settings of different families without undoing one another', () => {
+  const { storeOf, settingsOf, change } = settings();
+  const shelf = memory();
+  const [one, other] = [session(shelf), session(shelf)];
+  for (const window of [one, other]) storeOf(window);
+  change(one, 'Polderwick', { torque: 3 });
+  change(other, 'Dunmere', { torque: 4 });
+  change(one, 'Polderwick', { torque: 5 });
+  const all = storeOf(session(shelf)).getState();
+  expect([settingsOf(all, 'Polderwick').torque, settingsOf(all, 'Dunmere').torque]).toEqual([5, 4]);
+});
+
+test.each([0, -1, 100.5, 1e300, '3', null])('a torque of %j that was kept is as usual', (torqueNm) => {
+  const shelf = memory();
+  shelf.setItem('sectionary-strength', JSON.stringify({ Polderwick: { torqueNm } }));
+  const all = strengthStateOf(session(shelf)).getState();
+  expect(strengthSettings(all, 'Polderwick').torqueNm).toBe(2.5);
+});
+
 test('the rules of a bitting, the metal and the torque come back; what was kept and is none is as usual', () => {
   const shelf = memory();
   const before = session(shelf);
