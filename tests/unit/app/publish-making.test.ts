@@ -1,11 +1,15 @@
+import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { MakingFile } from '../../../src/app/state/publish/making-file.ts';
+import { openText } from '../../../src/app/state/document-state.ts';
+import { MakingFile, makingFileOf } from '../../../src/app/state/publish/making-file.ts';
 import { publishingOf } from '../../../src/app/state/publish/publishing.ts';
 import { orderOf, USUAL_SHEET } from '../../../src/app/state/publish/sheet-choice.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
 import { JobCancelled } from '../../../src/jobs/job.ts';
 import { demoFamily } from '../../kit/demo-family.ts';
 import { fakeDoors } from './fake-doors.ts';
+
+const LESSON = readFileSync(new URL('../../../profiles-demo/first-lesson.json', import.meta.url), 'utf8');
 
 /** A job that the test ends. */
 function heldJob<Output>() {
@@ -135,4 +139,56 @@ test('what was said of a file can be taken back, without touching one on its way
   resolve('Matrix.pdf');
   await done;
   expect(making.store.getState().said).toBe('Matrix.pdf is saved.');
+});
+
+test('a stopped or failed file of something else cannot be made again', async () => {
+  const making = new MakingFile();
+  let begun = 0;
+  const stopped = heldJob<string>();
+  const start = () => {
+    begun += 1;
+    return stopped.job;
+  };
+  const take = async (text: string) => text;
+  const done = making.make({ what: 'STL', start, take });
+  making.stop();
+  await done;
+  making.forget();
+  expect(making.store.getState().phase).toBe('idle');
+  making.again();
+  expect(begun).toBe(1);
+  // One that is still on its way when another is shown has no key that would make it again, either.
+  const late = heldJob<string>();
+  const other = making.make({ what: 'STL', start: () => late.job, take });
+  making.forget();
+  making.stop();
+  await other;
+  expect(making.store.getState()).toMatchObject({ phase: 'idle', said: 'Stopped: no STL was saved.' });
+  const failing = making.make({
+    what: 'STL',
+    start: () => ({ result: Promise.reject(new Error('no memory left')), cancel: () => {} }),
+    take,
+  });
+  making.forget();
+  await failing;
+  expect(making.store.getState()).toMatchObject({ phase: 'idle', said: 'No STL was saved: no memory left.' });
+});
+
+test('with another family a file on its way is given up, and nothing is told of it', async () => {
+  const { doors } = fakeDoors();
+  const session = makeSession(doors, null);
+  const making = makingFileOf(session);
+  const { job, resolve, isCancelled } = heldJob<string>();
+  const taken: string[] = [];
+  const take = async (text: string) => {
+    taken.push(text);
+    return text;
+  };
+  const done = making.make({ what: 'PDF', start: () => job, take });
+  expect(openText(session.documents, doors, LESSON, 'lesson.json')).toBe(true);
+  expect(isCancelled()).toBe(true);
+  resolve('Chart.pdf');
+  await done;
+  expect(taken).toEqual([]);
+  expect(making.store.getState()).toMatchObject({ phase: 'idle', said: '' });
 });

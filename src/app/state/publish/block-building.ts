@@ -1,8 +1,7 @@
 import type { DisplaySet } from '../../../print3d/display-set.ts';
 import { AskedJob, makeAskedJobs } from '../asked-job.ts';
-import type { Session } from '../session.ts';
 import type { BlockOrder } from './block-doors.ts';
-import { MakingFile } from './making-file.ts';
+import { makeMakings } from './making-file.ts';
 
 /** The building of display sets. */
 export type BlockBuilding = AskedJob<BlockOrder, DisplaySet>;
@@ -29,11 +28,5 @@ export const blockBuildingOf = makeAskedJobs<BlockOrder, DisplaySet>(
   ({ doors }) => new AskedJob((order, tell) => doors.block.buildDisplaySet(order, tell), isSame),
 );
 
-const makings = new WeakMap<Session, MakingFile>();
-
 /** What makes the files of a display set of a window. */
-export function blockMakingOf(session: Session): MakingFile {
-  const known = makings.get(session) ?? new MakingFile();
-  makings.set(session, known);
-  return known;
-}
+export const blockMakingOf = makeMakings();

@@ -50,7 +50,7 @@ export class MakingFile {
     this.turn += 1;
     this.job.cancel();
     this.job = null;
-    this.store.setState({ phase: 'stopped' });
+    this.store.setState(this.stopped());
   }
 
   /** Makes the same file after a stop or a failure. */
@@ -58,9 +58,34 @@ export class MakingFile {
     if (!this.job) void this.begin?.();
   }
 
-  /** Takes back what was said of the last file: it was of something else. */
+  /**
+   * Takes back what was said of the last file, and the way to make it again: it was of something else. One that is on
+   * its way is still handed over.
+   */
   forget(): void {
-    if (this.store.getState().said !== '') this.store.setState({ said: '' });
+    this.begin = null;
+    const { phase, said } = this.store.getState();
+    if (phase !== 'finding' && (phase !== 'idle' || said !== '')) this.store.setState(NOTHING);
+  }
+
+  /** Begins anew: another family is open, and nothing of the one before it is handed over any more. */
+  drop(): void {
+    this.turn += 1;
+    if (this.job) giveUp(this.job);
+    this.job = null;
+    this.begin = null;
+    this.store.setState(NOTHING);
+  }
+
+  /** What is told of a stopped file; that of something else cannot be made again. */
+  private stopped(): Partial<MakingState> {
+    const { what } = this.store.getState();
+    return this.begin ? { phase: 'stopped' } : { ...NOTHING, said: `Stopped: no ${what} was saved.` };
+  }
+
+  private failed(trouble: string): Partial<MakingState> {
+    const { what } = this.store.getState();
+    return this.begin ? { phase: 'failed', trouble } : { ...NOTHING, said: `No ${what} was saved: ${trouble}.` };
   }
 
   private async run<Output>({ what, start, take }: Making<Output>): Promise<void> {
@@ -82,16 +107,29 @@ export class MakingFile {
     } catch (reason) {
       // A browser that allows no thread says so by throwing at once.
       if (turn === this.turn) this.job = null;
-      tell(reason instanceof JobCancelled ? { phase: 'stopped' } : { phase: 'failed', trouble: troubleText(reason) });
+      tell(reason instanceof JobCancelled ? this.stopped() : this.failed(troubleText(reason)));
     }
   }
 }
 
-const makings = new WeakMap<Session, MakingFile>();
+/**
+ * What makes files, one for each window; with another family it begins anew.
+ *
+ * @check tests/unit/app/publish-making.test.ts
+ */
+export function makeMakings(): (session: Session) => MakingFile {
+  const makings = new WeakMap<Session, MakingFile>();
+  return (session) => {
+    const known = makings.get(session);
+    if (known) return known;
+    const made = new MakingFile();
+    session.documents.subscribe((now, before) => {
+      if (now.opened !== before.opened && now.document !== before.document) made.drop();
+    });
+    makings.set(session, made);
+    return made;
+  };
+}
 
 /** What makes the files of a window. */
-export function makingFileOf(session: Session): MakingFile {
-  const known = makings.get(session) ?? new MakingFile();
-  makings.set(session, known);
-  return known;
-}
+export const makingFileOf = makeMakings();
