@@ -261,6 +261,16 @@ export interface TypedField {
 /** The state of a {@link LengthField} that begins with a length; an empty field is no fault. */
 export function useTypedLength(start: number | null, units: Units): TypedField {
   const [text, set] = useState(start === null ? '' : exactLength(start, units));
+  return typedField(text, units, set);
+}
+
+/** The same for a length that may become known later: the field shows it until something is typed. */
+export function useFollowingLength(start: number | null, units: Units): TypedField {
+  const [typed, set] = useState<string | null>(null);
+  return typedField(typed ?? (start === null ? '' : exactLength(start, units)), units, set);
+}
+
+function typedField(text: string, units: Units, set: (text: string) => void): TypedField {
   if (text.trim() === '') return { text, nm: null, fault: undefined, set };
   const typed = readLength(text, units, null);
   return { text, nm: typed.ok ? typed.nm : null, fault: typed.ok ? undefined : typed.words, set };

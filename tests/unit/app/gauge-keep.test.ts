@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { openText } from '../../../src/app/state/document-state.ts';
 import { undo } from '../../../src/app/state/edit-document.ts';
-import { keepStrip, roundStrip, stripName } from '../../../src/app/state/gauge/keep-strip.ts';
+import { keepStrip, roundStrip, stripName, thicknessHint } from '../../../src/app/state/gauge/keep-strip.ts';
 import { makeSession } from '../../../src/app/state/session.ts';
 import { straightTool } from '../../../src/gauge/straight-tool.ts';
 import { fakeDoors } from './fake-doors.ts';
@@ -52,4 +52,15 @@ test('the thickest strip is kept in round figures, never thicker than it is', ()
   expect(roundStrip(942_999.7, 'in')).toBe(942_340);
   expect(roundStrip(400, 'mm')).toBe(null);
   expect(roundStrip(null, 'mm')).toBe(null);
+});
+
+test('a strip is called the thickest only at the height that it was found for', () => {
+  const asked = { height: 6 * MM, thickest: 0.942 * MM };
+  const hint = (thickness: number | null, height: number | null, of: Parameters<typeof thicknessHint>[1] = asked) =>
+    thicknessHint({ thickness, height }, of);
+  expect(hint(0.942 * MM, 6 * MM)).toBe('The thickest that goes in, touching.');
+  for (const height of [2 * MM, null]) expect(hint(0.942 * MM, height)).toBe(undefined);
+  expect(hint(0.9 * MM, 6 * MM)).toBe(undefined);
+  expect(hint(null, 6 * MM, { ...asked, thickest: null })).toBe('The thickest that goes in is not known.');
+  expect(hint(null, 6 * MM)).toBe(undefined);
 });

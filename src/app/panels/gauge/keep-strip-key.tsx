@@ -1,9 +1,9 @@
 import { useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { FileFault } from '../../../interchange/json/file-fault.ts';
-import { keepStrip, roundStrip, stripName } from '../../state/gauge/keep-strip.ts';
+import { keepStrip, roundStrip, stripName, thicknessHint } from '../../state/gauge/keep-strip.ts';
 import { FormSheet } from '../draw/section-sheets.tsx';
-import { LengthField, TextField, useTypedLength } from '../form-fields.tsx';
+import { LengthField, TextField, useFollowingLength, useTypedLength } from '../form-fields.tsx';
 import { useSession, useStore } from '../use-store.ts';
 import { useGauge } from './use-gauge.ts';
 
@@ -44,9 +44,11 @@ function KeepStripSheet({ family, most, onClose, ...strip }: KeepStripProps & { 
   const session = useSession();
   const units = useStore(session.settings, (s) => s.units);
   const thickest = roundStrip(most, units);
-  const thickness = useTypedLength(strip.thickness ?? thickest, units);
+  // While the curves are being found the thickest is not known; the field shows it once it is.
+  const thickness = useFollowingLength(strip.thickness ?? thickest, units);
   const height = useTypedLength(strip.height, units);
-  const usual = stripName(family.profiles, { thickness: thickness.nm, height: height.nm }, units);
+  const sizes = { thickness: thickness.nm, height: height.nm };
+  const usual = stripName(family.profiles, sizes, units);
   const [typed, setTyped] = useState<string | null>(null);
   const [faults, setFaults] = useState<readonly FileFault[]>([]);
   const name = typed ?? usual;
@@ -70,7 +72,7 @@ function KeepStripSheet({ family, most, onClose, ...strip }: KeepStripProps & { 
         text={thickness.text}
         units={units}
         fault={thickness.fault}
-        hint={thickness.nm !== null && thickness.nm === thickest ? 'The thickest that goes in, touching.' : undefined}
+        hint={thicknessHint(sizes, { height: strip.height, thickest })}
         onChange={thickness.set}
       />
     </FormSheet>

@@ -39,6 +39,26 @@ export function roundStrip(most: number | null, units: Units): number | null {
 }
 
 /**
+ * What is told below the thickness of a strip that is to be kept.
+ *
+ * @param typed what is in the fields, nanometres; null where nothing is.
+ * @param asked the height that the thickest strip was found for, and that thickness in round figures, nanometres; null
+ * where it is not known.
+ * @returns undefined where nothing is to be told.
+ * @check tests/unit/app/gauge-keep.test.ts
+ */
+export function thicknessHint(
+  typed: { readonly [size in keyof Strip]: number | null },
+  asked: { readonly height: number | null; readonly thickest: number | null },
+): string | undefined {
+  const { thickest } = asked;
+  // Of another height another strip is the thickest.
+  if (typed.height === null || typed.height !== asked.height) return undefined;
+  if (typed.thickness === null) return thickest === null ? 'The thickest that goes in is not known.' : undefined;
+  return typed.thickness === thickest ? 'The thickest that goes in, touching.' : undefined;
+}
+
+/**
  * Makes a strip a tool of the family, picks it and takes its size in hand; one step of undo.
  *
  * @param strip nanometres.
