@@ -229,6 +229,16 @@ test('keyways are ranked from tight to wide, in either theme; a family without k
   await page.keyboard.press('Control+z');
   await sheets(page).getByRole('button', { name: 'Tools' }).click();
   await empty.waitFor();
+  await openFamily(page, {
+    ...FAMILY,
+    name: 'Blanks',
+    profiles: FAMILY.profiles.filter(({ kind }) => kind !== 'tool'),
+  });
+  await page.getByRole('heading', { name: 'This family has blanks, but no tools' }).waitFor();
+  await page.getByRole('checkbox', { name: 'Blanks too' }).check();
+  await grid(page)
+    .getByRole('gridcell', { name: /^Bar blank in Plain keyway: / })
+    .waitFor();
   await openFamily(page, { ...FAMILY, name: 'No keyways', profiles: FAMILY.profiles.slice(2) });
   for (const sheet of ['Tools', 'Tightness', 'Thickness']) {
     await sheets(page).getByRole('button', { name: sheet }).click();
