@@ -44,19 +44,20 @@ export function* guardMargins(
   blocked.sort((a, b) => b.fit.clearance - a.fit.clearance);
   const prepared = new Map<string, Opening>();
   let guard: SettingPair | null = null;
+  let least = Number.POSITIVE_INFINITY;
   let alike = 0;
   for (const [i, { profile, opening }] of blocked.entries()) {
     const shape = prepared.get(opening.id) ?? prepareOpening(opening.ring);
     prepared.set(opening.id, shape);
     const entersAt = (wear: number) => entersWorn(shape, profile.ring, 'both', wear);
-    if (guard === null || entersAt(guard.length)) {
-      const isAlike: boolean = guard !== null && !entersAt(Math.max(0, guard.length - STEP));
-      const length: number = isAlike ? Number.POSITIVE_INFINITY : measureWear(shape, profile.ring, 'both');
-      if (isAlike || length === guard?.length) alike++;
-      else if (length < (guard?.length ?? Number.POSITIVE_INFINITY)) {
+    if (least === Number.POSITIVE_INFINITY || entersAt(least)) {
+      const isAlike = least < Number.POSITIVE_INFINITY && !entersAt(Math.max(0, least - STEP));
+      const length = isAlike ? least : measureWear(shape, profile.ring, 'both');
+      if (length < least) {
         guard = { profile: profile.id, opening: opening.id, length };
+        least = length;
         alike = 0;
-      }
+      } else if (least < Number.POSITIVE_INFINITY) alike++;
     }
     yield { done: i + 1, total: blocked.length };
   }

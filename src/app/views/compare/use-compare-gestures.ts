@@ -40,11 +40,7 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
   const gesture = useRef<Gesture>(IDLE);
   const [kind, setKind] = useState<Gesture['kind']>('idle');
   const spaceHeld = useSpaceHeld();
-  // The listeners stand as long as the frame does; what they need to know is handed to them here after each drawing.
-  const latest = useRef({ pair, view, setView, onPress, spaceHeld });
-  useEffect(() => {
-    latest.current = { pair, view, setView, onPress, spaceHeld };
-  });
+  const latest = useLatest({ pair, view, setView, onPress, spaceHeld });
   useEffect(() => {
     const element = frame.current;
     if (!element) return;
@@ -92,8 +88,26 @@ export function useCompareGestures({ frame, pair, view, setView, onPress }: Comp
       stopFingers();
       stop();
     };
-  }, [frame, session]);
+  }, [frame, session, latest]);
   return kind;
+}
+
+type Known = Omit<CompareGestures, 'frame'> & { readonly spaceHeld: RefObject<boolean> };
+
+/**
+ * What the listeners need to know, which stand as long as the frame does: handed to them after each drawing. A view holds at
+ * once: the next turn of the wheel, or the next press, may come before the drawing does.
+ */
+function useLatest(known: Known): RefObject<Known> {
+  const latest = useRef(known);
+  useEffect(() => {
+    const setView = (view: DrawingView) => {
+      latest.current = { ...latest.current, view };
+      known.setView(view);
+    };
+    latest.current = { ...known, setView };
+  });
+  return latest;
 }
 
 const isDragging = ({ kind }: Gesture) => kind === 'dragging-blank' || kind === 'dragging-corner';

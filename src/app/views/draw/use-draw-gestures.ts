@@ -1,5 +1,6 @@
 import { type RefObject, useCallback, useEffect, useRef, useState } from 'react';
 import { useSession } from '../../panels/use-store.ts';
+import type { DrawingView } from '../../tools/drawing-view.ts';
 import { useSpaceHeld } from '../use-space-held.ts';
 import { EMPTY_HAND, type HandShown } from './draw-hand.ts';
 import { type SheetNow, SheetPointer } from './sheet-pointer.ts';
@@ -19,10 +20,16 @@ export function useDrawGestures(given: DrawGestures): DrawHand {
   const [shown, show] = useState<HandShown>(EMPTY_HAND);
   const spaceHeld = useSpaceHeld();
   const pointer = useRef<SheetPointer | null>(null);
-  // The pointer listens as long as the frame stands; what it needs to know is handed to it here after each drawing.
+  // The pointer listens as long as the frame stands; what it needs to know is handed to it here after each drawing. A view
+  // holds at once: the next turn of the wheel, or the next press, may come before the drawing does.
   const latest = useRef(given);
   useEffect(() => {
-    latest.current = given;
+    const setView = (view: DrawingView) => {
+      const { sheet } = latest.current;
+      latest.current = { ...latest.current, sheet: sheet && { ...sheet, view } };
+      given.setView(view);
+    };
+    latest.current = { ...given, setView };
   });
   useEffect(() => {
     if (!frame.current) return;
