@@ -2,7 +2,7 @@ import { difference } from '../geom/clip.ts';
 import { sideOfRegion } from '../geom/contains-point.ts';
 import { type Box, boxOf, type Point } from '../geom/point.ts';
 import { boundariesOf, type Region, regionOf } from '../geom/region.ts';
-import { asTrustedRing, type Ring } from '../geom/ring.ts';
+import { ringOfBox } from '../geom/ring.ts';
 import type { WardSide } from './fit.ts';
 
 /** Plug material that reaches further into the keyway than this past the wall above and below it is a ward, nanometres. */
@@ -115,15 +115,6 @@ function isWard(opening: Region, p: Point, side: WardSide): boolean {
     }
   const reach = sign * (upright ? p.x : p.y) - WARD_REACH;
   return before < reach && after < reach;
-}
-
-function ringOfBox({ minX, minY, maxX, maxY }: Box): Ring {
-  return asTrustedRing([
-    { x: minX, y: minY },
-    { x: maxX, y: minY },
-    { x: maxX, y: maxY },
-    { x: minX, y: maxY },
-  ]);
 }
 
 function boxOfRegion(opening: Region): Box {

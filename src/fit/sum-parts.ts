@@ -2,7 +2,7 @@ import { difference, offset, union, unionOfLoops } from '../geom/clip.ts';
 import { convexParts } from '../geom/convex-parts.ts';
 import { type Box, boxOf, type Point } from '../geom/point.ts';
 import { boundariesOf, type Region, regionOf } from '../geom/region.ts';
-import { asTrustedRing, type Ring } from '../geom/ring.ts';
+import { type Ring, ringOfBox } from '../geom/ring.ts';
 
 /** Margin of plug round the opening and of window round the answer, nanometres: wider than any part's rounding. */
 const FRAME = 1_000_000;
@@ -34,21 +34,12 @@ export function innerFitByParts(opening: Region, blank: readonly Ring[]): Region
     const around = boxOf(a);
     return mirrored.filter((_, i) => meets(sumOfBoxes(around, boxes[i]), window)).map((b) => sumOfConvex(a, b));
   });
-  return difference(regionOf(ringOfBox(window, 0)), uniteAll(sums));
+  return difference(regionOf(ringOfBox(window)), uniteAll(sums));
 }
 
 /** `region` shrunk by `distance`; nanometres. */
 export function shrink(region: Region, distance: number): Region {
   return distance > 0 ? offset(region, -distance, 'round', 5) : region;
-}
-
-function ringOfBox({ minX, minY, maxX, maxY }: Box, by: number): Ring {
-  return asTrustedRing([
-    { x: minX - by, y: minY - by },
-    { x: maxX + by, y: minY - by },
-    { x: maxX + by, y: maxY + by },
-    { x: minX - by, y: maxY + by },
-  ]);
 }
 
 function sumOfBoxes(a: Box, b: Box): Box {

@@ -1,7 +1,7 @@
 import { plainConditions } from '../fit/conditions.ts';
 import type { Verdict } from '../fit/fit.ts';
 import { blankUnder, judgePairEntry, openingUnder } from '../fit/judge-pair.ts';
-import { asTrustedRing, type Ring } from '../geom/ring.ts';
+import { type Ring, ringOfBox } from '../geom/ring.ts';
 import { heightAt, type Strip, type ThicknessCurve, tallestOf, thicknessAt } from './thickness-curve.ts';
 
 /** What curve and fit may differ by, each within its accuracy, nanometres: nearer cases are left to the fit. */
@@ -28,7 +28,8 @@ export function judgeStrip(curve: ThicknessCurve, opening: Ring, strip: Strip, r
   if (more > CLOSE && !(goesIn(more - CLOSE, 0) && goesIn(0, more - CLOSE))) return 'tight';
   if (curve.tiltLimit > 0) return more > 0 && goesIn(more, more) ? 'enters' : 'tight';
   const conditions = plainConditions(runningClearance);
-  const fit = judgePairEntry(openingUnder(opening, conditions), blankUnder(ringOf(strip), conditions), conditions);
+  const ring = ringOfBox({ minX: 0, minY: 0, maxX: thickness, maxY: height });
+  const fit = judgePairEntry(openingUnder(opening, conditions), blankUnder(ring, conditions), conditions);
   return fit.verdict === 'blocked' ? 'tight' : fit.verdict;
 }
 
@@ -50,13 +51,4 @@ export function whyTight(curve: ThicknessCurve, strip: Strip, runningClearance: 
   const lower = ifAny(tall - (heightAt(curve, thick) ?? 0), strip.height);
   if (thinner === Infinity && lower === Infinity) return 'both';
   return lower < thinner ? 'height' : 'thickness';
-}
-
-function ringOf({ thickness, height }: Strip): Ring {
-  return asTrustedRing([
-    { x: 0, y: 0 },
-    { x: thickness, y: 0 },
-    { x: thickness, y: height },
-    { x: 0, y: height },
-  ]);
 }

@@ -1,5 +1,5 @@
 import { checkOutline, type OutlineFault } from './check-outline.ts';
-import type { Point } from './point.ts';
+import type { Box, Point } from './point.ts';
 import { signedArea } from './signed-area.ts';
 
 declare const ringBrand: unique symbol;
@@ -39,6 +39,16 @@ export function makeRing(points: readonly Point[]): RingResult {
  */
 export function asTrustedRing(points: readonly Point[]): Ring {
   return points as Ring;
+}
+
+/** The outline of a box, its sides moved out by `by` where that is given; nanometres. */
+export function ringOfBox({ minX, minY, maxX, maxY }: Box, by = 0): Ring {
+  return asTrustedRing([
+    { x: minX - by, y: minY - by },
+    { x: maxX + by, y: minY - by },
+    { x: maxX + by, y: maxY + by },
+    { x: minX - by, y: maxY + by },
+  ]);
 }
 
 /** Tells one ring from several, for functions that take either. */
