@@ -3,7 +3,7 @@ import type { Units } from '../../../family/length-text.ts';
 import type { Palette } from '../../../publish/inks.ts';
 import { PAPER_NAMES, type PaperName, type PaperTurn } from '../../../publish/paper.ts';
 import { SHEET_NAMES, type SheetName, type SheetOrder, USUAL_TURNS } from '../../../publish/sheet-order.ts';
-import { makeKeptStore, type Shelf } from '../kept-store.ts';
+import { makeKeptStore, oneOf, type Shelf, yesOrNo } from '../kept-store.ts';
 import type { Store } from '../store.ts';
 
 /** The sheets for paper; the lesson's pages have a sheet of the view to themselves. */
@@ -71,24 +71,23 @@ export function makeSheetChoiceStore(shelf: Shelf | null): Store<SheetChoice> {
 function choiceOf(fields: Readonly<Record<string, unknown>>): SheetChoice {
   const { sheet, paper, turned, palette, units, dated, blanksOnly, onePage, enlarge, questions, seed } = fields;
   const held = typeof turned === 'object' && turned !== null ? (turned as Record<string, unknown>) : {};
-  const turns = PAPER_SHEETS.map((name) => [name, oneOf(['portrait', 'landscape'], held[name]) ?? TURNED[name]]);
+  const turns = PAPER_SHEETS.map((name) => [
+    name,
+    oneOf(['portrait', 'landscape'] as const)(held[name]) ?? TURNED[name],
+  ]);
   return {
-    sheet: oneOf(PAPER_SHEETS, sheet) ?? USUAL_SHEET.sheet,
-    paper: oneOf(PAPER_NAMES, paper) ?? USUAL_SHEET.paper,
+    sheet: oneOf(PAPER_SHEETS)(sheet) ?? USUAL_SHEET.sheet,
+    paper: oneOf(PAPER_NAMES)(paper) ?? USUAL_SHEET.paper,
     turned: Object.fromEntries(turns) as Record<PaperSheet, PaperTurn>,
-    palette: oneOf(['colour', 'grey'], palette) ?? USUAL_SHEET.palette,
-    units: oneOf(['mm', 'in'], units) ?? null,
-    dated: typeof dated === 'boolean' ? dated : USUAL_SHEET.dated,
+    palette: oneOf(['colour', 'grey'] as const)(palette) ?? USUAL_SHEET.palette,
+    units: oneOf(['mm', 'in'] as const)(units) ?? null,
+    dated: yesOrNo(dated) ?? USUAL_SHEET.dated,
     blanksOnly: blanksOnly === true,
     onePage: onePage === true,
-    enlarge: oneOf(ENLARGEMENTS, enlarge) ?? USUAL_SHEET.enlarge,
+    enlarge: oneOf(ENLARGEMENTS)(enlarge) ?? USUAL_SHEET.enlarge,
     questions: wholeWithin(QUESTIONS.least, QUESTIONS.most, questions) ?? USUAL_SHEET.questions,
     seed: wholeWithin(1, QUESTIONS.sets, seed) ?? USUAL_SHEET.seed,
   };
-}
-
-function oneOf<T>(known: readonly T[], value: unknown): T | undefined {
-  return known.find((one) => one === value);
 }
 
 function wholeWithin(least: number, most: number, value: unknown): number | undefined {
