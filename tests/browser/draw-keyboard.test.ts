@@ -263,6 +263,25 @@ test('mirror, offset, align, simplify: each told in words, each one step of undo
   await page.keyboard.press('Escape');
 }, 240_000);
 
+test('the Section menu has the focus as soon as it is open, and its key once a row was pressed', async () => {
+  const { page } = app;
+  await openDraw(page);
+  // In one go, as keys struck faster than the page draws: what the browser does later is not seen here.
+  const focused = await page.getByRole('button', { name: 'Section ▾' }).evaluate((key: HTMLElement) => {
+    const words = (element: Element | null) => element?.textContent ?? '';
+    key.focus();
+    key.click();
+    const first = words(document.activeElement);
+    document.activeElement?.dispatchEvent(new KeyboardEvent('keydown', { key: 'ArrowDown', bubbles: true }));
+    const second = words(document.activeElement);
+    const rows = [...document.querySelectorAll<HTMLElement>('[popover] button')];
+    rows.find((row) => words(row).startsWith('Move up'))?.click();
+    return [first, second, words(document.activeElement)];
+  });
+  expect(focused).toEqual(['New section…keyway, blank or tool', expect.stringMatching(/^Duplicate/), 'Section ▾']);
+  await told(page, /is the first of its kind already\.$/);
+});
+
 test('rename, duplicate, move, delete and undo; the last section of a family stays', async () => {
   const { page } = app;
   await openDraw(page);

@@ -216,7 +216,8 @@ test('keyways are ranked from tight to wide, in either theme; a family without k
   await sheets(page).getByRole('button', { name: 'Tools' }).click();
   const empty = page.getByRole('heading', { name: 'This family has no tools' });
   await empty.waitFor();
-  await page.getByRole('button', { name: 'Keep as a tool…' }).press('Enter');
+  const here = page.getByRole('main').getByRole('button', { name: 'Keep as a tool…' });
+  await here.press('Enter');
   const kept = page.getByRole('dialog');
   await kept.getByRole('textbox', { name: 'Height' }).fill('6');
   await kept.getByRole('textbox', { name: 'Thickness' }).fill('0.75');

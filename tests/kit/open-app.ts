@@ -2,6 +2,7 @@ import { type Browser, type BrowserContext, type BrowserContextOptions, chromium
 import { inject } from 'vitest';
 import { writeLink } from '../../src/interchange/link/write.ts';
 import { findBrowser } from './find-browser.mjs';
+import { tellWindowOfFailure } from './tell-window.ts';
 
 /**
  * As root Chromium starts only without its sandbox. Without a graphics card its graphics process draws in software, and on a
@@ -223,6 +224,9 @@ export async function openApp(options: OpenOptions = {}): Promise<OpenedApp> {
     url,
     problems,
     anotherTab: async (address) => open(await context.newPage(), address),
-    close: () => (options.sameWindow ? parkWindow(page, context, url) : context.close()),
+    close: async () => {
+      await tellWindowOfFailure(page);
+      await (options.sameWindow ? parkWindow(page, context, url) : context.close());
+    },
   };
 }

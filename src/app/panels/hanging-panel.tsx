@@ -17,19 +17,20 @@ export function HangingPanel({ label, title, children }: HangingPanelProps) {
   const id = useId();
   const key = useRef<HTMLButtonElement>(null);
   const panel = useRef<HTMLDivElement>(null);
-  const place = (event: ToggleEvent<HTMLDivElement>) => {
+  const prepare = (event: ToggleEvent<HTMLDivElement>) => {
     const at = key.current?.getBoundingClientRect();
     if (event.newState !== 'open' || !at || !panel.current) return;
+    // The browser gives the focus as it opens the panel. After `toggle`, which comes later, keys struck at once were lost.
+    (rowsOf(panel.current)[0] ?? panel.current).setAttribute('autofocus', '');
     // From a key low in the window it stands above it.
     const above = at.top > window.innerHeight / 2;
     panel.current.style.top = above ? 'auto' : `${at.bottom + 14}px`;
     panel.current.style.bottom = above ? `${window.innerHeight - at.top + 14}px` : 'auto';
     panel.current.style.right = `${Math.max(8, document.documentElement.clientWidth - at.right)}px`;
   };
-  const moveFocus = ({ newState }: ToggleEvent<HTMLDivElement>) => {
+  const giveBackFocus = ({ newState }: ToggleEvent<HTMLDivElement>) => {
     const inside = panel.current?.contains(document.activeElement) || document.activeElement === document.body;
-    if (newState === 'open') (rowsOf(panel.current)[0] ?? panel.current)?.focus();
-    else if (inside) key.current?.focus();
+    if (newState === 'closed' && inside) key.current?.focus();
   };
   const onKeyDown = (event: KeyboardEvent<HTMLDivElement>) => {
     const rows = rowsOf(panel.current);
@@ -50,8 +51,8 @@ export function HangingPanel({ label, title, children }: HangingPanelProps) {
         popover="auto"
         tabIndex={-1}
         className={styles.panel}
-        onBeforeToggle={place}
-        onToggle={moveFocus}
+        onBeforeToggle={prepare}
+        onToggle={giveBackFocus}
         onKeyDown={onKeyDown}
       >
         {children(() => panel.current?.hidePopover())}
