@@ -1,11 +1,13 @@
 import { isLink } from '../../interchange/link/link-form.ts';
 import type { Session } from '../state/session.ts';
-import { tellNoStore } from './keep-notices.ts';
+import { clearStoreNotice, tellNoStore } from './keep-notices.ts';
 import { Keeping, type KeepParts, WAIT_MS } from './keeping.ts';
+import { workState } from './kept-work.ts';
 import { openLink } from './open-link.ts';
+import { untouchedSample } from './sample-work.ts';
 import { listWorks, type WorkHead } from './work-records.ts';
 
-/** A browser whose storage says nothing for so long is taken to have none. */
+/** A browser whose storage says nothing for so long is taken to have none, until it says something after all. */
 const PATIENCE_MS = 3_000;
 
 const keepings = new WeakMap<Session, Keeping>();
@@ -17,7 +19,8 @@ export function keepingOf(session: Session): Keeping | null {
 
 /**
  * Opens what the window begins with, then keeps it. A link in the address goes first, then what this tab showed before
- * it was loaded again, then the family that was kept last, then the demo family.
+ * it was loaded again, then the family that was kept last, then the demo family. Storage that answers late, as on a busy
+ * machine, is taken up when it does.
  *
  * @param fragment of the address.
  * @check tests/browser/keep-reload.test.ts, tests/unit/app/keeping.test.ts
@@ -26,7 +29,8 @@ export async function startKeeping(session: Session, parts: KeepParts, fragment:
   const { documents } = session;
   const keeping = new Keeping(session, parts);
   documents.setState({ reading: true });
-  const works = await orNull(listWorks(parts.shelf), session);
+  const asked = listWorks(parts.shelf).catch(() => null);
+  const works = await inTime(asked, session);
   // A file that was dropped meanwhile, or a link, goes before anything kept.
   const isOpen = () => documents.getState().opened > 0;
   if (!isOpen() && isLink(fragment)) openLink(session, fragment);
@@ -37,10 +41,20 @@ export async function startKeeping(session: Session, parts: KeepParts, fragment:
   if (refusal) documents.setState({ refusal });
   if (!works) {
     tellNoStore(session);
-    return;
+    const late = await asked;
+    if (!late) return;
+    clearStoreNotice(session);
+    if (isAsItCame(session)) await openKept(keeping, late);
   }
   keepings.set(session, keeping);
   keeping.follow();
+}
+
+/** Whether the window shows a family that came with the app, and nobody has begun anything on it. */
+function isAsItCame({ documents, draw }: Session): boolean {
+  const now = documents.getState();
+  const state = workState(now);
+  return state !== null && untouchedSample(state) !== null && !now.editedFrom && !draw.getState().pen;
 }
 
 async function openKept(keeping: Keeping, works: readonly WorkHead[]): Promise<void> {
@@ -54,10 +68,10 @@ async function openKept(keeping: Keeping, works: readonly WorkHead[]): Promise<v
   if (head) await keeping.open(head, same ? WAIT_MS.reload : WAIT_MS.another);
 }
 
-/** What a promise brings; null where it fails or takes longer than anybody would wait for. */
-function orNull<T>(promise: Promise<T>, { doors }: Session): Promise<T | null> {
+/** What a promise brings; null where it takes longer than anybody would wait for. */
+function inTime<T>(promise: Promise<T>, { doors }: Session): Promise<T | null> {
   return new Promise((resolve) => {
     const stop = doors.pace.later(PATIENCE_MS, () => resolve(null));
-    promise.then(resolve, () => resolve(null)).finally(stop);
+    promise.then(resolve).finally(stop);
   });
 }

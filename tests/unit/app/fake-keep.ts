@@ -14,6 +14,8 @@ export class FakeShelf implements KeepShelf {
   /** Stops before this many more writes, as a crash does; null never. */
   writesLeft: number | null = null;
   writes = 0;
+  /** Answers nothing before this has come. */
+  ready: Promise<void> = Promise.resolve();
 
   async get(key: string): Promise<unknown> {
     return structuredClone(this.records.get(key));
@@ -33,6 +35,7 @@ export class FakeShelf implements KeepShelf {
     for (const key of keys) this.records.delete(key);
   }
   async keys(): Promise<string[]> {
+    await this.ready;
     return [...this.records.keys()];
   }
 
@@ -126,12 +129,29 @@ export function tabMemory(): Pick<Storage, 'getItem' | 'setItem'> {
   return { getItem: (key) => kept.get(key) ?? null, setItem: (key, value) => void kept.set(key, value) };
 }
 
-/** Opens a window as the app does, with the given address. */
+interface WindowOptions {
+  readonly memory?: KeepParts['memory'];
+  readonly fragment?: string;
+}
+
+/** Opens a window as the app does, with the given address, and lets it come to rest. */
 export async function openWindow(
   shelf: KeepShelf,
   browser: FakeBrowser,
-  { memory = tabMemory(), fragment = '' }: { memory?: KeepParts['memory']; fragment?: string } = {},
+  options: WindowOptions = {},
 ): Promise<FakeWindow> {
+  const { window, started } = beginWindow(shelf, browser, options);
+  await started;
+  await quiet();
+  return window;
+}
+
+/** A window that is being opened: its shelf may not have answered yet. */
+export function beginWindow(
+  shelf: KeepShelf,
+  browser: FakeBrowser,
+  { memory = tabMemory(), fragment = '' }: WindowOptions = {},
+): { readonly window: FakeWindow; readonly started: Promise<void> } {
   const fake = fakeDoors();
   const timers = new Set<() => void>();
   const pace: Pace = {
@@ -152,14 +172,13 @@ export async function openWindow(
     saveFile: () => saved.push('family'),
     saveText: (text) => saved.push(text),
   };
-  await startKeeping(session, parts, fragment);
-  await quiet();
+  const started = startKeeping(session, parts, fragment);
   const calm = () => {
     const due = [...timers];
     timers.clear();
     for (const run of due) run();
   };
-  return { session, saved, calm };
+  return { window: { session, saved, calm }, started };
 }
 
 /** Lets everything that is on its way come to rest. */

@@ -8,7 +8,7 @@ import { commitFamily, dropEdit, endEdit, previewFamily, undo } from '../../../s
 import { noticesOf } from '../../../src/app/state/notices-state.ts';
 import { SAMPLE_FAMILIES } from '../../../src/app/state/sample-families.ts';
 import type { FamilyFile } from '../../../src/interchange/json/schema.ts';
-import { FakeBrowser, FakeShelf, type FakeWindow, openWindow, quiet, tabMemory } from './fake-keep.ts';
+import { beginWindow, FakeBrowser, FakeShelf, type FakeWindow, openWindow, quiet, tabMemory } from './fake-keep.ts';
 
 let shelf = new FakeShelf();
 let browser = new FakeBrowser();
@@ -62,6 +62,47 @@ describe('the family that a window begins with', () => {
     expect([nameIn(window), statusOf(window), shelf.records.size]).toEqual(['Polderwick College', 'untouched', 0]);
     await rename(window, 'Changed');
     expect([statusOf(window), await listWorks(shelf)]).toMatchObject(['kept', [{ name: 'Changed', edited: true }]]);
+  });
+
+  /** A window whose shelf says nothing for longer than it waits, and what lets the shelf answer. */
+  async function openLate() {
+    const before = await openWindow(shelf, browser);
+    await rename(before, 'Kept');
+    await close(before);
+    let answer = () => {};
+    shelf.ready = new Promise((done) => {
+      answer = done;
+    });
+    const { window } = beginWindow(shelf, browser);
+    await quiet();
+    window.calm();
+    await quiet();
+    expect([nameIn(window), statusOf(window), noticesIn(window)]).toEqual([
+      'Polderwick College',
+      'off',
+      ['Nothing is kept in this browser'],
+    ]);
+    return {
+      window,
+      answer: async () => {
+        answer();
+        await quiet();
+      },
+    };
+  }
+
+  test('is what was kept last, also where the shelf answers late', async () => {
+    const { window, answer } = await openLate();
+    await answer();
+    expect([nameIn(window), statusOf(window), noticesIn(window)]).toEqual(['Kept', 'kept', []]);
+  });
+
+  test('stays where somebody has gone on while the shelf was late, and is kept beside what was there', async () => {
+    const { window, answer } = await openLate();
+    await rename(window, 'Begun meanwhile');
+    await answer();
+    expect([nameIn(window), statusOf(window), noticesIn(window)]).toEqual(['Begun meanwhile', 'kept', []]);
+    expect((await listWorks(shelf)).map(({ name }) => name)).toEqual(['Begun meanwhile', 'Kept']);
   });
 
   test('is what was kept last, with its undo', async () => {
