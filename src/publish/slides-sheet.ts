@@ -15,8 +15,9 @@ import { shownTiers, tiersPicture, toldTiers } from './slides-tiers.ts';
 import { toldWall, wallPicture } from './slides-wall.ts';
 import { taughtGround } from './taught-ground.ts';
 
-/** The most height of title and words over a picture, and the room between them, millimetres. */
+/** The most height of title and words over a picture, less over tiers of many rows; the room between them, millimetres. */
 const HEAD = 42;
+const HEAD_OF_TIERS = 32;
 const UNDER_HEAD = 5;
 
 /**
@@ -110,9 +111,10 @@ function pictureSlide(
   { step, words, ground: { measure } }: SlideGround,
   picture: (room: Extent) => Block,
   told: readonly string[],
+  mostHead = HEAD,
 ): SlideBody {
   const { x, y, width, height } = SLIDE_ROOM;
-  const head = fitPieces(titleAndWords(step.title, words, [12.4, 6.8]), { width, height: HEAD }, measure);
+  const head = fitPieces(titleAndWords(step.title, words, [12.4, 6.8]), { width, height: mostHead }, measure);
   const top = y + head.height + UNDER_HEAD;
   const room = { width, height: height - head.height - UNDER_HEAD };
   const block = picture(room);
@@ -130,7 +132,7 @@ function pictureSlide(
 function tiersSlides(slide: SlideGround): SlideBody[] {
   const tiers = shownTiers(slide);
   return Array.from({ length: Math.max(1, tiers.rows.length) }, (_, i) =>
-    pictureSlide(slide, (room) => tiersPicture(tiers, i + 1, slide, room), toldTiers(tiers, i + 1)),
+    pictureSlide(slide, (room) => tiersPicture(tiers, i + 1, slide, room), toldTiers(tiers, i + 1), HEAD_OF_TIERS),
   );
 }
 

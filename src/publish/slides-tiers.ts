@@ -10,8 +10,8 @@ import { drawn, polyline } from './strokes.ts';
 
 /** Type, room for the lines between two rows, and the most height of a row, millimetres. */
 const SIZE = 5.2;
-const LINES = 7;
-const HIGHEST = 46;
+const LINES = 6;
+const HIGHEST = 64;
 
 interface TierLayout extends PlacedTiers {
   readonly size: number;
@@ -82,8 +82,7 @@ function linesOf({ lines, side }: TierLayout, shown: number): Mark[] {
 
 /** Rows of equal height, the lowest at the foot, and how large the sections are drawn, all at one scale. */
 function layRows(tiers: TierRows, room: Extent, measure: TextMeasure): TierLayout {
-  const rowHeight = Math.min(room.height / tiers.rows.length, HIGHEST);
-  const size = Math.min(SIZE, Math.max(LEAST_TYPE * 0.6, rowHeight / 6.2));
+  const size = Math.min(SIZE, Math.max(LEAST_TYPE * 0.6, room.height / tiers.rows.length / 6.2));
   const side = size * 7;
   const placed = placeTiers(tiers, {
     width: room.width - side,

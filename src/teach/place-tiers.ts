@@ -69,8 +69,11 @@ const DIAGRAM_TYPE = 22;
  * @check tests/unit/teach/place-tiers.test.ts
  */
 export function placeTiers({ rows }: TierRows, room: TierRoom): PlacedTiers {
-  const rowHeight = Math.min(room.height / Math.max(1, rows.length), room.highest);
-  const high = Math.min(MOST_PLATE * rowHeight, Math.max(room.type, rowHeight - room.between));
+  const plateIn = (row: number) => Math.min(MOST_PLATE * row, Math.max(room.type, row - room.between));
+  const share = room.height / Math.max(1, rows.length);
+  // Over the highest row stand no lines: what they would take goes to all rows.
+  const rowHeight = Math.min(share + (share - plateIn(share)) / Math.max(1, rows.length), room.highest);
+  const high = plateIn(rowHeight);
   const between = rowHeight - high;
   const foot = (room.height + rowHeight * rows.length - between) / 2;
   const tops = rows.map((_, row) => foot - row * rowHeight - high);

@@ -92,7 +92,7 @@ test('clicks, swipes and buttons turn them too; its number stays in the address'
   await page.getByRole('button', { name: 'Next' }).focus();
   await page.keyboard.press('Enter');
   await at(3);
-  expect(new URL(page.url()).hash).toBe('#3');
+  await expect.poll(() => new URL(page.url()).hash).toBe('#3');
   await page.reload();
   await at(3);
   await page.getByRole('button', { name: 'Back' }).click();
@@ -104,6 +104,8 @@ test('a slide fills the window, is read out with its number, and is set in its o
   const box = await page.locator('#slide-1 > svg').boundingBox();
   expect(box?.width).toBeCloseTo(1440, 0);
   expect(box?.height).toBeCloseTo(810, 0);
+  const keys = await page.locator('#next').boundingBox();
+  expect(keys?.y).toBeGreaterThan((box?.y ?? 900) + 810 + 4);
   await page.keyboard.press('ArrowRight');
   const second = page.getByRole('region', { name: `2 of ${count}` });
   await expect.poll(() => second.textContent()).toContain('One ward, one groove');

@@ -1,4 +1,10 @@
-/** How the slides look on a screen, one at a time and as large as it lets them, and on paper, one a page. */
+/** Height of the keys with the room round them, pixels. */
+const KEYS = 60;
+
+/**
+ * How the slides look on a screen, one at a time and as large as it lets them, and on paper, one a page. Where the screen is
+ * higher than a slide, it stands so far up that the keys have room under it.
+ */
 export function slidesStyle({ width, height }: { readonly width: number; readonly height: number }): string {
   return `
 * { box-sizing: border-box; margin: 0; }
@@ -8,7 +14,8 @@ html { background: #e9e7e1; color: #182030; font: 18px/1.4 ${FONT_STACK}; }
 .unseen { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); white-space: nowrap; }
 .turning, .turning body { height: 100%; overflow: hidden; background: #0d1118; }
 .turning main { height: 100%; display: flex; align-items: center; justify-content: center; cursor: default; touch-action: pan-y pinch-zoom; user-select: none; }
-.turning .slide { width: 100vw; max-width: calc(100vh * ${width} / ${height}); margin: 0; }
+.turning { --free: max(0px, 100vh - 100vw * ${height} / ${width}); }
+.turning .slide { width: 100vw; max-width: calc(100vh * ${width} / ${height}); margin: 0 0 min(var(--free), max(0px, ${2 * KEYS}px - var(--free))); }
 .slide[hidden] { display: none; }
 .dark main { visibility: hidden; }
 #bar { position: fixed; right: 0; bottom: 0; left: 0; display: flex; gap: 8px; align-items: center; justify-content: center; padding: 8px; opacity: 0; transition: opacity 200ms; }

@@ -1,9 +1,11 @@
 // Matrix, answer sheet and slides: nothing over anything else, nothing cut, on every paper and with names of any length.
 import { beforeAll, describe, expect, test } from 'vitest';
+import { entrantsOf, type Family, openingsOf } from '../../../src/family/family.ts';
 import type { Lesson } from '../../../src/family/lesson.ts';
 import type { Verdict } from '../../../src/fit/fit.ts';
 import { loadTypeface, type Typeface } from '../../../src/lettering/typeface.ts';
-import type { Mark, Page, TextMark } from '../../../src/publish/page.ts';
+import type { Ink } from '../../../src/publish/inks.ts';
+import type { Mark, Page, PathMark, TextMark } from '../../../src/publish/page.ts';
 import { frameFor } from '../../../src/publish/page-frame.ts';
 import { PAPER_NAMES } from '../../../src/publish/paper.ts';
 import type { SheetGround } from '../../../src/publish/sheet-ground.ts';
@@ -44,6 +46,13 @@ function textMarksIn(marks: readonly Mark[]): TextMark[] {
   return marks.flatMap((mark) => {
     if (mark.kind === 'group') return textMarksIn(mark.marks);
     return mark.kind === 'text' ? [mark] : [];
+  });
+}
+
+function areasIn(marks: readonly Mark[], ink: Ink): PathMark[] {
+  return marks.flatMap((mark) => {
+    if (mark.kind === 'group') return areasIn(mark.marks, ink);
+    return mark.kind === 'path' && mark.fill === ink ? [mark] : [];
   });
 }
 
@@ -194,6 +203,30 @@ describe('slides', () => {
     expect(titles.filter((title) => title === 'Tiers').length).toBeGreaterThan(1);
     expect(pages.map((page) => textsIn(page.marks).at(-1))).toEqual(pages.map((_, i) => `${i + 1} / ${pages.length}`));
     expect(pages.every(({ width, height }) => width * 9 === height * 16)).toBe(true);
+  });
+
+  test('blades of four tiers stand 18 mm high at least, a tenth of the slide', () => {
+    const groups: Readonly<Record<string, readonly number[]>> = { reed: [0, 1, 2], dyke: [4, 5, 6], shore: [7, 8, 9] };
+    const family = {
+      ...demoFamily(),
+      lesson: { title: 'Tiers', steps: [{ show: 'tiers', title: 'Tiers', words: LONG }] },
+    };
+    const opens = openingsOf(family).map(({ id }) => id.replace('-keyway', ''));
+    const entrants = entrantsOf(family).map(({ id }) => id.split('-')[0]);
+    const goesIn = (blank: string, o: number) =>
+      blank === opens[o] ||
+      blank === 'polder' ||
+      (blank === 'causeway' && o < 7) ||
+      (groups[blank]?.includes(o) ?? false);
+    const ground = toldGround(family as Family, (e, o) => (goesIn(entrants[e], o) ? 'enters' : 'blocked'), typeface);
+    const pages = layOutSheet(ground, order);
+    expect(pages).toHaveLength(4);
+    const blades = areasIn(pages[3].marks, 'blade').map(({ strokes }) => {
+      const heights = strokes.flatMap(({ spots }) => spots.map(([, y]) => y));
+      return Math.max(...heights) - Math.min(...heights);
+    });
+    expect(blades).toHaveLength(15);
+    expect(Math.max(...blades)).toBeGreaterThan(18);
   });
 
   test('a step whose part is gone says so, and a text without end is made smaller, then shortened', () => {

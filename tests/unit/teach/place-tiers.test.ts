@@ -119,6 +119,12 @@ describe.each([
         );
   });
 
+  test('rows take the whole height, with no room for lines over the highest', () => {
+    const { high, tops } = placeTiers(rowsOf(NINE), room);
+    expect(Math.min(...tops)).toBeCloseTo(0, 6);
+    expect(Math.max(...tops) + high).toBeCloseTo(room.height, 6);
+  });
+
   test('a line begins on the middle of the lower plate and ends under the middle of the upper one', () => {
     const { plates, lines, high } = placeTiers(rowsOf(NINE), room);
     expect(lines).toHaveLength(NINE.covers.length);
