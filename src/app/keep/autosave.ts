@@ -20,6 +20,11 @@ export class Autosave {
     this.running ??= this.run();
   }
 
+  /** Whether something later waits for its turn. */
+  get isBehind(): boolean {
+    return this.waiting !== null;
+  }
+
   /** Resolves when all that was asked for is written. */
   async settled(): Promise<void> {
     while (this.running) await this.running;

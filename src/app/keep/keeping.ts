@@ -220,7 +220,7 @@ export class Keeping {
       if (!ours) return this.lose(work);
       work.keptAt = head.keptAt;
       notices.clearStoreNotice(this.session);
-      this.say('kept', { dropped: kept.dropped });
+      if (!work.autosave.isBehind) this.say('kept', { dropped: kept.dropped });
     } catch (reason) {
       const full = notices.isFull(reason);
       if (this.work === work) this.say(full ? 'full' : 'failed');

@@ -14,6 +14,8 @@ export class FakeShelf implements KeepShelf {
   /** Stops before this many more writes, as a crash does; null never. */
   writesLeft: number | null = null;
   writes = 0;
+  /** Where it is a list, every write waits in it to be let go. */
+  waiting: (() => void)[] | null = null;
   /** Answers nothing before this has come. */
   ready: Promise<void> = Promise.resolve();
 
@@ -40,6 +42,8 @@ export class FakeShelf implements KeepShelf {
   }
 
   private async mayWrite(): Promise<void> {
+    const { waiting } = this;
+    if (waiting) await new Promise<void>((go) => waiting.push(go));
     if (this.trouble) throw this.trouble;
     if (this.writesLeft === 0) await new Promise(() => {});
     if (this.writesLeft !== null) this.writesLeft--;

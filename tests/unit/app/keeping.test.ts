@@ -230,6 +230,26 @@ test('a begun outline stays what it was for over a reload; a target that is gone
   }
 });
 
+test('a change counts as kept when it is written, not when the one before it is', async () => {
+  const window = await openWindow(shelf, browser);
+  await rename(window, 'First');
+  const writes: (() => void)[] = [];
+  const letGo = async () => {
+    writes.shift()?.();
+    await quiet();
+  };
+  shelf.waiting = writes;
+  await rename(window, 'Second');
+  await rename(window, 'Third');
+  // The body of the second and its head.
+  await letGo();
+  await letGo();
+  expect([statusOf(window), await listWorks(shelf)]).toMatchObject(['writing', [{ name: 'Second' }]]);
+  shelf.waiting = null;
+  await letGo();
+  expect([statusOf(window), await listWorks(shelf)]).toMatchObject(['kept', [{ name: 'Third' }]]);
+});
+
 test('an outline that the pen has begun on the untouched demo is kept', async () => {
   const window = await openWindow(shelf, browser);
   window.session.draw.setState({ pen: [{ x: 1, y: 2 }] });
