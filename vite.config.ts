@@ -123,6 +123,8 @@ const testFolder = (name: string) => ({
     include: [`tests/${name}/**/*.test.{ts,tsx}`],
     environment: 'node',
     testTimeout: 60_000,
+    // As much for what a file loads before its tests: the typeface took 12 s beside other work.
+    hookTimeout: 60_000,
   },
 });
 

@@ -207,10 +207,8 @@ describe('slides', () => {
 
   test('blades of four tiers stand 18 mm high at least, a tenth of the slide', () => {
     const groups: Readonly<Record<string, readonly number[]>> = { reed: [0, 1, 2], dyke: [4, 5, 6], shore: [7, 8, 9] };
-    const family = {
-      ...demoFamily(),
-      lesson: { title: 'Tiers', steps: [{ show: 'tiers', title: 'Tiers', words: LONG }] },
-    };
+    const steps = [{ show: 'tiers', title: 'Tiers', words: LONG }] as const;
+    const family: Family = { ...demoFamily(), lesson: { title: 'Tiers', steps } };
     const opens = openingsOf(family).map(({ id }) => id.replace('-keyway', ''));
     const entrants = entrantsOf(family).map(({ id }) => id.split('-')[0]);
     const goesIn = (blank: string, o: number) =>
@@ -218,7 +216,7 @@ describe('slides', () => {
       blank === 'polder' ||
       (blank === 'causeway' && o < 7) ||
       (groups[blank]?.includes(o) ?? false);
-    const ground = toldGround(family as Family, (e, o) => (goesIn(entrants[e], o) ? 'enters' : 'blocked'), typeface);
+    const ground = toldGround(family, (e, o) => (goesIn(entrants[e], o) ? 'enters' : 'blocked'), typeface);
     const pages = layOutSheet(ground, order);
     expect(pages).toHaveLength(4);
     const blades = areasIn(pages[3].marks, 'blade').map(({ strokes }) => {
