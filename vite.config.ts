@@ -122,9 +122,9 @@ const testFolder = (name: string) => ({
     name,
     include: [`tests/${name}/**/*.test.{ts,tsx}`],
     environment: 'node',
-    testTimeout: 60_000,
+    testTimeout: 120_000,
     // As much for what a file loads before its tests: the typeface took 12 s beside other work.
-    hookTimeout: 60_000,
+    hookTimeout: 120_000,
   },
 });
 

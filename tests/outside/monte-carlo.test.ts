@@ -116,7 +116,7 @@ describe('drawn parts: a tongue in a slot against the exact share', () => {
     [6, 20, 0],
   ];
 
-  test.each(cases)('gap %i um, tongue within %i um, slot within %i um', { timeout: 60_000 }, (gap, blank, open) => {
+  test.each(cases)('gap %i um, tongue within %i um, slot within %i um', (gap, blank, open) => {
     const bands = { blank: blank * 1000, opening: open * 1000 };
     const { opening, tongue } = slotAndTongue(gap * 1000);
     const exact = exactShare(gap * 1000, bands);

@@ -58,7 +58,7 @@ const ALONE: JobContext = {
 let set: DisplaySet;
 beforeAll(async () => {
   set = await buildDisplaySet({ family, setup: { ...usualSetup(family), columns: 1 } }, ALONE);
-}, 60_000);
+});
 
 const applied = (pose: Pose, [x, y, z]: SolidPoint) =>
   [0, 1, 2].map((i) => pose[i] * x + pose[4 + i] * y + pose[8 + i] * z + pose[12 + i]);

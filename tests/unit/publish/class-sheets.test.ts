@@ -67,7 +67,7 @@ describe('matrix and answer sheet on every paper', () => {
     'long names': longNames,
   };
   for (const [name, make] of Object.entries(families))
-    test(name, { timeout: 30_000 }, () => {
+    test(name, () => {
       const ground = make();
       const faults: string[] = [];
       for (const [i, paper] of PAPER_NAMES.entries()) {
@@ -81,7 +81,7 @@ describe('matrix and answer sheet on every paper', () => {
       expect(faults.slice(0, 12)).toEqual([]);
     });
 
-  test('64 keyways and 73 blanks', { timeout: 60_000 }, () => {
+  test('64 keyways and 73 blanks', () => {
     const ground = generated(64, 73);
     const faults = [
       ...faultsOf(ground, { sheet: 'matrix', ...a4 }),
@@ -180,7 +180,7 @@ describe('slides', () => {
     return { ...ground, family: { ...ground.family, lesson: { ...lesson, steps } } };
   };
 
-  test('nothing stands over anything else, whatever the names', { timeout: 60_000 }, () => {
+  test('nothing stands over anything else, whatever the names', () => {
     for (const ground of [demo(), longNames(), generated(24, 40)])
       expect(slideFaults(withoutPassages(ground), { ...order, units: 'in' }).slice(0, 12)).toEqual([]);
     expect(slideFaults(generated(4, 6))).toEqual([]);

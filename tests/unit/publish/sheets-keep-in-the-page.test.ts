@@ -121,7 +121,7 @@ test('the rules for pages can fail: words over words, over a picture, and over t
 
 describe('every page keeps within its margins, and nothing stands over anything else', () => {
   for (const [name, make] of Object.entries(FAMILIES))
-    test(name, { timeout: 60_000 }, () => {
+    test(name, () => {
       const ground = make();
       const faults: string[] = [];
       const isLarge = LARGE.includes(name);
