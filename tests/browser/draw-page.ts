@@ -6,10 +6,13 @@ export const sheet = (page: Page): Locator => page.getByRole('application', { na
 
 /** Opens a family over the open one, and one of its sections in the Draw view. */
 export async function openInDraw(page: Page, family: object, list: string, section: string): Promise<void> {
-  const text = JSON.stringify({ format: 'sectionary-family', version: 1, units: 'mm', ...family });
+  const name = 'Another family';
+  const text = JSON.stringify({ format: 'sectionary-family', version: 1, units: 'mm', ...family, name });
   await page
     .getByLabel('Family file', { exact: true })
     .setInputFiles({ name: 'test.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  // A file is read in its own time, and the open family may have a section of that name.
+  await page.getByRole('banner').getByText(name, { exact: true }).waitFor();
   await showInDraw(page, list, section);
 }
 
@@ -23,12 +26,17 @@ export async function showInDraw(page: Page, list: string, section: string): Pro
 
 /** How the sheet lies on the screen: pixels a millimetre, and the pixel of the origin. */
 async function sheetView(page: Page): Promise<{ scale: number; x: number; y: number }> {
-  await page.locator('[data-drawing="draw"][data-sheet] canvas').first().waitFor({ state: 'attached' });
-  const text = (await sheet(page).getAttribute('data-sheet')) ?? '';
-  const box = await sheet(page).boundingBox();
-  if (!box) throw new Error('The sheet has no box.');
-  const [scale, x, y] = text.split(' ').map(Number);
-  return { scale: scale * 1e6, x: box.x + x, y: box.y + y };
+  // Read at one moment, at which what is drawn is as large as its frame: else it is about to be fitted anew.
+  const drawn = await page.waitForFunction(() => {
+    const frame = document.querySelector<HTMLElement>('[data-drawing="draw"][data-sheet]');
+    const canvas = frame?.querySelector('canvas');
+    if (!frame || canvas?.clientWidth !== frame.clientWidth || canvas.clientHeight !== frame.clientHeight) return null;
+    const { left, top } = frame.getBoundingClientRect();
+    return { left, top, numbers: frame.dataset.sheet?.split(' ').map(Number) ?? [] };
+  });
+  const { left, top, numbers } = (await drawn.jsonValue()) ?? { left: 0, top: 0, numbers: [] };
+  const [scale, x, y] = numbers;
+  return { scale: scale * 1e6, x: left + x, y: top + y };
 }
 
 /** Where a place of the sheet, in millimetres, is on the screen. */

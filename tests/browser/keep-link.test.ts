@@ -41,7 +41,7 @@ test('a link carries the family with its edits to somebody else, and the address
   const other = await openApp({ address: link.slice(app.url.length) });
   await judged(other.page);
   expect(await headline(other.page)).toBe('Bar blank enters 1 of 1 keyway');
-  expect(other.page.url()).not.toContain('family');
+  await expect.poll(() => other.page.url()).not.toContain('family');
   expect(await other.page.title()).toBe('Plain (edited) – Sectionary');
   await kept(other.page);
   const download = other.page.waitForEvent('download');
@@ -68,11 +68,11 @@ test('a link put into the address of an open window is opened there; a damaged o
   await notice.locator('code', { hasText: 'link' }).waitFor();
   await notice.getByText('is damaged: part of it was cut off or changed on the way').waitFor();
   await takeScreenshots(page, 'keep-link-damaged');
-  expect(page.url()).not.toContain('family');
+  await expect.poll(() => page.url()).not.toContain('family');
   await notice.getByRole('button', { name: 'Put away' }).click();
   await page.evaluate((hash) => Object.assign(location, { hash }), new URL(link).hash);
   await page.getByRole('heading', { level: 1, name: /^Bar blank/ }).waitFor();
-  expect(page.url()).not.toContain('family');
+  await expect.poll(() => page.url()).not.toContain('family');
 });
 
 test('a family too large for a link is refused with its size, and can be saved as a file instead', async () => {

@@ -6,6 +6,12 @@ import { WINDOW_SIZES } from './open-app.ts';
 
 const SHOTS_FOLDER = join(dirname(fileURLToPath(import.meta.url)), '..', 'browser', 'shots');
 
+/** Two frames: one for the layout, one for what the app draws in answer to it. */
+async function resize(page: Page, size: { readonly width: number; readonly height: number }): Promise<void> {
+  await page.setViewportSize(size);
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+}
+
 /**
  * Takes the page at both window sizes into tests/browser/shots (not kept under version control), to be looked at:
  * `NAME-1440x900.png` and `NAME-1024x700.png`. The window is left at its former size.
@@ -16,13 +22,11 @@ export async function takeScreenshots(page: Page, name: string): Promise<string[
   const before = page.viewportSize();
   const files: string[] = [];
   for (const size of Object.values(WINDOW_SIZES)) {
-    await page.setViewportSize(size);
-    // Two frames: one for the layout, one for what the app draws in answer to it.
-    await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+    await resize(page, size);
     const path = join(SHOTS_FOLDER, `${name}-${size.width}x${size.height}.png`);
     await page.screenshot({ path });
     files.push(path);
   }
-  if (before) await page.setViewportSize(before);
+  if (before) await resize(page, before);
   return files;
 }

@@ -13,13 +13,21 @@ const FIRST_IN_VIEW = {
   teach: '[data-first]',
 } as const;
 
-/** Moves the focus along when the view changes: to the drawing, the picked keyway on the wall, the question line. */
+/**
+ * Moves the focus along when the view changes: to the drawing, the picked keyway on the wall, the question line. Where somebody
+ * has moved it before that, it stays there.
+ */
 export function useViewFocus(view: ViewName): void {
   const before = useRef(view);
   useEffect(() => {
     if (before.current === view) return;
     before.current = view;
-    const frame = requestAnimationFrame(() => firstIn(FIRST_IN_VIEW[view])?.focus({ preventScroll: false }));
+    const had = document.activeElement;
+    const frame = requestAnimationFrame(() => {
+      const { activeElement, body } = document;
+      if (activeElement === had || activeElement === body)
+        firstIn(FIRST_IN_VIEW[view])?.focus({ preventScroll: false });
+    });
     return () => cancelAnimationFrame(frame);
   }, [view]);
 }

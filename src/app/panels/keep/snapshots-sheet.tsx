@@ -62,7 +62,8 @@ function TakeSnapshot({ take }: Pick<Snapshots, 'take'>) {
       onSubmit={(event) => {
         event.preventDefault();
         const named = title.trim() || momentWords(Date.now());
-        take(named).then(() => setTitle(''));
+        // The next name may be begun before this one is kept.
+        take(named).then(() => setTitle((now) => (now === title ? '' : now)));
       }}
     >
       <label>

@@ -29,9 +29,11 @@ export function useComparePush(pair: ShownPair): Push {
   const begin = useCallback(() => {
     end();
     const calm = matchMedia('(prefers-reduced-motion: reduce)').matches;
-    const start = performance.now();
+    // The first frame may be late: what it shows is the beginning all the same.
+    let start: number | null = null;
     const draw = (now: number) => {
-      const ms = Math.max(0, now - start);
+      start ??= now;
+      const ms = now - start;
       setPushed(pushedAt(ms, goesIn, calm));
       // The last frame is kept as a mark that the blank is in.
       if (ms < pushLength(goesIn)) frame.current = requestAnimationFrame(draw);
