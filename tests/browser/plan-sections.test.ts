@@ -219,9 +219,26 @@ function campus(count: number, groups: number, plan: object = {}) {
   };
 }
 
+/** Keeps the next search of so many seconds from its thread until it is let go: it is on its way, however slow the driver is. */
+async function holdSearch(page: Page, seconds: number): Promise<() => Promise<void>> {
+  await page.evaluate((held) => {
+    const RealWorker = window.Worker;
+    window.Worker = class extends RealWorker {
+      override postMessage(message: { readonly input?: { readonly options?: { readonly seconds?: number } } }) {
+        if (message.input?.options?.seconds !== held) return super.postMessage(message);
+        window.Worker = RealWorker;
+        Object.assign(window, { letSearchGo: () => super.postMessage(message) });
+      }
+    };
+  }, seconds);
+  return () => page.evaluate(() => (window as unknown as { letSearchGo(): void }).letSearchGo());
+}
+
 test('a search goes on in the background by itself and by wish, is stopped, and ends proved or with its gap', async () => {
   const { page } = app;
   await openFamily(page, campus(8, 2, { stops: 2 }));
+  await page.getByRole('banner').getByText('Campus of 8', { exact: true }).waitFor();
+  await holdSearch(page, 10);
   await showSections(page);
   const words = /^\d+ sites(, proved fewest|; at least \d+ are needed)$/;
   await expect.poll(() => headline(page).textContent()).toMatch(words);
@@ -233,6 +250,7 @@ test('a search goes on in the background by itself and by wish, is stopped, and 
   await byItself.waitFor({ state: 'detached' });
   await page.getByLabel('for', { exact: true }).fill('120');
   await page.getByLabel('for', { exact: true }).press('Enter');
+  await holdSearch(page, 120);
   await key(page, 'Improve').click();
   await page.getByText(/^Looking for less: best so far \d+ sites/).waitFor();
   expect(await headline(page).textContent()).toMatch(words);
@@ -247,8 +265,10 @@ test('a search goes on in the background by itself and by wish, is stopped, and 
   await expect.poll(() => headline(page).textContent()).toMatch(/^[56] sites/);
   await page.getByLabel('for', { exact: true }).fill('2');
   await page.getByLabel('for', { exact: true }).press('Enter');
+  const letGo = await holdSearch(page, 2);
   await key(page, 'Improve').click();
   await page.getByText(/^Looking for less/).waitFor();
+  await letGo();
   await page.getByText(/^Looking for less/).waitFor({ state: 'detached' });
   await expect.poll(() => headline(page).textContent()).toMatch(words);
   await page.keyboard.press('Control+z');
@@ -355,20 +375,29 @@ test('a hundred and twenty-eight areas are planned while the page answers', asyn
     campus(128, 8, { blade: { ...BLADE, height: 14, cutZone: 2, grooveWidth: 0.4, heightStep: 0.7 } }),
   );
   await page.evaluate(() => {
-    const drawn = { whilePlanned: 0 };
-    Object.assign(window, { drawn });
-    const step = () => {
-      if (document.querySelector('[data-plan-sections="none"]')) drawn.whilePlanned++;
-      if (!document.querySelector('[data-plan-sections="found"]')) requestAnimationFrame(step);
+    const turns = { whilePlanned: 0 };
+    Object.assign(window, { turns });
+    const RealWorker = window.Worker;
+    window.Worker = class extends RealWorker {
+      override postMessage(message: { readonly name?: string }) {
+        super.postMessage(message);
+        if (message.name !== 'solvePlan') return;
+        window.Worker = RealWorker;
+        const turn = () => {
+          if (document.querySelector('[data-plan-sections="found"]')) return;
+          turns.whilePlanned++;
+          setTimeout(turn);
+        };
+        setTimeout(turn);
+      }
     };
-    requestAnimationFrame(step);
   });
   await showSections(page);
   await page.locator('[data-plan-sections="found"]').waitFor();
-  // A page that plans on its own thread gives a frame before and one after, none while it plans.
-  const frames = () =>
-    page.evaluate(() => (window as unknown as { drawn: { whilePlanned: number } }).drawn.whilePlanned);
-  expect(await frames()).toBeGreaterThan(5);
+  // A page that plans on its own thread has no turn for anything else from when it is asked until it has an answer.
+  const turns = () =>
+    page.evaluate(() => (window as unknown as { turns: { whilePlanned: number } }).turns.whilePlanned);
+  expect(await turns()).toBeGreaterThan(5);
   await expect.poll(() => headline(page).textContent()).toMatch(/^\d+ sites[,;]/);
   const rows = page.getByRole('grid', { name: 'Sections with their wards' }).getByRole('row');
   expect(await rows.count()).toBeLessThan(60);

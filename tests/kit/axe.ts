@@ -16,6 +16,8 @@ const GRAVE: ReadonlySet<ImpactValue | undefined> = new Set(['serious', 'critica
 export async function graveAxeFindings(page: Page): Promise<string[]> {
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(AXE_SOURCE);
   const results = await page.evaluate(async (tags): Promise<AxeResults> => {
+    // A change of theme or size is answered in one of the next two frames: half of it would be looked at before, half after.
+    await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
     const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
     return axe.run(document, { runOnly: { type: 'tag', values: tags }, resultTypes: ['violations'] });
   }, RULE_SETS);

@@ -19,8 +19,8 @@ export function PresenterKeys({ acts, pointer, dark, place, builds, again }: Pre
   const atStart = place.step === 0 && place.build === 0;
   const atEnd = place.step === builds.length - 1 && place.build === (builds[place.step] ?? 1) - 1;
   const point = () => {
-    pointer.press();
-    pointer.release();
+    pointer.press(0);
+    pointer.release(0);
   };
   return (
     <div className={styles.keys} role="toolbar" aria-label="Lesson">

@@ -4,9 +4,13 @@ import { type RefObject, useEffect, useRef, useState } from 'react';
 export interface PointerDot {
   readonly dot: RefObject<HTMLDivElement | null>;
   readonly seen: boolean;
-  /** The key of the dot went down or up: held it shows the dot while it is down, tapped it shows it until the next tap. */
-  press(): void;
-  release(): void;
+  /**
+   * The key of the dot went down or up: held it shows the dot while it is down, tapped it shows it until the next tap.
+   *
+   * @param at when the hand did it, milliseconds; on a busy page it is heard later.
+   */
+  press(at: number): void;
+  release(at: number): void;
 }
 
 /** A key that is down for longer than this is held, not tapped, in milliseconds. */
@@ -34,17 +38,15 @@ export function usePointerDot(area: RefObject<HTMLElement | null>, onClick: (x: 
     const shown = area.current;
     return shown ? followMouse(shown, dot, setByButton, (x) => click.current(x)) : undefined;
   }, [area]);
-  const press = () => {
+  const press = (at: number) => {
     if (down.current) return;
-    down.current = { at: performance.now(), was: byKey };
+    down.current = { at, was: byKey };
     setByKey(true);
   };
-  const release = () => {
+  const release = (at: number) => {
     const { current } = down;
     down.current = null;
-    if (!current) return;
-    const held = performance.now() - current.at > TAP;
-    setByKey(held ? false : !current.was);
+    if (current) setByKey(at - current.at <= TAP && !current.was);
   };
   return { dot, seen: byKey || byButton, press, release };
 }

@@ -54,7 +54,7 @@ export function usePresenterKeys(given: Given): void {
     };
     const onKeyUp = (event: KeyboardEvent) => {
       event.stopPropagation();
-      if (event.key.toLowerCase() === 'l') latest.current.pointer.release();
+      if (event.key.toLowerCase() === 'l') latest.current.pointer.release(event.timeStamp);
     };
     addEventListener('keydown', onKeyDown, { capture: true });
     addEventListener('keyup', onKeyUp, { capture: true });
@@ -75,7 +75,7 @@ function press(event: KeyboardEvent, { acts, pointer, typed, dark, setTyped }: G
     return true;
   }
   setTyped('');
-  if (asked.act === 'pointer') pointer.press();
+  if (asked.act === 'pointer') pointer.press(event.timeStamp);
   else if (asked.act === 'go') typed === '' ? acts.next() : acts.go(Number(typed) - 1);
   else if (asked.act === 'end' && typed !== '') return true;
   else if (asked.act === 'end' && dark) acts.dark();

@@ -19,9 +19,11 @@ export function usePush(goesIn: boolean | null, run: number): Pushed | null {
   useEffect(() => {
     if (goesIn === null) return;
     const calm = matchMedia('(prefers-reduced-motion: reduce)').matches;
-    const start = performance.now();
+    // The first frame may be late: what it shows is the beginning all the same.
+    let start: number | null = null;
     const draw = (now: number) => {
-      const ms = Math.max(0, now - start) * PACE;
+      start ??= now;
+      const ms = (now - start) * PACE;
       setPushed(pushedAt(ms, goesIn, calm));
       if (ms < pushLength(goesIn)) frame.current = requestAnimationFrame(draw);
     };
