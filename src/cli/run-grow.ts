@@ -1,5 +1,6 @@
 import { cautionLine, cautionsAbout } from '../family/cautions.ts';
 import { type Family, openingsOf } from '../family/family.ts';
+import { alikeWords } from '../family/guard-margin.ts';
 import type { Point } from '../geom/point.ts';
 import { catalogue } from '../jobs/catalogue.ts';
 import type { GrowPair, GrowProposal, GrowReport, NoRoom } from '../plan/grow.ts';
@@ -141,7 +142,7 @@ function proposalText(
   const lines = [
     `  ${number}. wards ${wards.join(', ')} mm`,
     guard
-      ? `     guard margin ${um(guard.length)} um (${blank} into ${into}), smallest clearance ${um(clearance.length)} um`
+      ? `     guard margin ${um(guard.length)} um (${blank} into ${into}${alikeWords(guard)}), smallest clearance ${um(clearance.length)} um`
       : `     smallest clearance ${um(clearance.length)} um`,
     ...(between
       ? [

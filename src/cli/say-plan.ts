@@ -1,3 +1,4 @@
+import { alikeWords } from '../family/guard-margin.ts';
 import type { Plan } from '../family/plan.ts';
 import type { DrawnPlan, PlannedProfile, PlanPair } from '../plan/drawn-plan.ts';
 import type { Access } from '../plan/planned-access.ts';
@@ -97,7 +98,7 @@ function sightText(strip: number): string {
 function pairLine(what: string, pair: PlanPair | null, nameOf: (id: string) => string): string[] {
   if (!pair) return [];
   const length = Number.isFinite(pair.length) ? `${um(pair.length)} um` : 'no wear lets a blank in';
-  return [`${what} ${length}, ${nameOf(pair.blank)} in ${nameOf(pair.opening)}`];
+  return [`${what} ${length}, ${nameOf(pair.blank)} in ${nameOf(pair.opening)}${alikeWords(pair)}`];
 }
 
 function depthLines(

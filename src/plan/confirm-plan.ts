@@ -44,7 +44,8 @@ const MOST_FAULTS = 12;
  *
  * @param table rows are openings, columns blanks.
  * @yields how many looks are done, of how many.
- * @accuracy of the guard margin 1 um: of pairs that differ by less, and most are alike, only the first is measured.
+ * @accuracy of the guard margin 1 um: of pairs that differ by less, and most are alike, only the first is measured, the others
+ * are counted.
  * @check tests/laws/draw-plan.test.ts against an independent judge
  */
 export function* confirmPlan(
@@ -147,7 +148,7 @@ function* tiltedPairs(
  */
 function* guardOf(
   judge: PairJudge,
-  forbidden: readonly { readonly i: number; readonly j: number }[],
+  forbidden: readonly CellPlace[],
   pairs: number,
 ): Generator<{ done: number; total: number }, PlanPair | null, void> {
   let best: PlanPair | null = null;
@@ -162,7 +163,24 @@ function* guardOf(
     }
     yield { done: pairs + Math.round(((n + 1) * pairs) / forbidden.length), total: 2 * pairs };
   }
-  return best;
+  if (!best) return null;
+  const alike = yield* othersAlike(judge, forbidden, best.length);
+  return alike > 0 ? { ...best, alike } : best;
+}
+
+/** How many other pairs go in with the wear at which the first does. */
+function* othersAlike(
+  judge: PairJudge,
+  forbidden: readonly CellPlace[],
+  least: number,
+): Generator<{ done: number; total: number }, number, void> {
+  const worn = new LooserParts(judge.openings, judge.blanks, least);
+  let count = 0;
+  for (const { i, j } of forbidden) {
+    if (worn.goesIn(i, j)) count++;
+    yield { done: 1, total: 1 };
+  }
+  return count - 1;
 }
 
 /**

@@ -33,6 +33,8 @@ export interface PlanPair {
   readonly blank: string;
   readonly opening: string;
   readonly length: number;
+  /** How many other pairs set the same length, where they were counted; absent where none does. */
+  readonly alike?: number;
 }
 
 /** A pair that did not come out as it must: by how much, in words. */

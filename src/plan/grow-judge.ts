@@ -85,6 +85,11 @@ export class GrowJudge {
     return high * WEAR_STEP;
   }
 
+  /** Whether a stopped pair goes in with that guard margin of another one. */
+  comesAsClose(keyway: Part, blank: Part, guard: number): boolean {
+    return this.entersWorn(keyway, blank, guard / WEAR_STEP);
+  }
+
   private entersWorn({ ring: keyway }: Part, { ring: blank }: Part, steps: number): boolean {
     const wear = steps * WEAR_STEP;
     const wide = kept(this.wornKeyways, { ring: keyway, band: wear }, () => wornKeyway(keyway, wear));

@@ -182,10 +182,10 @@ function closestBlanks({ keyway, code }: DrawnSection, { kept, making, rules }: 
   return found;
 }
 
-/** The guard margin: the closest blank in the new keyway, or the new blank in an existing keyway. */
+/** The guard margin: the closest blank in the new keyway, or the new blank in an existing keyway; others alike are counted. */
 function guardOf(
-  { blank }: DrawnSection,
-  { parts, making }: ProposalGround,
+  { keyway: own, blank }: DrawnSection,
+  { parts, kept, making }: ProposalGround,
   closest: GrowPair | null,
 ): GrowPair | null {
   let guard = closest;
@@ -193,5 +193,11 @@ function guardOf(
     const length = making.judge.guard(keyway, blank, guard?.length ?? Number.POSITIVE_INFINITY);
     if (length !== null && length < Number.POSITIVE_INFINITY) guard = { blank: null, keyway: keyway.id, length };
   }
-  return guard;
+  if (!guard) return null;
+  const { length } = guard;
+  const alike =
+    kept.filter((other) => making.judge.comesAsClose(own, other, length)).length +
+    parts.keyways.filter((other) => making.judge.comesAsClose(other, blank, length)).length -
+    1;
+  return alike > 0 ? { ...guard, alike } : guard;
 }

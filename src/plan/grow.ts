@@ -20,6 +20,8 @@ export interface GrowPair {
   readonly blank: string | null;
   readonly keyway: string | null;
   readonly length: number;
+  /** How many other pairs set the same guard margin; absent where none does, or they were not counted. */
+  readonly alike?: number;
 }
 
 /** A section as it is added to a family. */

@@ -76,11 +76,12 @@ test('it is told how many could come next, and how many of those are proposed', 
   expect(told(0, 0)).toMatch(/entered by Polder blank\.$/);
 });
 
-test('what sets a guard margin is told with whether others come as close', () => {
+test('what sets a guard margin is told with how many others come as close', () => {
   const guard = { blank: 'smew', keyway: null, length: 115_000 };
-  const at = (length: number) => ({ guard, closest: [guard, { blank: 'ruff', keyway: null, length }] });
-  expect(guardText(at(115_000), (id) => id)).toBe('smew into the new keyway, others alike');
-  expect(guardText(at(120_000), (id) => id)).toBe('smew into the new keyway');
+  const said = (alike?: number) => guardText({ guard: alike ? { ...guard, alike } : guard }, (id) => id);
+  expect(said(2)).toBe('smew into the new keyway, the same for 2 other pairs');
+  expect(said(1)).toBe('smew into the new keyway, the same for 1 other pair');
+  expect(said()).toBe('smew into the new keyway');
   const own = { blank: null, keyway: 'heron', length: 90_000 };
-  expect(guardText({ guard: own, closest: [guard] }, (id) => id)).toBe('Its own blank into heron');
+  expect(guardText({ guard: own }, (id) => id)).toBe('Its own blank into heron');
 });

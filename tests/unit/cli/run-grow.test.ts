@@ -65,7 +65,9 @@ test(
       /^Room for \d+ sections more \(proved the most over these sites\), each entered by polder-blank\n/,
     );
     expect(out).toMatch(/ {2}1\. wards (left|right) \d\.\d\d-\d\.\d\d/);
-    expect(out).toMatch(/guard margin \d+(\.\d)? um \(.+ into .+\), smallest clearance 4\d(\.\d)? um/);
+    expect(out).toMatch(
+      /guard margin \d+(\.\d)? um \(.+ into .+, the same for \d+ other pairs?\), smallest clearance 4\d(\.\d)? um/,
+    );
     expect(out).toMatch(/1 of the first neighbour, 1 of the second/);
     expect(out).toMatch(/no security boundary/);
   },

@@ -61,7 +61,7 @@ test('a plan becomes a family whose matrix is the plan, judged anew from the fil
   expect(out).toMatch(
     /^5 keyways and 7 blanks on \d ward sites \(.*room for 10\)\nConfirmed: 13 pairs enter and 22 are blocked/,
   );
-  expect(out).toMatch(/Guard margin, wear of both parts [\d.]+ um/);
+  expect(out).toMatch(/Guard margin, wear of both parts [\d.]+ um, .+ in .+, the same for \d+ other pairs\n/);
   expect(out).toMatch(/0 of 5 keyways are paracentric; widest line of sight/);
   const read = readFamily(written['f.json']);
   if (!read.ok) throw new Error('not sound');

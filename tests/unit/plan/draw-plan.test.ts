@@ -1,5 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import type { Plan } from '../../../src/family/plan.ts';
+import { measureWear } from '../../../src/fit/measure-wear.ts';
+import { prepareOpening } from '../../../src/fit/prepare-opening.ts';
+import type { Ring } from '../../../src/geom/ring.ts';
 import { accessOf, reservedTable } from '../../../src/plan/access.ts';
 import { confirmPlan } from '../../../src/plan/confirm-plan.ts';
 import { drawWardPlan } from '../../../src/plan/draw-plan.ts';
@@ -7,6 +10,8 @@ import type { DrawPlanInput } from '../../../src/plan/drawn-plan.ts';
 import type { PlanGap } from '../../../src/plan/plan-gap.ts';
 import { sayConfirmed } from '../../../src/plan/say-confirmed.ts';
 import { solveAtOnce } from '../../../src/plan/solve.ts';
+import { millOutline } from '../../../src/profile/mill-outline.ts';
+import type { Milled } from '../../../src/profile/profile.ts';
 import { soundRing } from '../../kit/shapes.ts';
 import { BLADE, GAP, mm } from './sample-blade.ts';
 
@@ -45,6 +50,12 @@ function draw(asked: DrawPlanInput) {
   return step.value;
 }
 
+function outline(milled: Milled): Ring {
+  const points = millOutline(milled);
+  if (!Array.isArray(points)) throw new Error('not milled');
+  return soundRing(points);
+}
+
 describe('a plan that can be drawn', () => {
   const drawn = draw(input());
   if (!drawn.ok) throw new Error(drawn.why.map(({ words }) => words).join());
@@ -69,6 +80,19 @@ describe('a plan that can be drawn', () => {
     // (0.6 - 2 x 0.08) / 4 = 0.11 mm.
     expect(report.guard?.length).toBeGreaterThan(109 * UM);
     expect(report.guard?.length).toBeLessThan(270 * UM);
+  });
+
+  test('counts the other pairs that go in after as much wear, each measured by itself', () => {
+    const of = (kind: string) =>
+      profiles.filter((profile) => profile.kind === kind).map(({ milled }) => outline(milled));
+    const [openings, blanks] = [of('opening').map(prepareOpening), of('blank')];
+    const { table } = accessOf(PLAN);
+    const wears = openings.flatMap((opening, i) =>
+      blanks.flatMap((blank, j) => (table[i][j] === 0 ? [measureWear(opening, blank, 'both')] : [])),
+    );
+    expect(wears).toHaveLength(33);
+    expect(Math.min(...wears)).toBe(report.guard?.length);
+    expect(wears.filter((wear) => wear === report.guard?.length).length - 1).toBe(report.guard?.alike);
   });
 
   test('keeps the least web and sees through every keyway', () => {

@@ -1,6 +1,7 @@
 import type { ReactNode } from 'react';
 import { countWord } from '../../../../family/count-word.ts';
 import type { Family } from '../../../../family/family.ts';
+import { alikeWords } from '../../../../family/guard-margin.ts';
 import { readingText, type Units, wearLengthText } from '../../../../family/length-text.ts';
 import type { DrawnPlan, PlanPair, PlanReport } from '../../../../plan/drawn-plan.ts';
 import { sayConfirmed } from '../../../../plan/say-confirmed.ts';
@@ -84,6 +85,7 @@ function PairLine({ family, parts, term, pair, none, children }: PairLineProps) 
         <>
           <span>
             {children}: {parts.get(pair.blank)?.name ?? pair.blank} in {parts.get(pair.opening)?.name ?? pair.opening}
+            {alikeWords(pair)}
           </span>
           <ComparePairKey family={family} blank={parts.get(pair.blank)} opening={parts.get(pair.opening)} />
         </>

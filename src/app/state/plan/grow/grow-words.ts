@@ -1,4 +1,5 @@
 import type { Family } from '../../../../family/family.ts';
+import { alikeWords } from '../../../../family/guard-margin.ts';
 import { readingText, type Units, wearLengthText } from '../../../../family/length-text.ts';
 import { NM_PER_INCH, NM_PER_MM } from '../../../../geom/point.ts';
 import type { GrowCount, GrowPair, GrowPlace, GrowProposal, GrowReport, NoRoom } from '../../../../plan/grow.ts';
@@ -94,20 +95,12 @@ export function betweenText(
   return `${wards(between.first, first)}, ${between.second} of ${second}${common}${own}.`;
 }
 
-/** What sets the guard margin of a proposal: "Smew blank into the new keyway", and whether others come as close. */
-export function guardText(
-  { guard, closest }: Pick<GrowProposal, 'guard' | 'closest'>,
-  nameOf: (id: string) => string,
-): string {
+/** What sets the guard margin of a proposal: "Smew blank into the new keyway", and how many others come as close. */
+export function guardText({ guard }: Pick<GrowProposal, 'guard'>, nameOf: (id: string) => string): string {
   if (!guard) return '';
-  const { blank, keyway, length } = guard;
-  const pair = `${blank === null ? 'Its own blank' : nameOf(blank)} into ${keyway === null ? 'the new keyway' : nameOf(keyway)}`;
-  const alike = closest.some((other) => other.blank !== blank && other.length - length <= GUARD_STEP);
-  return alike ? `${pair}, others alike` : pair;
+  const { blank, keyway } = guard;
+  return `${blank === null ? 'Its own blank' : nameOf(blank)} into ${keyway === null ? 'the new keyway' : nameOf(keyway)}${alikeWords(guard)}`;
 }
-
-/** Guard margins nearer to each other than the steps that they are measured in are the same, nanometres. */
-const GUARD_STEP = 1_000;
 
 /** A guard margin as a reading. */
 export function guardLength(guard: GrowPair | null, units: Units): string {

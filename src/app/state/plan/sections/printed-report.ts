@@ -2,6 +2,7 @@ import type { Family } from '../../../../family/family.ts';
 import { alikeWords } from '../../../../family/guard-margin.ts';
 import { readingText, type Units, wearLengthText } from '../../../../family/length-text.ts';
 import type { Access } from '../../../../plan/access.ts';
+import type { PlanPair } from '../../../../plan/drawn-plan.ts';
 import { sayConfirmed } from '../../../../plan/say-confirmed.ts';
 import type { Profile } from '../../../../profile/profile.ts';
 import { thinnestWeb } from '../../../../profile/thinnest-web.ts';
@@ -20,8 +21,8 @@ export function drawnReport(confirmed: ConfirmedPlan, access: Access, units: Uni
   const { report, profiles } = confirmed;
   const { clearance, guard, pairs } = report;
   const names = new Map(profiles.map(({ id, name }) => [id, name]));
-  const pairText = ({ blank, opening }: { blank: string; opening: string }) =>
-    `${names.get(blank) ?? blank} in ${names.get(opening) ?? opening}`;
+  const pairText = ({ blank, opening, alike }: PlanPair) =>
+    `${names.get(blank) ?? blank} in ${names.get(opening) ?? opening}${alikeWords({ alike })}`;
   const { sections, blanks } = access;
   return [
     { term: 'Pairs judged by their outlines', value: `${pairs.wanted} enter, ${pairs.forbidden} stay out` },
