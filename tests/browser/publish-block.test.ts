@@ -29,7 +29,7 @@ let app: OpenedApp;
 beforeAll(async () => {
   app = await openApp({ sameWindow: true });
   await openBlock(app.page);
-}, 120_000);
+});
 
 afterEach(() => {
   expect(app.problems.filter((problem) => !HARMLESS.test(problem))).toEqual([]);
@@ -63,8 +63,13 @@ function inkOf({ data, width, height }: PNG): number {
   return other / (width * height);
 }
 
-/** The same of what is drawn on the page, seen from outside. */
-const inked = async (page: Page) => inkOf(PNG.sync.read(await solids(page).screenshot()));
+/** What is drawn on the page, seen from outside: solids are drawn in the frame after a change. */
+async function pictureOf(page: Page): Promise<PNG> {
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  return PNG.sync.read(await solids(page).screenshot());
+}
+
+const inked = async (page: Page) => inkOf(await pictureOf(page));
 
 async function bytesOf(page: Page, press: () => Promise<void>): Promise<{ name: string; bytes: Buffer }> {
   const [download] = await Promise.all([page.waitForEvent('download'), press()]);
@@ -181,7 +186,7 @@ async function dragCoupon(page: Page): Promise<void> {
   await solids(page).focus();
   await page.keyboard.press('4');
   await expect.poll(() => solids(page).getAttribute('aria-label')).toMatch(/from the right, level/);
-  const { data, width, height } = PNG.sync.read(await solids(page).screenshot());
+  const { data, width, height } = await pictureOf(page);
   const box = await solids(page).boundingBox();
   if (!box) throw new Error('no picture');
   // Seen from the right the front is at the left: the first column with the coupon's orange, its middle.

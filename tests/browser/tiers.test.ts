@@ -15,7 +15,7 @@ beforeAll(async () => {
   app = await openApp();
   page = app.page;
   await openTiers(page);
-  await nodes(page).first().waitFor();
+  await laidOut(page);
 });
 
 afterEach(() => expect(app.problems).toEqual([]));
@@ -32,6 +32,8 @@ const grid = (page: Page) => page.getByRole('grid', { name: /^Matrix/ });
 const cell = (page: Page, entrant: string, opening: string) =>
   grid(page).getByRole('gridcell', { name: new RegExp(`^${entrant} in ${opening} keyway:`) });
 const told = (page: Page) => page.locator('[data-told]');
+/** Waits until the diagram lies as its frame wants it. */
+const laidOut = (page: Page) => page.locator('[data-laying="ready"]').getByRole('button').first().waitFor();
 const nodes = (page: Page) => page.locator('button[data-node]');
 const node = (page: Page, name: string) => page.getByRole('button', { name: new RegExp(`tier \\d of.*: ${name}`) });
 const picked = (page: Page) =>
@@ -59,9 +61,9 @@ const outOfSight = (page: Page) =>
 const rowNames = (page: Page) => grid(page).getByRole('rowheader').allTextContents();
 
 test('one selection in matrix, diagram and tray; what the pointer is on is told in a sentence', async () => {
-  expect(await nodes(page).count()).toBe(15);
+  await expect.poll(() => nodes(page).count()).toBe(15);
   await expect.poll(() => leastType(page)).toBeGreaterThanOrEqual(12);
-  expect(await outOfSight(page)).toEqual([]);
+  await expect.poll(() => outOfSight(page)).toEqual([]);
   await cell(page, 'Reed group blank', 'Ruff').click();
   await picked(page).getByText('Reed group blank').waitFor();
   await page.locator('button[data-relation="picked"]', { hasText: 'Reed group' }).waitFor();
@@ -145,6 +147,7 @@ test('rows and columns are sorted each for themselves; large cells have their ma
 test('the diagram by keyboard and pointer: lines are walked, found, zoomed, held, and only neighbours shown', async () => {
   await page.getByRole('button', { name: 'Diagram', exact: true }).click();
   await pickEntrant(page, 'Smew blank');
+  await laidOut(page);
   await node(page, 'Smew blank').focus();
   await page.keyboard.press('ArrowUp');
   await expect.poll(focused).toMatch(/^Reed group.*3 of 10 keyways, tier 2 of 4/);
@@ -196,16 +199,17 @@ test('matrix and diagram in both schemes and in grey: no grave accessibility fin
   }
   await page.setViewportSize(WINDOW_SIZES.small);
   await expect.poll(() => outOfSight(page)).toEqual([]);
-  expect(await leastType(page)).toBeGreaterThanOrEqual(11.9);
+  await expect.poll(() => leastType(page)).toBeGreaterThanOrEqual(11.9);
   await page.setViewportSize(WINDOW_SIZES.large);
   await page.emulateMedia({ colorScheme: 'light' });
   await page.getByRole('button', { name: 'Both', exact: true }).click();
-  const marks = await page
-    .locator('[role="gridcell"]')
-    .evaluateAll((cells) =>
-      Object.fromEntries(cells.map((c) => [(c as HTMLElement).dataset.verdict, getComputedStyle(c).backgroundImage])),
-    );
-  expect(new Set(Object.values(marks)).size).toBe(3);
+  const marks = () =>
+    page
+      .locator('[role="gridcell"]')
+      .evaluateAll((cells) =>
+        Object.fromEntries(cells.map((c) => [(c as HTMLElement).dataset.verdict, getComputedStyle(c).backgroundImage])),
+      );
+  await expect.poll(async () => new Set(Object.values(await marks())).size).toBe(3);
   const grey = (filter: string) =>
     page.evaluate((value) => document.documentElement.style.setProperty('filter', value), filter);
   await grey('grayscale(1)');
@@ -222,8 +226,7 @@ test('a family without keyways, without blanks, and with one of each says what t
   await page.getByText('This family has no blanks or tools').waitFor();
   await openFamily(page, { name: 'Plain', runningClearance: 0.03, tolerance: 0.01, profiles: [slot, bar] });
   await told(page).getByText('The Bar blank enters the only keyway, Slot keyway.').waitFor();
-  await nodes(page).first().waitFor();
-  expect(await nodes(page).count()).toBe(1);
+  await expect.poll(() => nodes(page).count()).toBe(1);
 });
 
 /** Opens the app anew with a family of 200 by 200 in the Tiers view; its verdicts are still coming in. */
@@ -242,21 +245,25 @@ const scrollToTheEnd = (page: Page) =>
   page.locator('[data-matrix]').evaluate(async (frame) => {
     const drawn = () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(() => done(true))));
     const inVain = () => new Promise((done) => setTimeout(() => done(false), 15_000));
+    const isFilled = () => {
+      const box = frame.getBoundingClientRect();
+      const middle = document.elementFromPoint(box.left + box.width * 0.75, box.top + box.height * 0.75);
+      return Boolean(middle?.closest('[role="gridcell"]'));
+    };
     let [most, empty] = [0, 0];
     for (let step = 0; step < 12; step++) {
       frame.scrollBy(400, 480);
-      if (!(await Promise.race([drawn(), inVain()]))) return null;
-      const box = frame.getBoundingClientRect();
-      const middle = document.elementFromPoint(box.left + box.width * 0.75, box.top + box.height * 0.75);
-      if (!middle?.closest('[role="gridcell"]')) empty++;
-      most = Math.max(most, frame.querySelectorAll('[role="gridcell"]').length);
+      // What comes into sight is drawn in the next two frames, on a busy machine some later.
+      for (let frames = 0; frames === 0 || (frames < 20 && !isFilled()); frames += 2) {
+        if (!(await Promise.race([drawn(), inVain()]))) return null;
+        most = Math.max(most, frame.querySelectorAll('[role="gridcell"]').length);
+      }
+      if (!isFilled()) empty++;
     }
     return { most, empty, left: frame.scrollLeft, top: frame.scrollTop };
   });
 
-test('a family of 200 by 200: only what is seen is on the page, wherever it is scrolled to', {
-  timeout: 180_000,
-}, async () => {
+test('a family of 200 by 200: only what is seen is on the page, wherever it is scrolled to', async () => {
   await openLargeFamily();
   expect(await grid(page).getAttribute('aria-colcount')).toBe('201');
   let scrolled = await scrollToTheEnd(page);

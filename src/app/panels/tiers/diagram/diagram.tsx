@@ -33,7 +33,7 @@ const ZOOMS: Readonly<Record<string, number>> = { '+': 1.25, '=': 1.25, '-': 0.8
  * the arrow keys walk along the lines, and what they come to is picked.
  */
 export function Diagram({ family }: { family: Family }) {
-  const { results } = useSession();
+  const { results, layingOut } = useSession();
   const [frame, size] = useSize<HTMLDivElement>();
   const shown = useDiagram(family, size);
   const { drawn } = shown;
@@ -41,6 +41,7 @@ export function Diagram({ family }: { family: Family }) {
   const entrantId = entrant?.id ?? null;
   const fits = useStore(results, (s) => s.fits);
   const reach = useMemo(() => trayReach(family), [family]);
+  const laying = useStore(layingOut.store, (s) => s.phase);
   const sheet = useDiagramView(frame, size, drawn, entrantId);
   const [sought, setSought] = useState('');
   const found = useMemo(() => foundIn(drawn?.nodes ?? [], sought), [drawn, sought]);
@@ -68,6 +69,8 @@ export function Diagram({ family }: { family: Family }) {
           role="group"
           aria-label="Tier diagram: arrow keys walk it, plus and minus zoom, 0 fits it"
           className={styles.frame}
+          // What tests wait for.
+          data-laying={laying}
           {...hands}
           {...sheet.hold}
         >
