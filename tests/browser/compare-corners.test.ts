@@ -68,13 +68,16 @@ test('the arrow keys move the chosen corner by a hundredth, with shift by a tent
   expect(await verdict(page)).toMatch(/enters\+0\.040 mm$/);
 });
 
-test('while corners are moved the drawing says so, and of the blank again afterwards', async () => {
+test('while corners are moved the drawing says so and stands where it stood, and of the blank again afterwards', async () => {
   const { page } = app;
+  const place = () => drawing(page).evaluate((element) => [element.clientHeight, element.getAttribute('data-sheet')]);
+  const before = await place();
   const says = (what: string) =>
     page.getByRole('application', { name: `The arrow keys move ${what} by a hundredth` }).waitFor();
   await says('the blank');
   await chooseUpperRight(page);
   await says('the chosen corner');
+  expect(await place()).toEqual(before);
   await page.keyboard.press('c');
   await says('the blank');
 });

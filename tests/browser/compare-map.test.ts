@@ -54,7 +54,7 @@ test('dragging the dot moves the blank in the drawing, and it is no longer in it
   expect(await millimetres(page, 'Up')).toBeCloseTo(0, 2);
   // The region is nearly a circle of 0.045 mm: what is left is what was not moved.
   expect(await millimetres(page, 'Least gap')).toBeCloseTo(0.045 - moved, 2.6);
-  expect(Buffer.compare(before, await drawing(page).screenshot())).not.toBe(0);
+  await expect.poll(async () => Buffer.compare(before, await drawing(page).screenshot())).not.toBe(0);
   await page.getByRole('button', { name: 'Best placement' }).click();
   await page.getByRole('heading', { level: 2, name: 'Best placement' }).waitFor();
 });

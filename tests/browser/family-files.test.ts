@@ -174,6 +174,8 @@ test('the saved file is the opened one, field for field, unknown fields too', as
     [text, 'ours.json'],
   ]) {
     if (name !== 'polderwick.json') await openThroughMenu(page, content, name);
+    // A file is read in its own time: until then the menu saves the family before it.
+    await page.getByRole('banner').getByText(JSON.parse(content).name, { exact: true }).waitFor();
     await page.getByRole('button', { name: 'Family ▾' }).click();
     const [download] = await Promise.all([
       page.waitForEvent('download'),
@@ -266,7 +268,7 @@ test('the open menu takes the arrow keys, and Escape gives the focus back to its
   expect(await headline(page)).toBe(before);
   await page.keyboard.press('Escape');
   await page.getByRole('button', { name: /^Open family/ }).waitFor({ state: 'hidden' });
-  expect(await focused()).toBe('Family ▾');
+  await expect.poll(focused).toBe('Family ▾');
   await page.keyboard.press('ArrowDown');
   expect(await headline(page)).not.toBe(before);
 });

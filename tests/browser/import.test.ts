@@ -238,6 +238,6 @@ test('a paste into a field stays in the field', async () => {
   await name.fill('');
   await page.evaluate(() => navigator.clipboard.writeText('0,0 2,0 2,8'));
   await page.keyboard.press('Control+V');
-  expect(await name.inputValue()).toBe('0,0 2,0 2,8');
+  await expect.poll(() => name.inputValue()).toBe('0,0 2,0 2,8');
   await expect.poll(() => page.getByRole('dialog').count()).toBe(1);
 });

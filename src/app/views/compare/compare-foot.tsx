@@ -54,7 +54,8 @@ export function CompareFoot({ pair, push, zoom, fit }: CompareFootProps) {
         </FootKey>
       </span>
       <p className={styles.hint}>
-        {on ? 'Drag a corner; beside the corners the blank or the sheet.' : 'Drag the blank, or beside it the sheet.'}
+        {/* Of one length, or the foot would grow and the drawing be fitted anew as the corners come. */}
+        {on ? 'Drag a corner, the blank or the sheet.' : 'Drag the blank, or beside it the sheet.'}
       </p>
     </div>
   );
