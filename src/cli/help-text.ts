@@ -27,7 +27,8 @@ Options of fit
   --margins          tell the guard margin and the smallest clearance of the family, new and held upright
   --tilt DEG         let a blank stand turned by up to DEG degrees either way, 0 to 15; upright where not given
   --tolerance-um N   take every outline as made to N um to either side, 0 to 1000, in place of the file's tolerances
-  --wear-um N        take N um off every blank and tool, and as much off every keyway, 0 to 1000
+  --wear-um N        take N um off every blank and tool, and as much off every keyway, 0 to 1000; heights are
+                     told from the floor of the worn keyway
   --draws N          with --json, new and upright: draw N pairs of parts evenly from their tolerances for each pair (seed 1)
   With --tilt or --tolerance-um the table has a second mark, the answer for all parts within their tolerance.
 

@@ -44,7 +44,7 @@ export interface Collision {
   readonly side: WardSide;
   /** True where the plug material stands into the keyway (a ward), false where it is the plain wall. */
   readonly ward: boolean;
-  /** Height band above the floor of the keyway, its lowest point; nanometres. */
+  /** Height band above the floor of the keyway as it is judged (worn, where it is), its lowest point; nanometres. */
   readonly from: number;
   readonly to: number;
   /** Greatest distance of a colliding point of the blank from the opening, nanometres. */
@@ -67,6 +67,6 @@ export interface Contact {
   readonly gap: number;
   readonly side: WardSide;
   readonly ward: boolean;
-  /** Height of the place on the opening above the floor of the keyway, its lowest point; nanometres. */
+  /** Height of the place on the opening above the floor of the keyway as it is judged, its lowest point; nanometres. */
   readonly height: number;
 }

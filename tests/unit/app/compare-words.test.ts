@@ -1,14 +1,18 @@
 import { expect, test } from 'vitest';
+import { shapesUnder } from '../../../src/app/doors/pair-now.ts';
 import {
   alteredWords,
   bindingSentence,
   contactWords,
   degreesText,
   faultWords,
+  floorWords,
   threeWaySentence,
 } from '../../../src/app/panels/compare/compare-words.ts';
+import { explainPlacement } from '../../../src/fit/explain-placement.ts';
 import type { Contact, Fit } from '../../../src/fit/fit.ts';
 import { partName } from '../../../src/fit/fit-sentence.ts';
+import { ringOfMm } from '../../kit/shapes.ts';
 
 const fit: Fit = {
   verdict: 'enters',
@@ -100,4 +104,31 @@ test('altered conditions are said first, and nothing where there are none', () =
 test('faults count corners and edges from one', () => {
   expect(faultWords('edge 3 crosses edge 10')).toBe('edge 4 crosses edge 11');
   expect(faultWords('vertex 0 lies on edge 2')).toBe('corner 1 lies on edge 3');
+});
+
+test('heights of worn parts are told from the floor of the worn keyway, and say so', () => {
+  const keyway = [
+    ringOfMm([
+      [0, 0],
+      [2, 0],
+      [2, 8],
+      [0, 8],
+    ]),
+    ringOfMm([
+      [0, 0],
+      [2.2, 0],
+      [2.2, 3],
+      [0, 3],
+    ]),
+  ] as const;
+  const lowest = (wear: number) => {
+    const { opening, entrant } = shapesUnder(keyway[0], keyway[1], { runningClearance: 0, tiltLimit: 0, wear });
+    const { collisions } = explainPlacement(opening, entrant, { x: 0, y: 1_000_000, tilt: 0 });
+    return collisions[0].from;
+  };
+  // The blank loses 50 um at its foot and the keyway's floor lies 50 um lower: told 100 um higher than as drawn.
+  expect(lowest(0)).toBeCloseTo(1_000_000, -1);
+  expect(lowest(50_000)).toBeCloseTo(1_100_000, -1);
+  expect(floorWords({ wear: 0 })).toBe('above the floor of the keyway');
+  expect(floorWords({ wear: 50_000 })).toBe('above the floor of the worn keyway');
 });

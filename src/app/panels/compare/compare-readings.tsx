@@ -7,7 +7,7 @@ import { useFamily } from '../use-family.ts';
 import { type ShownPair, useShownPair } from '../use-pair.ts';
 import { useSession, useStore } from '../use-store.ts';
 import own from './compare-readings.module.css';
-import { bindingSentence, contactWords, degreesText } from './compare-words.ts';
+import { bindingSentence, contactWords, degreesText, floorWords } from './compare-words.ts';
 import { ConditionsPanel } from './conditions-panel.tsx';
 import { CornerPanel } from './corner-panel.tsx';
 import { DrawnParts } from './drawn-parts.tsx';
@@ -83,7 +83,7 @@ function Collisions({ pair }: { pair: ShownPair }) {
       {!pair.byHand && (
         <p className={styles.note}>Depth at the best placement: the overlap is shared out on all sides.</p>
       )}
-      <p className={styles.note}>How deep it would stand in the plug; heights above the floor of the keyway.</p>
+      <p className={styles.note}>How deep it would stand in the plug; heights {floorWords(pair.conditions)}.</p>
     </section>
   );
 }
@@ -108,7 +108,7 @@ function Narrowest({ pair }: { pair: ShownPair }) {
         ))}
       </ol>
       <p className={styles.note}>
-        All within {readingText(ALSO_NARROW, units)} of the narrowest. Heights are above the floor of the keyway.
+        All within {readingText(ALSO_NARROW, units)} of the narrowest. Heights are {floorWords(pair.conditions)}.
       </p>
     </section>
   );

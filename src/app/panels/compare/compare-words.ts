@@ -103,3 +103,8 @@ export function drawnSentence({ share, from, to }: Share, draws: number): string
   const count = draws.toLocaleString('en');
   return `Of ${count} pairs drawn evenly from their bands ${percent(share)} % go together (95 % confidence: ${percent(from)} to ${percent(to)} %).`;
 }
+
+/** From where heights are told: a worn keyway has worn at its floor too. */
+export function floorWords({ wear }: Pick<Conditions, 'wear'>): string {
+  return `above the floor of the ${wear > 0 ? 'worn ' : ''}keyway`;
+}
