@@ -168,8 +168,8 @@ export default defineConfig({
           // Many steps on a busy machine take their time; a step that waits in vain ends a test much sooner.
           testTimeout: 240_000,
           hookTimeout: 120_000,
-          // As patient as the browser's own waiting: a page on a busy machine takes its time.
-          expect: { poll: { timeout: 20_000 } },
+          // As patient as the driver's own waiting: a page on a busy machine takes its time.
+          expect: { poll: { timeout: 60_000 } },
         },
       },
     ],

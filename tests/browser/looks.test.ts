@@ -43,7 +43,7 @@ test('the sheet turns dark and light by hand, against the computer, and stays so
   await page.getByRole('button', { name: 'Dark sheet' }).click();
   expect(await theme()).toBe('dark');
   await page.reload();
-  expect(await theme()).toBe('dark');
+  await expect.poll(theme).toBe('dark');
   await page.getByRole('button', { name: 'Light sheet' }).click();
   expect(await theme()).toBe('light');
 });

@@ -62,7 +62,7 @@ test('over a whole session no request leaves the origin, the offline worker’s 
   expect(foreign).toEqual([]);
   expect(app.problems).toEqual([]);
   await app.close();
-}, 180_000);
+});
 
 test('every way out that a page has is shut by the policy: pictures, styles, frames, sockets, beacons, forms, workers', async () => {
   // A server of another origin that would hear it: it counts who comes.

@@ -58,7 +58,7 @@ test('the demo family has room for many more, proved; the next ones are pictured
   await takeScreenshots(page, 'plan-grow-dark');
   expect(await graveAxeFindings(page)).toEqual([]);
   await page.emulateMedia({ colorScheme: 'light' });
-}, 200_000);
+});
 
 test('between two neighbours, by keyboard: stopped, looked for again, named, added, and taken back', async () => {
   const { page } = app;
@@ -89,7 +89,7 @@ test('between two neighbours, by keyboard: stopped, looked for again, named, add
   await page.getByRole('button', { name: 'Stay here' }).click();
   await page.keyboard.press('Control+z');
   await expect.poll(() => tray.getByRole('option', { name: /^Teal blank/ }).count()).toBe(0);
-}, 200_000);
+});
 
 test('without an all-section blank it says so, and goes on with the widest blank that passes all', async () => {
   const { page } = app;
@@ -103,4 +103,4 @@ test('without an all-section blank it says so, and goes on with the widest blank
   const tray = page.getByRole('listbox', { name: 'Blanks and tools' });
   await tray.getByRole('option', { name: /^All-section blank/ }).waitFor();
   await page.getByText(/each is entered by All-section blank/).waitFor(LONG);
-}, 200_000);
+});

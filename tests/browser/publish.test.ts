@@ -15,7 +15,7 @@ let page: Page;
 beforeAll(async () => {
   app = await openApp({ address: '#publish' });
   page = app.page;
-}, 60_000);
+});
 
 afterAll(async () => {
   await app?.close();

@@ -32,7 +32,7 @@ beforeAll(async () => {
   page.on('pageerror', (error) => problems.push(error.message));
   page.on('request', (request) => asked.push(request.url().slice(0, 40)));
   await page.goto(pathToFileURL(file).href);
-}, 60_000);
+});
 
 afterAll(async () => {
   await context?.close();

@@ -25,11 +25,8 @@ import { judged, pickEntrant } from './wall-page.ts';
 
 let app: OpenedApp;
 
-const poll = <Value>(read: () => Value) => expect.poll(read, { timeout: 60_000 });
-
 beforeEach(async () => {
   app = await openApp({ sameWindow: true, family: partOfDemo('knot-keyway', 'knot-blank', 'rail-blank') });
-  app.page.setDefaultTimeout(60_000);
   await judged(app.page);
   await pickEntrant(app.page, 'Rail blank');
   await app.page.getByRole('button', { name: 'Draw', exact: true }).click();
@@ -68,7 +65,7 @@ const step = (page: Page, name: RegExp) => page.getByRole('button', { name });
 async function openStep(page: Page, name: RegExp): Promise<void> {
   const key = step(page, name);
   if ((await key.getAttribute('aria-expanded')) !== 'true') await key.click();
-  await poll(() => key.getAttribute('aria-expanded')).toBe('true');
+  await expect.poll(() => key.getAttribute('aria-expanded')).toBe('true');
 }
 
 /** Where a point of the picture is on the screen, by the marks told so far. */
@@ -88,7 +85,7 @@ async function pressOn(page: Page, marks: PictureMarks, at: PicturePoint): Promi
   for (let turn = 0; turn < 4; turn++) {
     const before = await scaleOf(page);
     await page.mouse.wheel(0, -300);
-    await poll(() => scaleOf(page)).toBeGreaterThan(before * 1.5);
+    await expect.poll(() => scaleOf(page)).toBeGreaterThan(before * 1.5);
   }
   const near = await onPicture(page, marks, at);
   await page.mouse.move(near.x, near.y);
@@ -198,12 +195,13 @@ test('threshold, shade and simplification change the outline as they are moved; 
   const usual = await words();
   await page.getByRole('slider', { name: 'Simplify by at most' }).focus();
   for (let i = 0; i < 4; i++) await page.keyboard.press('PageUp');
-  await poll(words).not.toBe(usual);
+  await expect.poll(words).not.toBe(usual);
   // Without a scale the sizes are a guess, which must not become an outline.
   await page.getByText(/The scale is not known yet/).waitFor();
   expect(await page.getByRole('button', { name: 'As a new section' }).isDisabled()).toBe(true);
   const cornersIn = async () => Number(/(\d+) corners/.exec((await words()) ?? '')?.[1]);
-  expect(await cornersIn()).toBeLessThan(Number(/(\d+) corners/.exec(usual ?? '')?.[1]));
+  await expect.poll(cornersIn).toBeLessThan(Number(/(\d+) corners/.exec(usual ?? '')?.[1]));
+  await found(page);
   // The frame is a wide outline too: a press between it and the blank picks its inside.
   const made = await onPicture(page, LAID, { x: 200, y: 400 });
   await page.mouse.click(made.x, made.y);
@@ -237,21 +235,22 @@ test('the picture is kept in the file only when that is ticked, and lies there a
   expect(kept?.image).toBe(`data:image/png;base64,${readFileSync(SCAN.file).toString('base64')}`);
   expect(kept?.turnDeg).toBe(-3.4);
   await page.keyboard.press('Control+z');
-  await poll(() => tick.isChecked()).toBe(false);
+  await expect.poll(() => tick.isChecked()).toBe(false);
   await page.keyboard.press('Control+Shift+z');
-  await poll(() => tick.isChecked()).toBe(true);
+  await expect.poll(() => tick.isChecked()).toBe(true);
   // A change of a kept picture is a step of its own.
   await typeInto(page, /^Turn to the left/, '5');
   expect((await picture())?.turnDeg).toBe(5);
   await page.keyboard.press('Control+z');
-  await poll(() => numberIn(page, /^Turn to the left/)).toBe(-3.4);
-  const text = JSON.stringify(await savedFamily(page));
+  await expect.poll(() => numberIn(page, /^Turn to the left/)).toBe(-3.4);
+  const text = JSON.stringify({ ...(await savedFamily(page)), name: 'Kept with its picture' });
   await page.getByRole('button', { name: 'Family ▾' }).click();
   const [chooser] = await Promise.all([
     page.waitForEvent('filechooser'),
     page.getByRole('button', { name: /^Open family/ }).click(),
   ]);
   await chooser.setFiles({ name: 'kept.json', mimeType: 'application/json', buffer: Buffer.from(text) });
+  await page.getByRole('banner').getByText('Kept with its picture', { exact: true }).waitFor();
   await page.getByText('840 × 800 pixels').waitFor();
   await page
     .getByRole('button', { name: /^2 Straighten/ })
@@ -331,10 +330,10 @@ test('Escape gives up the setting of marks, then a drag of one; the panel is cle
   await page.mouse.move(at.x, at.y);
   await page.mouse.down();
   await page.mouse.move(at.x + 40, at.y + 10, { steps: 4 });
-  await poll(() => numberIn(page, /^A from left/)).toBeGreaterThan(before + 5);
+  await expect.poll(() => numberIn(page, /^A from left/)).toBeGreaterThan(before + 5);
   await takeScreenshots(page, 'draw-trace-loupe');
   await page.keyboard.press('Escape');
-  await poll(() => numberIn(page, /^A from left/)).toBe(before);
+  await expect.poll(() => numberIn(page, /^A from left/)).toBe(before);
   await page.mouse.up();
   expect(await numberIn(page, /^A from left/)).toBe(before);
   expect(bar).toHaveLength(2);

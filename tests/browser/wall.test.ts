@@ -88,10 +88,10 @@ test('cells take the keyboard: left and right go along the block, up and down st
   const focused = () => page.evaluate(() => document.activeElement?.getAttribute('data-opening'));
   for (const next of ['smew-keyway', 'bittern-keyway']) {
     await page.keyboard.press('ArrowRight');
-    await expect.poll(focused, { timeout: 15_000 }).toBe(next);
+    await expect.poll(focused).toBe(next);
   }
   await page.keyboard.press('ArrowDown');
-  await expect.poll(() => pickedEntrant(page), { timeout: 15_000 }).toBe('Heron blank, six chambers');
+  await expect.poll(() => pickedEntrant(page)).toBe('Heron blank, six chambers');
   await page.getByRole('heading', { name: 'in Bittern keyway' }).waitFor();
 });
 
@@ -145,28 +145,29 @@ test('ten keyways fit both windows: no cell is cut, nothing is smaller than 14 p
   ]) {
     await page.setViewportSize(size);
     await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
-    const measured = await page.evaluate(() => {
-      const block = document.querySelector('ul[aria-label="Display block"]')?.parentElement;
-      const frame = block?.getBoundingClientRect();
-      const cells = [...document.querySelectorAll('button[data-opening]')];
-      const inside = cells.filter((cell) => {
-        const box = cell.getBoundingClientRect();
-        return frame && box.top >= frame.top - 1 && box.bottom <= frame.bottom + 1 && box.right <= frame.right + 1;
+    const measure = () =>
+      page.evaluate(() => {
+        const block = document.querySelector('ul[aria-label="Display block"]')?.parentElement;
+        const frame = block?.getBoundingClientRect();
+        const cells = [...document.querySelectorAll('button[data-opening]')];
+        const inside = cells.filter((cell) => {
+          const box = cell.getBoundingClientRect();
+          return frame && box.top >= frame.top - 1 && box.bottom <= frame.bottom + 1 && box.right <= frame.right + 1;
+        });
+        const cut = cells
+          .flatMap((cell) => [...cell.querySelectorAll('span:not(.unseen)')])
+          .filter((s) => s.scrollWidth > s.clientWidth + 1);
+        const texts = [...document.querySelectorAll('body *')].filter((e) =>
+          [...e.childNodes].some((n) => n.nodeType === 3 && n.textContent?.trim()),
+        );
+        return {
+          inside: inside.length,
+          cut: cut.filter((s) => getComputedStyle(s).display !== 'inline').map((s) => s.textContent),
+          smallest: Math.min(...texts.map((e) => Number.parseFloat(getComputedStyle(e).fontSize))),
+          scrolls:
+            document.documentElement.scrollWidth > innerWidth || document.documentElement.scrollHeight > innerHeight,
+        };
       });
-      const cut = cells
-        .flatMap((cell) => [...cell.querySelectorAll('span:not(.unseen)')])
-        .filter((s) => s.scrollWidth > s.clientWidth + 1);
-      const texts = [...document.querySelectorAll('body *')].filter((e) =>
-        [...e.childNodes].some((n) => n.nodeType === 3 && n.textContent?.trim()),
-      );
-      return {
-        inside: inside.length,
-        cut: cut.filter((s) => getComputedStyle(s).display !== 'inline').map((s) => s.textContent),
-        smallest: Math.min(...texts.map((e) => Number.parseFloat(getComputedStyle(e).fontSize))),
-        scrolls:
-          document.documentElement.scrollWidth > innerWidth || document.documentElement.scrollHeight > innerHeight,
-      };
-    });
-    expect(measured).toEqual({ inside: 10, cut: [], smallest: 14, scrolls: false });
+    await expect.poll(measure).toEqual({ inside: 10, cut: [], smallest: 14, scrolls: false });
   }
 });

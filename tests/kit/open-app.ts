@@ -127,8 +127,8 @@ function watch(page: Page, origin: string, problems: string[]): void {
 /** A window of this file that stands empty until the next test. */
 let parked: Page | null = null;
 
-/** How long the driver waits for anything unless told otherwise, milliseconds. */
-const BROWSERS_PATIENCE_MS = 30_000;
+/** How long the driver waits for anything unless told otherwise, milliseconds: a busy machine is no fault of the app. */
+const PATIENCE_MS = 60_000;
 
 /** A window that does not come to rest within this time is given up for a fresh one, milliseconds. */
 const PARKING_MS = 10_000;
@@ -142,6 +142,7 @@ async function freshWindow(options: OpenOptions): Promise<Page> {
     serviceWorkers: options.offline ? 'allow' : 'block',
     ...options.context,
   });
+  context.setDefaultTimeout(PATIENCE_MS);
   // Without a screen the browser's own dialogs for files close at once.
   if (!options.fileDialogs)
     await context.addInitScript(() =>
@@ -188,7 +189,7 @@ async function emptyWindow(page: Page, url: string): Promise<void> {
   await debug.detach();
   // Nothing lies under the pointer that the next test begins with.
   await page.mouse.move(0, 0);
-  page.setDefaultTimeout(BROWSERS_PATIENCE_MS);
+  page.setDefaultTimeout(PATIENCE_MS);
 }
 
 /** Parks a window for the next test; one that is closed or does not answer is thrown away with its profile. */
