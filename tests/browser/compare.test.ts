@@ -183,7 +183,11 @@ test('the wheel zooms, keys and buttons zoom, 0 shows the whole plug', async () 
     await drag(page, await middle(page), 100, 0);
     return millimetres(page, 'Sideways');
   };
+  const room = () => drawing(page).evaluate(({ clientHeight }) => clientHeight);
+  const before = await room();
   const whole = await reach();
+  // Less is said of a blank in the hand than of its best placement: the drawing does not grow under the hand.
+  expect(await room()).toBe(before);
   const at = await middle(page);
   await page.mouse.move(at.x, at.y);
   await page.mouse.wheel(0, -400);

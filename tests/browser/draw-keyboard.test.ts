@@ -156,10 +156,9 @@ test('the same with the pen and its field of typed places', async () => {
   await page.keyboard.press('ArrowDown');
   await tabTo(page, /^Add section$/);
   await page.keyboard.press('Enter');
-  await page.getByRole('region', { name: 'Pen' }).waitFor();
-  // The field of typed places has the focus by itself.
+  // The field of typed places has the focus by itself, and at once.
   const field = page.getByRole('textbox', { name: /^Next, in mm/ });
-  await expect.poll(() => field.evaluate((element) => element === document.activeElement)).toBe(true);
+  expect(await field.evaluate((element) => element === document.activeElement)).toBe(true);
   for (const place of ['0,0', '2,0', '@0,7', '@-2,0']) {
     await page.keyboard.type(place);
     await page.keyboard.press('Enter');

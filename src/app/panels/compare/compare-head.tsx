@@ -1,3 +1,4 @@
+import { useEffect, useRef } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { marginText, VERDICT_WORDS } from '../../../family/margin-text.ts';
 import { walkEntrants, walkOpenings } from '../../state/selection-state.ts';
@@ -10,7 +11,7 @@ import styles from './compare-head.module.css';
 export function CompareHead({ family, pair }: { family: Family; pair: ShownPair }) {
   const { selection, settings } = useSession();
   const units = useStore(settings, (s) => s.units);
-  const { entrant, opening, fit, sentence, settled } = pair;
+  const { entrant, opening, fit, settled } = pair;
   return (
     <header className={styles.head}>
       <div className={styles.pair}>
@@ -28,10 +29,26 @@ export function CompareHead({ family, pair }: { family: Family; pair: ShownPair 
         </span>
         <span className={styles.margin}>{marginText(fit, units)}</span>
       </h1>
-      <p className={styles.sentence} role="status">
-        {sentence}
-      </p>
+      <Sentence pair={pair} />
     </header>
+  );
+}
+
+/** What holds where the blank lies now. The room of what is said of its best placement stays while it is dragged. */
+function Sentence({ pair: { sentence, byHand } }: { pair: ShownPair }) {
+  const usual = useRef(sentence);
+  useEffect(() => {
+    if (!byHand) usual.current = sentence;
+  });
+  return (
+    <div className={styles.sentence}>
+      {byHand && (
+        <span className={styles.room} aria-hidden="true">
+          {usual.current}
+        </span>
+      )}
+      <p role="status">{sentence}</p>
+    </div>
   );
 }
 

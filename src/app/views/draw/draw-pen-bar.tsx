@@ -86,11 +86,9 @@ function usePenFocus(session: Session, bar: RefObject<HTMLElement | null>): void
   useLayoutEffect(() => {
     const element = bar.current;
     const state = session.draw.getState();
-    const isNew = newHeadOf(state) !== null && state.pen === null;
-    // Not before the form that asked for its name has given the focus back.
-    const frame = isNew ? requestAnimationFrame(() => element?.querySelector('input')?.focus()) : 0;
+    // At once, for what is typed next; the form that asked for its name has given the focus back as it went.
+    if (newHeadOf(state) !== null && state.pen === null) element?.querySelector('input')?.focus();
     return () => {
-      cancelAnimationFrame(frame);
       if (!element?.contains(document.activeElement)) return;
       requestAnimationFrame(() => document.querySelector<HTMLElement>('[data-drawing]')?.focus());
     };
