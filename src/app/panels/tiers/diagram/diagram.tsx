@@ -69,7 +69,6 @@ export function Diagram({ family }: { family: Family }) {
           role="group"
           aria-label="Tier diagram: arrow keys walk it, plus and minus zoom, 0 fits it"
           className={styles.frame}
-          // What tests wait for.
           data-laying={laying}
           {...hands}
           {...sheet.hold}
