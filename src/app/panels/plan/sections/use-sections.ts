@@ -40,6 +40,9 @@ export function useSectionsPlanning(): SectionsPlanning {
   return sectionsPlanningOf(useSession());
 }
 
+/** The same value however far a drawing has come: a large plan has thousands of cells that say nothing of that. */
+const ON_ITS_WAY: PlanDrawing = { phase: 'drawing', done: 0, total: 1 };
+
 /** What was found for the plan as it is now; null while there is nothing. */
 export interface FoundSections {
   readonly question: SectionsQuestion;
@@ -62,7 +65,7 @@ export function useFoundSections(family: Family): FoundSections | null {
   const question = useMemo(() => sectionsQuestion(family), [family]);
   const asked = useStore(planning.store, (s) => s.asked);
   const found = useStore(planning.store, (s) => s.found);
-  const drawing = useStore(planning.store, (s) => s.drawing);
+  const drawing = useStore(planning.store, (s) => (s.drawing.phase === 'drawing' ? ON_ITS_WAY : s.drawing));
   return useMemo(() => {
     if (!question || !found || asked !== question) return null;
     const [sections, blanks] = [sectionRows(question, found), blankRows(question, found)];
