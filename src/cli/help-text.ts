@@ -19,7 +19,7 @@ export const HELP = `Which blank enters which keyway, and with what margin.
   publish FAMILY.json --sheet SHEET -o FILE  lay out a sheet for paper or a room: PDF, SVG, HTML slides, CSV matrix
   print3d FAMILY.json -o FILE   build the display set: openings as a block, blanks as coupons, a board; 3MF or STL
   schema                        print the JSON Schema of the family file
-  --help                        print this
+  --help                        print this; COMMAND --help prints what concerns that command
 
 Options of fit
   --json             print the answers as JSON instead of a table

@@ -121,7 +121,7 @@ export type Command =
   | ClaimsCommand
   | { readonly name: 'check'; readonly file: string }
   | { readonly name: 'schema' }
-  | { readonly name: 'help' };
+  | { readonly name: 'help' /** The command that help is asked about; undefined: all. */; readonly about?: string };
 
 /** A command, or what is wrong with the words, in one line. */
 export type ParsedCommand =
@@ -197,7 +197,7 @@ type Values = { json?: boolean; verify?: boolean; margins?: boolean; blanks?: bo
 /**
  * Reads the words after the program's name.
  *
- * @returns help for `--help` anywhere; a fault for unknown commands and options, for files missing or too many, and for
+ * @returns help for `--help` anywhere, about the command that it is given with; a fault for unknown commands and options, for files missing or too many, and for
  *   a number that is none or out of range.
  * @check tests/unit/cli/parse-command.test.ts
  */
@@ -205,8 +205,8 @@ export function parseCommand(words: readonly string[]): ParsedCommand {
   const split = splitWords(words);
   if (typeof split === 'string') return { ok: false, fault: split };
   const { values, positionals } = split;
-  if (values.help) return { ok: true, command: { name: 'help' } };
   const [name, ...files] = positionals;
+  if (values.help) return { ok: true, command: { name: 'help', ...(name !== undefined && { about: name }) } };
   if (name === undefined) return { ok: false, fault: 'no command given' };
   if (!Object.hasOwn(GRAMMAR, name)) return { ok: false, fault: `there is no command "${name}"` };
   return toCommand(name as Command['name'], files, values);
@@ -215,43 +215,54 @@ export function parseCommand(words: readonly string[]): ParsedCommand {
 /** Options and the other words, or what is wrong with an option. */
 function splitWords(words: readonly string[]) {
   try {
-    return parseArgs({
-      args: [...words],
-      allowPositionals: true,
-      options: {
-        json: { type: 'boolean' },
-        verify: { type: 'boolean' },
-        margins: { type: 'boolean' },
-        blanks: { type: 'boolean' },
-        tilt: { type: 'string', multiple: true },
-        'tolerance-um': { type: 'string', multiple: true },
-        'wear-um': { type: 'string', multiple: true },
-        draws: { type: 'string', multiple: true },
-        only: { type: 'string', multiple: true },
-        openings: { type: 'string', multiple: true },
-        passage: { type: 'boolean' },
-        milled: { type: 'boolean' },
-        replace: { type: 'boolean' },
-        as: { type: 'string', multiple: true },
-        output: { type: 'string', short: 'o', multiple: true },
-        among: { type: 'string', multiple: true },
-        'error-um': { type: 'string', multiple: true },
-        loop: { type: 'string', multiple: true },
-        table: { type: 'string', multiple: true },
-        'two-step': { type: 'boolean' },
-        ...Object.fromEntries(
-          [
-            ...[...CAPACITY_OPTIONS, ...STRENGTH_OPTIONS, ...GROW_OPTIONS, ...PASSAGE_OPTIONS, ...PLAN_OPTIONS],
-            ...[...PUBLISH_OPTIONS, ...PRINT3D_OPTIONS, ...GAUGE_OPTIONS],
-          ].map((option) => [option, { type: 'string', multiple: true }] as const),
-        ),
-        ...Object.fromEntries([...PUBLISH_FLAGS, ...PRINT3D_FLAGS].map((flag) => [flag, { type: 'boolean' }] as const)),
-        help: { type: 'boolean', short: 'h' },
-      },
-    });
+    return parseArgs({ args: joinNegative(words), allowPositionals: true, options: OPTIONS });
   } catch (error) {
     return error instanceof Error ? sayOptionFault(error.message) : String(error);
   }
+}
+
+/** How the library reads each option. */
+const OPTIONS: Readonly<Record<string, { type: 'string' | 'boolean'; multiple?: boolean; short?: string }>> = {
+  json: { type: 'boolean' },
+  verify: { type: 'boolean' },
+  margins: { type: 'boolean' },
+  blanks: { type: 'boolean' },
+  tilt: { type: 'string', multiple: true },
+  'tolerance-um': { type: 'string', multiple: true },
+  'wear-um': { type: 'string', multiple: true },
+  draws: { type: 'string', multiple: true },
+  only: { type: 'string', multiple: true },
+  openings: { type: 'string', multiple: true },
+  passage: { type: 'boolean' },
+  milled: { type: 'boolean' },
+  replace: { type: 'boolean' },
+  as: { type: 'string', multiple: true },
+  output: { type: 'string', short: 'o', multiple: true },
+  among: { type: 'string', multiple: true },
+  'error-um': { type: 'string', multiple: true },
+  loop: { type: 'string', multiple: true },
+  table: { type: 'string', multiple: true },
+  'two-step': { type: 'boolean' },
+  ...Object.fromEntries(
+    [
+      ...[...CAPACITY_OPTIONS, ...STRENGTH_OPTIONS, ...GROW_OPTIONS, ...PASSAGE_OPTIONS, ...PLAN_OPTIONS],
+      ...[...PUBLISH_OPTIONS, ...PRINT3D_OPTIONS, ...GAUGE_OPTIONS],
+    ].map((option) => [option, { type: 'string', multiple: true }] as const),
+  ),
+  ...Object.fromEntries([...PUBLISH_FLAGS, ...PRINT3D_FLAGS].map((flag) => [flag, { type: 'boolean' }] as const)),
+  help: { type: 'boolean', short: 'h' },
+};
+
+/** A value below zero joined to its option: apart, the library takes it for another option, so that its range is not told. */
+function joinNegative(words: readonly string[]): string[] {
+  const joined: string[] = [];
+  for (const [i, word] of words.entries()) {
+    const before = joined.at(-1);
+    const takesValue = before?.startsWith('--') && OPTIONS[before.slice(2)]?.type === 'string';
+    if (takesValue && /^-[\d.]/.test(word) && !words.slice(0, i).includes('--')) joined.push(`${joined.pop()}=${word}`);
+    else joined.push(word);
+  }
+  return joined;
 }
 
 /** What must follow the options that take a text; all others take a number. */
@@ -277,7 +288,7 @@ const TEXT_VALUES: Readonly<Record<string, string>> = {
 function sayOptionFault(message: string): string {
   const unfinished = /^Option '(?:-\w, )?--([a-z-]+)[^']*' argument (is ambiguous|missing)/.exec(message);
   if (!unfinished) return message.split('. ')[0];
-  return `--${unfinished[1]} needs ${TEXT_VALUES[unfinished[1]] ?? 'a number after it, 0 or more'}`;
+  return `--${unfinished[1]} needs ${TEXT_VALUES[unfinished[1]] ?? 'a number after it'}`;
 }
 
 /** What the second word of a command is. */

@@ -2,6 +2,7 @@ import type { Family } from '../family/family.ts';
 import { type FamilyDocument, readFamily } from '../interchange/json/read.ts';
 import { familyJsonSchema } from '../interchange/json/schema.ts';
 import { JobCancelled } from '../jobs/job.ts';
+import { commandHelp } from './command-help.ts';
 import { HELP } from './help-text.ts';
 import type { CapacityCommand } from './parse-capacity.ts';
 import { type Command, parseCommand } from './parse-command.ts';
@@ -47,7 +48,7 @@ export async function runCommand(words: readonly string[], shell: Shell): Promis
 }
 
 async function run(command: Command, shell: Shell): Promise<number> {
-  if (command.name === 'help') shell.print(HELP);
+  if (command.name === 'help') shell.print(command.about === undefined ? HELP : commandHelp(command.about));
   if (command.name === 'schema') shell.print(`${JSON.stringify(familyJsonSchema(), null, 2)}\n`);
   if (command.name === 'plan') return runPlan(command, shell, openFamily);
   if (command.name === 'capacity') return runCapacityOf(command, shell);

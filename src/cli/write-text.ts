@@ -22,9 +22,14 @@ export function writeText(file: string, text: string | Uint8Array): void {
   try {
     writeFileSync(file, text);
   } catch (error) {
-    const code = error instanceof Error && 'code' in error ? String(error.code) : '';
-    throw new Error(TROUBLES[code] ?? `the file cannot be written (${code || error})`);
+    throw new Error(writeTrouble(error));
   }
+}
+
+/** Why something cannot be written, in words for people, of what the system threw. @check tests/unit/cli/write-text.test.ts */
+export function writeTrouble(error: unknown): string {
+  const code = error instanceof Error && 'code' in error ? String(error.code) : '';
+  return TROUBLES[code] ?? `the file cannot be written (${code || error})`;
 }
 
 /** Whether two names mean the same file, seen from where the program runs. */

@@ -1,4 +1,6 @@
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { once } from 'node:events';
+import { closeSync, existsSync, openSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 
 /** Runs the program as a user does; the first call builds it. */
@@ -24,5 +26,32 @@ describe('the program', () => {
     });
     expect(cli('check', 'no-such-file.json')).toMatchObject({ status: 2, stdout: '' });
     expect(cli()).toMatchObject({ status: 2, stdout: '' });
+  });
+
+  // The device of Linux that is always full.
+  test.runIf(existsSync('/dev/full'))('says in a line that its output cannot be written, and ends with 2', () => {
+    const full = openSync('/dev/full', 'w');
+    const words = ['tests/kit/run-cli.mjs', 'check', 'profiles-demo/first-lesson.json'];
+    const told = (stdio: (number | 'ignore' | 'pipe')[]) => {
+      const { status, stderr } = spawnSync(process.execPath, words, { encoding: 'utf8', stdio });
+      return { status, stderr };
+    };
+    expect(told(['ignore', full, 'pipe'])).toEqual({
+      status: 2,
+      stderr: 'The output cannot be written: the disk is full.\n',
+    });
+    expect(told(['ignore', full, full]).status).toBe(2);
+    closeSync(full);
+  });
+
+  test('ends quietly where nobody reads on', async () => {
+    const program = spawn(process.execPath, ['tests/kit/run-cli.mjs', 'schema']);
+    let said = '';
+    program.stderr.on('data', (data) => {
+      said += data;
+    });
+    program.stdout.destroy();
+    const [status] = await once(program, 'close');
+    expect({ status, said }).toEqual({ status: 0, said: '' });
   });
 });

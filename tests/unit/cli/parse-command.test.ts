@@ -33,7 +33,8 @@ describe('the words of a command line', () => {
     ['--help', { name: 'help' }],
     ['-h', { name: 'help' }],
     ['help', { name: 'help' }],
-    ['fit --help', { name: 'help' }],
+    ['fit --help', { name: 'help', about: 'fit' }],
+    ['gauge a.json -h', { name: 'help', about: 'gauge' }],
   ])('%s', (line, expected) => {
     expect(command(line)).toEqual(expected);
   });
@@ -68,7 +69,13 @@ describe('the words of a command line', () => {
     ['fit a.json -o b.svg', /"fit" takes no --output/],
     ['fit a.json --tilt', /^--tilt needs a number after it/],
     ['fit a.json --tilt --json', /^--tilt needs a number after it/],
-    ['fit a.json --tolerance-um -5', /^--tolerance-um needs a number after it, 0 or more$/],
+    ['fit a.json --tolerance-um -5', /^--tolerance-um is "-5", must be a number from 0 to 1000 \(um\)$/],
+    ['fit a.json --tilt -.5', /^--tilt is "-\.5", must be a number from 0 to 15 \(degrees\)$/],
+    ['plan --table a.csv --seconds -1', /^--seconds is "-1", must be a whole number from 0 to 3600$/],
+    ['print3d a.json -o a.3mf --depth -5', /^--depth is "-5", must be a number from 3 to 200 \(mm\)$/],
+    ['gauge a.json --height -6', /^--height is "-6", must be a length above 0/],
+    ['fit a.json --json -5', /Unknown option '-5'/],
+    ['print3d a.json -o a.3mf --depth', /^--depth needs a number after it$/],
     ['fit a.json --tolerance-um=-5', /^--tolerance-um is "-5", must be a number from 0 to 1000 \(um\)$/],
     ['fit a.json --tilt=', /^--tilt is "", must be a number from 0 to 15 \(degrees\)$/],
     ['fit a.json --tilt two', /^--tilt is "two", must be a number from 0 to 15/],
