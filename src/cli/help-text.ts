@@ -183,8 +183,8 @@ Exit codes
   0  done
   1  --verify found a verdict that the second method does not confirm, a claim is not confirmed, or there is no plan:
      the blade has no room for it, or a pair of it is not confirmed
-  2  the words are wrong, the file is missing, not sound or cannot be written, rows of a table cannot be
-     read, or wear leaves nothing of a blank; stderr says which
+  2  the words are wrong, the file is missing, not sound or cannot be written, it has no sections to work on, rows of a
+     table cannot be read, or wear leaves nothing of a blank; stderr says which
   130  stopped by Ctrl-C
 
 Calculated on ideal outlines: no certificate. Have a licensed locksmith and the cylinder's maker confirm before

@@ -7,6 +7,7 @@ import { catalogue } from '../jobs/catalogue.ts';
 import { JobRefused } from '../jobs/job.ts';
 import { toFitJson, writeFitJson } from './fit-json.ts';
 import { fitTable } from './fit-table.ts';
+import { sayNoOpenings } from './no-sections.ts';
 import { numberFeatures } from './outline-numbers.ts';
 import type { FitCommand } from './parse-command.ts';
 import { sayMargins } from './say-margins.ts';
@@ -15,6 +16,8 @@ import { EXIT, type Shell } from './shell.ts';
 /** Judges a family as the command asks, prints the answer, and returns the exit code. */
 export async function runFit(document: FamilyDocument, command: FitCommand, shell: Shell): Promise<number> {
   const { family } = document;
+  const empty = sayNoOpenings(family, command.file, 'there is nothing to judge', shell);
+  if (empty !== null) return empty;
   const conditions = conditionsOf(family, command);
   try {
     const matrix = await catalogue.fitFamily({ family, conditions }, shell.jobs);

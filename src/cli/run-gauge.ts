@@ -8,6 +8,7 @@ import { type OpeningReport, openingReports } from '../gauge/opening-reports.ts'
 import { heightAt, spareOf, type ThicknessCurve } from '../gauge/thickness-curve.ts';
 import { catalogue } from '../jobs/catalogue.ts';
 import { MARKS, shown, shownNames } from './fit-table.ts';
+import { sayNoOpenings } from './no-sections.ts';
 import type { GaugeCommand } from './parse-gauge.ts';
 import { mm, um } from './round-lengths.ts';
 import { EXIT, type Shell } from './shell.ts';
@@ -20,10 +21,8 @@ import { EXIT, type Shell } from './shell.ts';
  */
 export async function runGauge(family: Family, command: GaugeCommand, shell: Shell): Promise<number> {
   const openings = openingsOf(family);
-  if (openings.length === 0) {
-    shell.warn(`${command.file}: has no openings, so there is nothing to gauge. Add a keyway to the file.\n`);
-    return EXIT.badInput;
-  }
+  const fault = sayNoOpenings(family, command.file, 'there is nothing to gauge', shell);
+  if (fault !== null) return fault;
   const tiltLimit = (command.tiltDeg * Math.PI) / 180;
   const { curves } = await catalogue.gaugeFamily({ family, tiltLimit }, shell.jobs);
   shell.jobs.progress(1, 1);

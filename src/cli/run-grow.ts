@@ -5,6 +5,7 @@ import type { Point } from '../geom/point.ts';
 import { catalogue } from '../jobs/catalogue.ts';
 import type { GrowPair, GrowProposal, GrowReport, NoRoom } from '../plan/grow.ts';
 import { shown } from './fit-table.ts';
+import { sayNoOpenings } from './no-sections.ts';
 import type { GrowCommand } from './parse-grow.ts';
 import { mm, um } from './round-lengths.ts';
 import { EXIT, type Shell } from './shell.ts';
@@ -15,6 +16,8 @@ import { EXIT, type Shell } from './shell.ts';
  * @check tests/unit/cli/run-grow.test.ts
  */
 export async function runGrow(family: Family, command: GrowCommand, shell: Shell): Promise<number> {
+  const empty = sayNoOpenings(family, command.file, 'there is nothing to add sections to', shell);
+  if (empty !== null) return empty;
   const fault = unknownId(family, command);
   if (fault) {
     shell.warn(`${command.file}: ${fault}\n`);

@@ -5,6 +5,7 @@ import { catalogue } from '../jobs/catalogue.ts';
 import type { PassageInput } from '../passage/find-passage.ts';
 import type { Passage, PassageBlank, PassageMember } from '../passage/passage.ts';
 import { shown } from './fit-table.ts';
+import { sayNoOpenings } from './no-sections.ts';
 import type { MilledWish, PassageCommand } from './parse-passage.ts';
 import { mm, um } from './round-lengths.ts';
 import { EXIT, type Shell, sayFault } from './shell.ts';
@@ -15,6 +16,8 @@ import { EXIT, type Shell, sayFault } from './shell.ts';
  * @check tests/unit/cli/run-passage.test.ts
  */
 export async function runPassage(family: Family, command: PassageCommand, shell: Shell): Promise<number> {
+  const empty = sayNoOpenings(family, command.file, 'there is nothing to pass', shell);
+  if (empty !== null) return empty;
   const openings = openingsOf(family);
   const ids = openings.map(({ id }) => id);
   const unknown = command.openings?.find((id) => !ids.includes(id));
@@ -162,6 +165,5 @@ function lost({ loss }: PassageMember): string {
 function noBlank({ none, clearance }: Passage, nameOf: (id: string) => string): string {
   if (none?.why === 'too-narrow')
     return `No blank: with ${um(clearance)} um all round nothing is left of ${none.ids.map(nameOf).join(', ')}`;
-  if (none?.why === 'none-chosen') return 'No blank: the family has no openings, so there is nothing to pass';
   return `No blank: with ${um(clearance)} um all round nothing is left that all openings share`;
 }

@@ -7,6 +7,7 @@ import { catalogue } from '../jobs/catalogue.ts';
 import { JobRefused } from '../jobs/job.ts';
 import type { DisplaySet, PrintCheck, SolidPart } from '../print3d/display-set.ts';
 import { type DisplaySetup, usualSetup } from '../print3d/display-setup.ts';
+import { sayNoProfiles } from './no-sections.ts';
 import type { Print3dCommand } from './parse-print3d.ts';
 import { mm } from './round-lengths.ts';
 import { EXIT, type Shell, sayFault } from './shell.ts';
@@ -19,6 +20,8 @@ import { fileSpan, numberedName, type OutFile, writeFiles } from './write-files.
  */
 export async function runPrint3d(family: Family, command: Print3dCommand, shell: Shell): Promise<number> {
   const { file, output, format } = command;
+  const empty = sayNoProfiles(family, file, 'there is nothing to print', shell);
+  if (empty !== null) return empty;
   const setup = setupOf(family, command);
   if (typeof setup === 'string') return sayFault(file, setup, shell);
   try {

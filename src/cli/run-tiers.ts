@@ -4,6 +4,7 @@ import { catalogue } from '../jobs/catalogue.ts';
 import type { TiersDescription, ToldNode } from '../jobs/describe-tiers.ts';
 import { JobRefused } from '../jobs/job.ts';
 import { shown } from './fit-table.ts';
+import { sayNoProfiles } from './no-sections.ts';
 import type { TiersCommand } from './parse-command.ts';
 import { EXIT, type Shell } from './shell.ts';
 
@@ -15,6 +16,8 @@ const MOST_NAMES = 12;
 
 /** Judges a family, prints its tiers, and returns the exit code. @check tests/unit/cli/run-tiers.test.ts */
 export async function runTiers(family: Family, command: TiersCommand, shell: Shell): Promise<number> {
+  const empty = sayNoProfiles(family, command.file, 'there is nothing to order', shell);
+  if (empty !== null) return empty;
   const limits = { mostConcepts: MOST_CONCEPTS, mostNames: MOST_NAMES };
   try {
     const described = await catalogue.describeTiers({ family, blanksOnly: command.blanks, ...limits }, shell.jobs);

@@ -1,0 +1,26 @@
+import { type Family, openingsOf } from '../family/family.ts';
+import { type Shell, sayFault } from './shell.ts';
+
+/**
+ * Says of a family without openings that there is nothing to do with it, and what to do; returns the exit code, or null
+ * where there are openings.
+ *
+ * @param file the family file, as it was named.
+ * @param idle what is left undone: "there is nothing to gauge".
+ * @check tests/unit/cli/no-sections.test.ts
+ */
+export function sayNoOpenings(family: Family, file: string, idle: string, shell: Shell): number | null {
+  if (openingsOf(family).length > 0) return null;
+  return sayFault(file, `has no openings, so ${idle}. ${cureOf(family)}`, shell);
+}
+
+/** The same where nothing at all is drawn: no opening, no blank and no tool. */
+export function sayNoProfiles(family: Family, file: string, idle: string, shell: Shell): number | null {
+  if (family.profiles.length > 0) return null;
+  return sayFault(file, `has no openings, blanks or tools, so ${idle}. ${cureOf(family)}`, shell);
+}
+
+/** What gives a family openings. */
+function cureOf({ plan }: Family): string {
+  return plan ? 'Make its sections first: plan FILE -o NEW-FILE' : 'Add a keyway to the file';
+}
