@@ -19,8 +19,8 @@ const PRINTER_FIELDS: readonly NumberFieldOf[] = [
 ];
 
 const TIPS = [
-  ['flat', 'Square'],
-  ['chamfered', 'Bevelled'],
+  ['flat', 'Flat'],
+  ['chamfered', 'Chamfered'],
   ['pointed', 'Pointed'],
 ] as const;
 
