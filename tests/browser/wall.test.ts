@@ -88,7 +88,8 @@ test('cells take the keyboard: left and right go along the block, up and down st
   const focused = () => page.evaluate(() => document.activeElement?.getAttribute('data-opening'));
   for (const next of ['smew-keyway', 'bittern-keyway']) {
     await page.keyboard.press('ArrowRight');
-    await expect.poll(focused).toBe(next);
+    // With the press, not a frame later: what is struck next is meant for this cell.
+    expect(await focused()).toBe(next);
   }
   await page.keyboard.press('ArrowDown');
   await expect.poll(() => pickedEntrant(page)).toBe('Heron blank, six chambers');

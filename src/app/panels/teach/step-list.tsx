@@ -37,7 +37,8 @@ export function StepList({ family, lesson, picked }: StepListProps) {
     else if (act.act === 'move') shiftStep(session, picked, act.to);
     else if (act.act === 'delete') deleteStep(session, picked);
     else doubleStep(session, picked);
-    focusPicked(list.current);
+    if (act.act === 'pick' || act.act === 'move') focusStep(list.current, act.to);
+    else focusPicked(list.current);
   };
   return (
     <ol ref={list} className={styles.list} aria-label="Steps of the lesson">
@@ -114,6 +115,11 @@ function listActOf({ key, altKey, ctrlKey, metaKey }: KeyboardEvent, picked: num
   if (altKey) return null;
   if (key === 'Delete') return { act: 'delete' };
   return key.toLowerCase() === 'd' ? { act: 'double' } : null;
+}
+
+/** Takes the focus along with the press, to a place that is there already; past the ends there is none. */
+function focusStep(list: HTMLElement | null, at: number): void {
+  list?.querySelector<HTMLElement>(`[data-step="${at + 1}"]`)?.focus();
 }
 
 /** Takes the focus along to the step that is picked once it is drawn. */

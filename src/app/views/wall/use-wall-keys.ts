@@ -35,8 +35,9 @@ function openCompare(selection: Session['selection'], target: Element): void {
   if (entrantId !== null && openingId !== null && !target.closest('button')) selection.setState({ view: 'compare' });
 }
 
-/** Picks the next keyway and takes the focus along. */
+/** Picks the next keyway and takes the focus along, with the press: Enter struck at once is meant for that one. */
 function stepCell(selection: Session['selection'], family: Family, step: number): void {
   walkOpenings(selection, family, step);
-  requestAnimationFrame(() => document.querySelector<HTMLElement>('[data-opening][aria-pressed="true"]')?.focus());
+  const { openingId } = selection.getState();
+  if (openingId !== null) document.querySelector<HTMLElement>(`[data-opening="${CSS.escape(openingId)}"]`)?.focus();
 }
