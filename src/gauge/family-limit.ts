@@ -52,7 +52,7 @@ function stretchesOf(limit: Knots, curves: readonly ThicknessCurve[]): LimitStre
     const middle = (from + to) / 2;
     const found = setters.filter((curve) => setsAt(curve, middle)).map(({ openingId }) => openingId);
     // One that sets less than is told apart may have its middle here.
-    const openingIds = found.length > 0 ? found : settersAt(curves, middle);
+    const openingIds = found.length > 0 ? found : thinnestAt(curves, middle);
     const last = stretches.at(-1);
     const allAlong = last?.openingIds.filter((id) => openingIds.includes(id)) ?? [];
     const isSame = allAlong.length === openingIds.length && allAlong.length === last?.openingIds.length;
@@ -77,8 +77,26 @@ function piecesOf(curves: readonly Knots[], limit: Knots): (readonly [number, nu
 /** Thicknesses nearer to each other than this are the same, nanometres. */
 const SAME = 0.5;
 
-/** The openings that set the limit at a height: all whose thickest strip is the least; all that let none in where it is 0. */
-export function settersAt(curves: readonly ThicknessCurve[], height: number): string[] {
+/**
+ * The openings that set the limit at a height, as its stretch tells them; above the tallest all that let none in.
+ *
+ * @param limit of the same curves.
+ * @check tests/unit/gauge/family-limit.test.ts
+ */
+export function settersAt(
+  curves: readonly ThicknessCurve[],
+  height: number,
+  limit: FamilyLimit = envelopeOf(curves),
+): string[] {
+  const thinnest = thinnestAt(curves, height);
+  const stretch = limit.stretches.find(({ to }) => height <= to);
+  const told = thinnest.filter((id) => stretch?.openingIds.includes(id));
+  // One that sets less than is told apart.
+  return told.length > 0 ? told : thinnest;
+}
+
+/** All whose thickest strip of a height is the least. */
+function thinnestAt(curves: readonly ThicknessCurve[], height: number): string[] {
   const least = Math.min(...curves.map((curve) => thicknessAt(curve, height)));
   return curves.filter((curve) => thicknessAt(curve, height) <= least + SAME).map(({ openingId }) => openingId);
 }

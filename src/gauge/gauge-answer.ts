@@ -1,6 +1,6 @@
 import type { Verdict } from '../fit/fit.ts';
 import type { Point } from '../geom/point.ts';
-import { settersAt } from './family-limit.ts';
+import { type FamilyLimit, settersAt } from './family-limit.ts';
 import { type Pinch, pinchOnCurve } from './pinch.ts';
 import { type ThicknessCurve, tallestOf, thicknessAt } from './thickness-curve.ts';
 
@@ -41,6 +41,7 @@ export interface AskedThickness {
  *
  * @param outlineOf the outline of an opening by its id.
  * @param asked left out where no thickness is asked about.
+ * @param limit of the curves, where it is known already.
  * @check tests/unit/gauge/gauge-answer.test.ts
  */
 export function gaugeAnswer(
@@ -48,10 +49,11 @@ export function gaugeAnswer(
   outlineOf: (openingId: string) => readonly Point[],
   height: number,
   asked?: AskedThickness,
+  limit?: FamilyLimit,
 ): GaugeAnswer {
   const openings = curves.map(({ openingId }) => openingId);
   const least = (values: number[]) => (values.length === 0 ? 0 : Math.min(...values));
-  const setters = settersAt(curves, height).flatMap((id) => {
+  const setters = settersAt(curves, height, limit).flatMap((id) => {
     const curve = curves.find(({ openingId }) => openingId === id);
     return curve ? [setterOf(curve, outlineOf(id), height)] : [];
   });

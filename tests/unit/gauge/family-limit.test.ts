@@ -1,8 +1,8 @@
 import { expect, test } from 'vitest';
-import { envelopeOf } from '../../../src/gauge/family-limit.ts';
+import { envelopeOf, settersAt } from '../../../src/gauge/family-limit.ts';
 import { uprightCurve } from '../../../src/gauge/thickness-curve.ts';
 import { asTrustedRing, type Ring } from '../../../src/geom/ring.ts';
-import { boxOfMm } from '../../kit/shapes.ts';
+import { boxOfMm, ringOfMm } from '../../kit/shapes.ts';
 
 const MM = 1e6;
 
@@ -57,6 +57,25 @@ test('where others join while the limit stays level, those are told that set it 
     ['Teal,Heron,Smew', 0, 4],
     ['Heron,Smew', 4, 8],
   ]);
+});
+
+test('at a height those are told that its stretch tells, and above the tallest all that stop a strip', () => {
+  const stepped = (step: number) =>
+    ringOfMm([
+      [0, 0],
+      [2, 0],
+      [2, step],
+      [1, step],
+      [1, 8],
+      [0, 8],
+    ]);
+  const outlines = { Weir: stepped(4), Mill: stepped(6), Smew: boxOfMm(3, 9) };
+  const curves = Object.entries(outlines).map(([id, ring]) => uprightCurve(id, ring));
+  // The mill joins at 6 mm while the limit stays level, so its stretch is still the weir's.
+  expect(stretches(outlines).at(-1)).toEqual(['Weir', 4, 8]);
+  expect(settersAt(curves, 7 * MM)).toEqual(['Weir']);
+  expect(settersAt(curves, 4 * MM)).toEqual(['Weir', 'Mill']);
+  expect(settersAt(curves, 8.5 * MM)).toEqual(['Weir', 'Mill']);
 });
 
 test('without openings there is no limit', () => {

@@ -1,6 +1,6 @@
 import { readingText } from '../../../family/length-text.ts';
 import type { Verdict } from '../../../fit/fit.ts';
-import { askedHeightText, spareText, thicknessFigure, thicknessText } from '../../state/gauge/gauge-lengths.ts';
+import { askedHeightText, askedThicknessText, spareText, thicknessFigure } from '../../state/gauge/gauge-lengths.ts';
 import { shortName } from '../../state/gauge/gauge-words.ts';
 import { fromTightAt } from '../../state/gauge/shown-gauge.ts';
 import readings from '../readings.module.css';
@@ -28,7 +28,7 @@ export function AtHeightList({ gauge, runningClearance }: AtHeightListProps) {
       <p className={readings.note}>
         {thickness === null
           ? 'The thickest that goes in, touching; the tightest keyway first'
-          : `The thickest that goes in; spare for ${thicknessText(thickness, units)}, both sides together. Tight: less than ${readingText(runningClearance, units)} all round.`}
+          : `The thickest that goes in; spare for ${askedThicknessText(thickness, units)}, both sides together. Tight: less than ${readingText(runningClearance, units)} all round.`}
       </p>
       <ul className={readings.pairs} data-at-height>
         {rows.map(({ opening, most }) => (

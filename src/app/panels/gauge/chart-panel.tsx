@@ -4,7 +4,13 @@ import type { Units } from '../../../family/length-text.ts';
 import { thicknessAt } from '../../../gauge/thickness-curve.ts';
 import { makeAxis } from '../../state/gauge/chart-scale.ts';
 import { type Plot, placeOf } from '../../state/gauge/curve-path.ts';
-import { askedHeightText, HEIGHT_MEASURES, spareText, thicknessText } from '../../state/gauge/gauge-lengths.ts';
+import {
+  askedHeightText,
+  askedThicknessText,
+  HEIGHT_MEASURES,
+  spareText,
+  thicknessText,
+} from '../../state/gauge/gauge-lengths.ts';
 import { alikeNames, shortName } from '../../state/gauge/gauge-words.ts';
 import { holdTool } from '../../state/gauge/strip-in-hand.ts';
 import { countWords, type ShownTool } from '../../state/gauge/tool-rows.ts';
@@ -124,7 +130,7 @@ function Chart({ family, gauge, width, height }: ChartProps) {
         thickness={
           gauge.thickness === null
             ? null
-            : { nm: gauge.thickness, text: `${thicknessText(gauge.thickness, units)} in hand` }
+            : { nm: gauge.thickness, text: `this strip: ${askedThicknessText(gauge.thickness, units)}` }
         }
         underText={`enters all ${gauge.openings.length}`}
       />

@@ -13,9 +13,9 @@ export function GaugeAnswerLine({ family, gauge }: { family: Family; gauge: Show
   const session = useSession();
   const units = useStore(session.settings, (s) => s.units);
   const tiltLimit = useStore(session.gauge, (s) => s.tiltLimit);
-  const { complete, curves, openings, height, thickness, verdicts } = gauge;
+  const { limit, curves, openings, height, thickness, verdicts } = gauge;
   const words = useMemo(() => {
-    if (!complete) return waitingWords(curves.size, openings.length);
+    if (!limit) return waitingWords(curves.size, openings.length);
     const outlineOf = (id: string) => openings.find((one) => one.id === id)?.ring ?? [];
     const nameOf = (id: string) => {
       const opening = openings.find((one) => one.id === id);
@@ -26,9 +26,10 @@ export function GaugeAnswerLine({ family, gauge }: { family: Family; gauge: Show
       outlineOf,
       height,
       thickness === null ? undefined : { thickness, verdicts },
+      limit,
     );
     return gaugeSentence(answer, { nameOf, tilted: tiltLimitText(tiltLimit), ...sentenceLengths(units) });
-  }, [complete, curves, openings, height, thickness, verdicts, units, tiltLimit]);
+  }, [limit, curves, openings, height, thickness, verdicts, units, tiltLimit]);
   return (
     <header className={styles.head} data-gauge-answer={family.name}>
       <GaugeAnswer words={words} />

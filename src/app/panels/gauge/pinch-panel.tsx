@@ -51,8 +51,8 @@ function Pinch({ gauge, opening }: { gauge: ShownGauge; opening: Profile }) {
 /** Leads to the keyway that sets the limit, where another one is picked. */
 function SetterKey({ gauge, opening }: { gauge: ShownGauge; opening: Profile }) {
   const { selection } = useSession();
-  const { complete, curves, height, openings } = gauge;
-  const ids = complete && openings.length > 1 ? settersAt([...curves.values()], height) : [];
+  const { curves, limit, height, openings } = gauge;
+  const ids = limit && openings.length > 1 ? settersAt([...curves.values()], height, limit) : [];
   const setter = ids.includes(opening.id) ? undefined : openings.find(({ id }) => id === ids[0]);
   if (!setter) return null;
   return (

@@ -72,6 +72,9 @@ export function ThicknessChart(props: ThicknessChartProps) {
       {plain.map(({ id, knots }) => (
         <path key={id} className={styles.curve} d={curvePath(plot, knots)} />
       ))}
+      {lit.map(({ id, knots }) => (
+        <path key={id} className={styles.litHalo} d={curvePath(plot, knots)} />
+      ))}
       {limit.length > 0 && (
         <>
           <path className={styles.limitHalo} d={curvePath(plot, limit)} />
@@ -79,10 +82,7 @@ export function ThicknessChart(props: ThicknessChartProps) {
         </>
       )}
       {lit.map(({ id, knots, look }) => (
-        <g key={id} data-look={look}>
-          <path className={styles.litHalo} d={curvePath(plot, knots)} />
-          <path className={styles.lit} d={curvePath(plot, knots)} />
-        </g>
+        <path key={id} className={styles.lit} data-look={look} d={curvePath(plot, knots)} />
       ))}
       <UnderText plot={plot} limit={limit} text={underText} />
       <Course plot={plot} course={course} />

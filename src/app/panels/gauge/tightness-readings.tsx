@@ -82,9 +82,9 @@ function Sight({ opening }: { opening: Profile }) {
 function Tightest({ gauge }: { gauge: ShownGauge }) {
   const { settings, selection } = useSession();
   const units = useStore(settings, (s) => s.units);
-  const { most, height, complete, curves, openings } = gauge;
-  if (!complete || most === null || curves.size < 2) return null;
-  const ids = settersAt([...curves.values()], height);
+  const { most, height, limit, curves, openings } = gauge;
+  if (!limit || most === null || curves.size < 2) return null;
+  const ids = settersAt([...curves.values()], height, limit);
   const setters = openings.filter(({ id }) => ids.includes(id));
   return (
     <section className={readings.part} aria-labelledby="reading-tightest">

@@ -104,7 +104,7 @@ function StripThatDoes({ family, gauge, ticked, names }: StripThatDoesProps) {
   if (chosen.length === 0) return null;
   const most = thicknessAt(limit, height);
   const thick = thicknessText(most, units);
-  const setters = settersAt(chosen, height);
+  const setters = settersAt(chosen, height, limit);
   const who = `${alikeNames(gauge.openings.filter(({ id }) => setters.includes(id)))} ${setters.length === 1 ? 'sets' : 'set'} that`;
   const what = chosen.length === 1 ? names.openingName(chosen[0].openingId) : `all ${chosen.length} ticked keyways`;
   return (
