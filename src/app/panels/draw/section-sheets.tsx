@@ -162,6 +162,9 @@ interface FormSheetProps extends SheetProps {
 export function FormSheet({ title, doIt, faults, children, onSubmit, onClose }: FormSheetProps) {
   const id = useId();
   const form = useRef<HTMLFormElement>(null);
+  // What was wrong is told until something is changed.
+  const [answered, setAnswered] = useState<readonly FileFault[] | null>(null);
+  const told = faults === answered ? [] : faults;
   useEffect(() => {
     const first = form.current?.querySelector<HTMLInputElement>('[data-first]');
     first?.focus();
@@ -169,6 +172,7 @@ export function FormSheet({ title, doIt, faults, children, onSubmit, onClose }: 
   }, []);
   const submit = (event: FormEvent) => {
     event.preventDefault();
+    setAnswered(null);
     onSubmit();
   };
   const foot = (
@@ -183,11 +187,18 @@ export function FormSheet({ title, doIt, faults, children, onSubmit, onClose }: 
   );
   return (
     <ModalSheet title={title} foot={foot} onClose={onClose}>
-      <form ref={form} id={id} className={styles.form} onSubmit={submit} noValidate>
+      <form
+        ref={form}
+        id={id}
+        className={styles.form}
+        onSubmit={submit}
+        onChange={() => setAnswered(faults)}
+        noValidate
+      >
         {children}
-        {faults.length > 0 && (
+        {told.length > 0 && (
           <ul role="alert" className={styles.faults}>
-            {faults.map(({ path, what, cure }) => (
+            {told.map(({ path, what, cure }) => (
               <li key={`${path} ${what}`}>
                 {sentence(what)} {cure}
               </li>
