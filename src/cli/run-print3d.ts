@@ -1,4 +1,5 @@
 import { entrantsOf, type Family, openingsOf } from '../family/family.ts';
+import { decimalsApart } from '../family/length-text.ts';
 import { hyphenedName } from '../family/plain-name.ts';
 import { unknownIdText } from '../family/unknown-id.ts';
 import { write3mf } from '../interchange/print3d/write-3mf.ts';
@@ -70,8 +71,9 @@ function checkText({ subjects, what, where, size, limit, cure }: PrintCheck, fam
   const nameOf = (id: string) => family.profiles.find((profile) => profile.id === id)?.name ?? id;
   const about = subjects.length > 0 ? `${subjects.map(nameOf).join(' in ')}: ` : '';
   const place = where ? `, ${where.side} side at ${mm(where.from).toFixed(2)}-${mm(where.to).toFixed(2)} mm` : '';
-  const against = limit === null ? '' : ` against ${limit.toFixed(2)}`;
-  const sizes = size === null ? '' : ` (${size.toFixed(2)}${against} mm as printed)`;
+  const decimals = decimalsApart(size ?? 0, limit ?? size ?? 0, 2);
+  const against = limit === null ? '' : ` against ${limit.toFixed(decimals)}`;
+  const sizes = size === null ? '' : ` (${size.toFixed(decimals)}${against} mm as printed)`;
   return `${about}${what}${place}${sizes}. To do: ${cure}.`;
 }
 

@@ -55,6 +55,16 @@ export function wholeSteps(value: number, decimals: number): number {
   return Math.floor(value * 10 ** decimals + 1e-6);
 }
 
+/**
+ * With how many decimals two values are told, so that different ones do not read alike.
+ *
+ * @param least this many in any case; at most three more.
+ * @check tests/unit/family/length-text.test.ts
+ */
+export function decimalsApart(a: number, b: number, least: number): number {
+  return [0, 1, 2, 3].map((more) => least + more).find((n) => a.toFixed(n) !== b.toFixed(n)) ?? least;
+}
+
 /** A length along the blade, without its unit: one decimal of a millimetre, three of an inch. */
 export function heightNumber(nm: number, units: Units): string {
   const text = units === 'in' ? (nm / NM_PER_INCH).toFixed(3) : (nm / NM_PER_MM).toFixed(1);

@@ -1,4 +1,4 @@
-import { gapText, type Units } from '../family/length-text.ts';
+import { readingText, type Units } from '../family/length-text.ts';
 import { explainPlacement } from '../fit/explain-placement.ts';
 import type { Fit } from '../fit/fit.ts';
 import { partName } from '../fit/fit-sentence.ts';
@@ -96,11 +96,13 @@ function platesOf({ entrant, opening, fit, view, width, units }: MarkedPair): Pl
   };
   const clashes = collisions
     .slice(0, MOST_PLATES)
-    .map((clash) => plate(clashPlace(clash), [partName(clash), `${gapText(clash.depth, units)} too deep`], 'blocked'));
+    .map((clash) =>
+      plate(clashPlace(clash), [partName(clash), `${readingText(clash.depth, units)} too deep`], 'blocked'),
+    );
   const [pinch] = contacts;
   if (!pinch) return clashes;
   const { onBlank: a, onOpening: b } = pinch;
-  return [plate({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, ['narrowest gap', gapText(pinch.gap, units)], 'ink')];
+  return [plate({ x: (a.x + b.x) / 2, y: (a.y + b.y) / 2 }, ['narrowest gap', readingText(pinch.gap, units)], 'ink')];
 }
 
 /** Plates of one side stand below each other, none over the edge. */

@@ -1,4 +1,5 @@
 import { openingsOf } from '../family/family.ts';
+import { readingText } from '../family/length-text.ts';
 import { marginText, VERDICT_WORDS } from '../family/margin-text.ts';
 import { plugFace } from '../family/plug-face.ts';
 import type { Fit } from '../fit/fit.ts';
@@ -81,7 +82,7 @@ function verdictLine(fit: Fit, share: number, { ground: { measure }, order }: Sl
   const size = TYPE.verdict * Math.max(0.4, share);
   const width = COLUMN.width - 1.4 * size;
   const word = layOutParagraph(VERDICT_WORDS[fit.verdict], { width, size, bold: true, ink: fit.verdict }, measure);
-  const margin = marginText(fit, order.units, 'not measured');
+  const margin = marginText(fit, order.units, 'not measured', readingText);
   return stackBlocks([
     rowOfBlocks([verdictMark(fit.verdict, size * 0.95), word], size * 0.35),
     layOutParagraph(margin, { width: COLUMN.width, size: size * 0.75, bold: true }, measure),

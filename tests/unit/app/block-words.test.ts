@@ -74,6 +74,10 @@ test('checks are told faults first, and what is the same of several sections onc
   expect(toldChecks([CHECK], family, 'in')[0].about[0].where).toBe(
     'left side at 0.122–0.134 in, 0.012 in against 0.016 in as printed',
   );
+  // A size that reads as its limit has a decimal more.
+  expect(toldChecks([{ ...CHECK, size: 0.398 }], family, 'mm')[0].about[0].where).toBe(
+    'left side at 3.1–3.4 mm, 0.398 mm against 0.400 mm as printed',
+  );
   expect(checksHeadline([CHECK, other, fault])).toBe('1 fault and 2 cautions');
   expect(checksHeadline([])).toBe('A printer can make all of it');
 });

@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import {
   bandText,
+  decimalsApart,
   flooredText,
   gapText,
   heightText,
@@ -72,4 +73,13 @@ test('the most that goes in is never told as more, and never as nothing', () => 
   expect(flooredText(0.1 * 0.03, 3, 'mm')).toBe('0.003 mm');
   expect(flooredText(0.0009, 3, 'mm')).toBe('less than 0.001 mm');
   expect(flooredText(0, 3, 'mm')).toBe('0.000 mm');
+});
+
+test('different values that stand beside each other do not read alike, as far as a few more decimals tell', () => {
+  expect(decimalsApart(0.3, 0.4, 2)).toBe(2);
+  expect(decimalsApart(0.148, 0.15, 2)).toBe(3);
+  expect(decimalsApart(0.14998, 0.15, 2)).toBe(5);
+  expect(decimalsApart(0.15, 0.15, 2)).toBe(2);
+  // The doubles' own rounding is no difference.
+  expect(decimalsApart(0.1 + 0.2, 0.3, 2)).toBe(2);
 });

@@ -150,7 +150,7 @@ function SaveMenu({ form, title, choices, save }: SaveMenuProps) {
       </button>
     );
   return (
-    <HangingPanel label={label} title={title}>
+    <HangingPanel label={`${label} ▾`} title={title}>
       {(close) => (
         <div className={styles.choices}>
           {choices.map(({ each, label, words }) => (

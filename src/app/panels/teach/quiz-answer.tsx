@@ -1,4 +1,5 @@
-import { marginText, VERDICT_WORDS } from '../../../family/margin-text.ts';
+import { readingText } from '../../../family/length-text.ts';
+import { MEASURING, marginText, VERDICT_WORDS } from '../../../family/margin-text.ts';
 import type { Verdict } from '../../../fit/fit.ts';
 import type { MarkedAnswer, Said } from '../../../teach/quiz.ts';
 import { useSession, useStore } from '../use-store.ts';
@@ -35,7 +36,7 @@ export function QuizAnswer({ pair, said, answer, last, next }: QuizAnswerProps) 
             <span className={styles.verdict} data-verdict={answer.verdict}>
               <VerdictMark verdict={answer.verdict} size={26} />
               {VERDICT_WORDS[answer.verdict]}
-              <span className={styles.margin}>{marginText(pair.fit, units)}</span>
+              <span className={styles.margin}>{marginText(pair.fit, units, MEASURING, readingText)}</span>
             </span>
           )}
           <span className={styles.said}>You said: {SAID_WORDS[said]}.</span>

@@ -1,4 +1,4 @@
-import type { Units } from '../../../family/length-text.ts';
+import { decimalsApart, type Units } from '../../../family/length-text.ts';
 import type { SettingRange } from '../../../print3d/display-setup.ts';
 
 const MM_PER_INCH = 25.4;
@@ -20,9 +20,10 @@ export function settingText(mm: number, units: Units): string {
   return String(units === 'in' ? round(mm / MM_PER_INCH, 4) : round(mm, 3));
 }
 
-/** The same with its unit, for reading. */
-export function printedText(mm: number, units: Units): string {
-  return units === 'in' ? `${(mm / MM_PER_INCH).toFixed(3)} in` : `${mm.toFixed(2)} mm`;
+/** The same with its unit, for reading; with more decimals where a limit beside it would read alike. */
+export function printedText(mm: number, units: Units, limit = mm): string {
+  const per = units === 'in' ? MM_PER_INCH : 1;
+  return `${(mm / per).toFixed(decimalsApart(mm / per, limit / per, units === 'in' ? 3 : 2))} ${units}`;
 }
 
 /**

@@ -97,8 +97,8 @@ export function toldChecks(checks: readonly PrintCheck[], family: Family, units:
 function aboutOf({ subjects, where, size, limit }: PrintCheck, family: Family, units: Units) {
   const nameOf = (id: string) => family.profiles.find((profile) => profile.id === id)?.name ?? id;
   const place = where ? `${sideWords(where.side)} at ${bandText(where.from, where.to, units)}` : '';
-  const against = limit === null ? '' : ` against ${printedText(limit, units)}`;
-  const sizes = size === null ? '' : `${printedText(size, units)}${against} as printed`;
+  const against = limit === null ? '' : ` against ${printedText(limit, units, size ?? limit)}`;
+  const sizes = size === null ? '' : `${printedText(size, units, limit ?? size)}${against} as printed`;
   return { subjects: subjects.map(nameOf).join(' in '), where: [place, sizes].filter(Boolean).join(', ') };
 }
 

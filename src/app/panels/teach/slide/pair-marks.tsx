@@ -1,4 +1,4 @@
-import { gapText, type Units } from '../../../../family/length-text.ts';
+import { readingText, type Units } from '../../../../family/length-text.ts';
 import { middleOf } from '../../../../family/plug-face.ts';
 import { clashPlace } from '../../../../teach/clash-place.ts';
 import { keepApart } from '../../../../teach/keep-apart.ts';
@@ -94,7 +94,7 @@ function platesOf({ pair, pxPerMm, width, height, line, units, partName }: PairM
   const toY = (nm: number) => height / 2 - (nm / 1e6 - middle.y) * pxPerMm;
   const collisions = explanation.collisions.slice(0, MOST_PLATES).map((collision) => {
     const at = clashPlace(collision);
-    const figure = [gapText(collision.depth, units), 'too deep'];
+    const figure = [readingText(collision.depth, units), 'too deep'];
     return { x: toX(at.x), y: toY(at.y), words: partName(collision), figure, blocks: true };
   });
   const [pinch] = explanation.contacts;
@@ -104,7 +104,7 @@ function platesOf({ pair, pxPerMm, width, height, line, units, partName }: PairM
           x: (toX(pinch.onBlank.x) + toX(pinch.onOpening.x)) / 2,
           y: (toY(pinch.onBlank.y) + toY(pinch.onOpening.y)) / 2,
           words: 'narrowest gap',
-          figure: [gapText(pinch.gap, units)],
+          figure: [readingText(pinch.gap, units)],
           blocks: false,
         },
       ]

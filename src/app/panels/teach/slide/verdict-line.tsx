@@ -1,4 +1,5 @@
-import { marginText, VERDICT_WORDS } from '../../../../family/margin-text.ts';
+import { readingText } from '../../../../family/length-text.ts';
+import { MEASURING, marginText, VERDICT_WORDS } from '../../../../family/margin-text.ts';
 import type { Fit } from '../../../../fit/fit.ts';
 import { useSession, useStore } from '../../use-store.ts';
 import { VerdictMark } from '../../verdict-mark.tsx';
@@ -14,7 +15,7 @@ export function VerdictLine({ fit, size, hidden = false }: { fit: Fit; size: num
         <VerdictMark verdict={fit.verdict} size={size} />
         {VERDICT_WORDS[fit.verdict]}
       </span>{' '}
-      <span className={styles.margin}>{marginText(fit, units)}</span>
+      <span className={styles.margin}>{marginText(fit, units, MEASURING, readingText)}</span>
     </p>
   );
 }
