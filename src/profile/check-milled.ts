@@ -1,6 +1,6 @@
 import { NM_PER_MM } from '../geom/point.ts';
 import { flankRun, type MillCorner, millCorners, reachesBack, reachesTop } from './mill-corners.ts';
-import type { Groove, Milled } from './profile.ts';
+import type { Groove, Milled, ProfileKind } from './profile.ts';
 import { type CrampedEdge, crampedEdges } from './round-corners.ts';
 
 /** What can be wrong with the description of a milled blade. */
@@ -44,10 +44,23 @@ export const sayMillimetres: SayLength = (nm) => `${Number((nm / NM_PER_MM).toFi
  *
  * @param milled lengths in nanometres, angles in radians.
  * @param say how lengths are written in the messages.
+ * @param kind of an opening, faults speak of wards and the keyway, not of grooves and the blade.
  * @returns an empty list exactly when {@link millOutline} draws the blade.
  * @check tests/unit/profile/check-milled.test.ts
  */
-export function checkMilled(milled: Milled, say: SayLength = sayMillimetres): MillFault[] {
+export function checkMilled(milled: Milled, say: SayLength = sayMillimetres, kind: ProfileKind = 'blank'): MillFault[] {
+  const faults = bladeFaults(milled, say);
+  return kind === 'opening' ? faults.map(ofKeyway) : faults;
+}
+
+/** A fault in the words of a keyway: a groove of the blade is a ward there, and what is left between two is passage. */
+function ofKeyway(fault: MillFault): MillFault {
+  const said = (words: string) =>
+    words.replaceAll('groove', 'ward').replaceAll('blade', 'keyway').replace('no web is left', 'no passage is left');
+  return { ...fault, message: said(fault.message), cure: said(fault.cure) };
+}
+
+function bladeFaults(milled: Milled, say: SayLength): MillFault[] {
   const sizes = [...bladeSizeFaults(milled), ...milled.grooves.flatMap((g, i) => grooveSizeFaults(g, i))];
   if (sizes.length > 0) return sizes;
   const single = milled.grooves.flatMap((g, i) => placeFaults(milled, g, i, say));
@@ -71,14 +84,20 @@ function grooveSizeFaults(groove: Groove, index: number): MillFault[] {
     .map((field) => sizeFault([index], field, `the groove's ${field} is not greater than 0`));
   if (!Number.isFinite(groove.bottom)) faults.push(sizeFault([index], 'bottom', "the groove's height is not a number"));
   if (!isZeroOrMore(groove.rootRadius)) faults.push(sizeFault([index], 'rootRadius', 'the root radius is less than 0'));
-  if (!(groove.flank >= 0 && groove.flank < Math.PI / 2))
-    faults.push(sizeFault([index], 'flank', 'the flank angle is not from 0 to less than 90 degrees'));
+  if (!(groove.flank >= 0 && groove.flank < Math.PI / 2)) faults.push(flankFault(index, groove.flank));
   return faults;
 }
 
 function sizeFault(grooves: number[], field: MillFault['field'], message: string): MillFault {
-  const cure = field === 'flank' ? 'Give 0 for square flanks, or an angle below 90 degrees.' : 'Give a usable size.';
-  return { kind: 'bad-size', grooves, field, message, cure };
+  return { kind: 'bad-size', grooves, field, message, cure: 'Give a usable size.' };
+}
+
+/** A cutter leaves no under-cut, which an outline may have. */
+function flankFault(index: number, flank: number): MillFault {
+  const message = 'the flank angle is not from 0 to less than 90 degrees';
+  const cure = 'Give 0 for square flanks, or an angle below 90 degrees';
+  const fault = sizeFault([index], 'flank', message);
+  return { ...fault, cure: flank < 0 ? `${cure}; draw an under-cut as an outline, by its vertices.` : `${cure}.` };
 }
 
 /** Faults of one groove on its blade. */

@@ -21,7 +21,7 @@ export function roundVertex(vertices: readonly Vertex[], index: number, radius: 
   const at = vertices[index];
   const after = vertices[(index + 1) % n];
   if (before.bulge || at.bulge)
-    return notChanged('Only a corner between two straight edges can be rounded', 'Make its edges straight first.');
+    return notChanged('Only a vertex between two straight edges can be rounded', 'Make its edges straight first.');
   if (!(radius > 0)) return notChanged('The radius must be more than 0', 'Give the radius of the rounding.');
   const [into, outOf] = [unit(before, at), unit(at, after)];
   const turn = Math.atan2(into.x * outOf.y - into.y * outOf.x, into.x * outOf.x + into.y * outOf.y);

@@ -53,7 +53,7 @@ test('each view has a hint until it is put away, by pointer and by keys, also af
   expect(await hint().count()).toBe(0);
   await page.getByRole('button', { name: /^Hints: show them/ }).click();
   await hint()
-    .getByText(/^Drag a corner/)
+    .getByText(/^Drag a vertex/)
     .waitFor();
 });
 

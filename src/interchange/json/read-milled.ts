@@ -2,7 +2,7 @@ import type { FileUnits } from '../../family/family.ts';
 import { makeRing, type Ring } from '../../geom/ring.ts';
 import { checkMilled, type MillFault } from '../../profile/check-milled.ts';
 import { millOutline } from '../../profile/mill-outline.ts';
-import type { Milled } from '../../profile/profile.ts';
+import type { Milled, ProfileKind } from '../../profile/profile.ts';
 import { type FileFault, type FilePath, sayPath } from './file-fault.ts';
 import { sayLength, sayLimit, toNanometres, withinLimit } from './file-units.ts';
 import type { MilledFile } from './schema.ts';
@@ -19,13 +19,14 @@ const RADIANS_PER_DEGREE = Math.PI / 180;
  *
  * @param file sizes in the file's units; shape already checked.
  * @param place where the description stands in the file.
+ * @param kind what it describes, in whose words faults are told.
  * @check tests/unit/interchange/read.test.ts
  */
-export function readMilled(file: MilledFile, units: FileUnits, place: FilePath): MilledRead {
+export function readMilled(file: MilledFile, units: FileUnits, place: FilePath, kind: ProfileKind): MilledRead {
   const tooLarge = limitFaults(file, units, place);
   if (tooLarge.length > 0) return { ok: false, faults: tooLarge };
   const milled = toMilled(file, units);
-  const faults = checkMilled(milled, (nm) => sayLength(nm, units));
+  const faults = checkMilled(milled, (nm) => sayLength(nm, units), kind);
   if (faults.length > 0) return { ok: false, faults: faults.map((fault) => toFileFault(fault, place)) };
   return withRing(milled, place);
 }

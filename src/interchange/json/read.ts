@@ -152,7 +152,7 @@ function readProfile(raw: unknown, units: FileUnits | undefined, place: FilePath
 
 /** The outline of a profile that has exactly one of the two ways to draw it. */
 function readDrawing(file: ProfileFile, units: FileUnits, place: FilePath): Drawing {
-  if (file.milled) return readMilled(file.milled, units, [...place, 'milled']);
+  if (file.milled) return readMilled(file.milled, units, [...place, 'milled'], file.kind);
   return readOutline(file.outline ?? [], units, [...place, 'outline']);
 }
 

@@ -25,6 +25,7 @@ import {
   turnGroove,
 } from '../../../src/app/state/draw/mill-editing.ts';
 import { millOf } from '../../../src/app/state/draw/mill-state.ts';
+import { describedBy } from '../../../src/app/state/draw/mill-words.ts';
 import { undo } from '../../../src/app/state/edit-document.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { millHandles } from '../../../src/app/tools/draw/groove-under-pointer.ts';
@@ -49,6 +50,13 @@ const steps = () => session.documents.getState().past.length;
 beforeEach(() => {
   session = makeSession(fakeDoors().doors, null);
   openText(session.documents, session.doors, text, 'polderwick.json');
+});
+
+test('a milled profile is described by its grooves, a keyway by its wards, a plain blade by its sizes', () => {
+  const plain = { thickness: 2 * MM, height: 6 * MM, backRadius: 0, grooves: [] };
+  expect(describedBy(heron())).toBe('its grooves');
+  expect(describedBy({ ...heron(), kind: 'opening' })).toBe('its wards');
+  expect(describedBy({ kind: 'tool', milled: plain })).toBe('its sizes');
 });
 
 describe('editing grooves', () => {
@@ -88,6 +96,21 @@ describe('editing grooves', () => {
     putGroove(session, heron(), 0, 'depth', 2.5 * MM);
     expect(dropDraft(session, heron())).toBe(true);
     expect(draftOf(millOf(session).getState(), heron())).toBeNull();
+  });
+
+  test('sizes that cannot be milled are told of where another section is picked', () => {
+    const state = () => millOf(session).getState();
+    session.selection.setState({ entrantId: 'heron-blank-6', part: 'entrant' });
+    putGroove(session, heron(), 0, 'flank', -15 * (Math.PI / 180));
+    expect(draftOf(state(), heron())?.faults[0].cure).toMatch(/under-cut/);
+    session.selection.setState({ entrantId: 'smew-blank', part: 'entrant' });
+    expect(state()).toMatchObject({
+      id: 'smew-blank',
+      draft: null,
+      told: `${heron().name}: the sizes that could not be milled are dropped; its last sound blade stays.`,
+    });
+    session.selection.setState({ entrantId: 'heron-blank-6', part: 'entrant' });
+    expect(draftOf(state(), heron())).toBeNull();
   });
 
   test('a new groove is chosen; a removed one leaves its neighbour chosen; no room is said', () => {

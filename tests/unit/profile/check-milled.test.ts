@@ -244,6 +244,22 @@ describe('faults of a milled blade', () => {
     expect(fault.message).toContain('depth 0.1 in');
   });
 
+  test('of a keyway they speak of its wards', () => {
+    const words = (grooves: Groove[]) => {
+      const [{ message, cure }] = checkMilled(blade(grooves), undefined, 'opening');
+      return `${message}. ${cure}`;
+    };
+    expect(words([groove('left', 4, 0.5, 0.6, 30)])).toMatch(/a ward 0\.5 mm wide loses .* Make the ward wider/);
+    expect(words([groove('left', 4, 1, 2.3)])).toMatch(/the ward goes through the keyway/);
+    expect(words([groove('left', 3, 1, 1.1), groove('right', 3, 1, 1.1)])).toMatch(/no passage is left/);
+  });
+
+  test('a flank that leans the wrong way is an under-cut, which is drawn as an outline', () => {
+    const cureOf = (flank: number) => checkMilled(blade([groove('left', 4, 1, 0.5, flank)]))[0].cure;
+    expect(cureOf(-15)).toMatch(/draw an under-cut as an outline/);
+    expect(cureOf(95)).not.toMatch(/under-cut/);
+  });
+
   test('grooves at different heights may pass the middle: the blade stays in one piece', () => {
     expect(checkMilled(blade([groove('left', 3, 1, 1.2), groove('right', 4.1, 1, 1.2)]))).toEqual([]);
   });

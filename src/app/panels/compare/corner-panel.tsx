@@ -1,5 +1,6 @@
 import type { Point } from '../../../geom/point.ts';
 import { editedVertices } from '../../state/draw/draw-state.ts';
+import { describedBy } from '../../state/draw/mill-words.ts';
 import readings from '../readings.module.css';
 import type { ShownPair } from '../use-pair.ts';
 import { useSession, useStore } from '../use-store.ts';
@@ -40,8 +41,8 @@ export function CornerPanel({ pair }: { pair: ShownPair }) {
       )}
       {profile.milled && (
         <p className={readings.note}>
-          {profile.name} is described by its grooves. A moved corner makes it a drawn outline; undo brings the grooves
-          back.
+          {profile.name} is described by {describedBy(profile)}. A moved corner makes it a drawn outline; undo brings
+          them back.
         </p>
       )}
       <p className={readings.note}>

@@ -36,7 +36,7 @@ const OPERATIONS: readonly (readonly [Operation, string, string])[] = [
   ['offset', 'Offset…', 'Grow or shrink it by a gap all round'],
   ['align', 'Align…', 'Lay it onto another section'],
   ['simplify', 'Simplify…', 'Leave out vertices within a tolerance'],
-  ['round', 'Round…', 'Round the chosen corners by a radius'],
+  ['round', 'Round…', 'Round the chosen vertices by a radius'],
   ['origin', 'To origin…', 'Back on y = 0, a side or the middle on x = 0'],
   ['move', 'Move…', 'Move it by typed lengths'],
   ['turn', 'Turn…', 'Turn it by an angle'],

@@ -32,7 +32,7 @@ export function RoundForm({ units, count, onDone, onClose }: RoundFormProps) {
     const round = rounded(verticesInHand(session), chosenNow(session), radius.nm, (nm) => toldLength(nm, units));
     if (typeof round === 'string') setFault(round);
     else if (putOutline(session, round, []))
-      onDone(`${chosen === 1 ? 'Corner' : `${chosen} corners`} rounded by ${readingText(radius.nm, units)}.`);
+      onDone(`${chosen === 1 ? 'Vertex' : `${chosen} vertices`} rounded by ${readingText(radius.nm, units)}.`);
     else setFault('');
   };
   const onKeyDown = (event: KeyboardEvent) => {
@@ -44,7 +44,7 @@ export function RoundForm({ units, count, onDone, onClose }: RoundFormProps) {
     <form ref={form} className={styles.form} aria-label="Round" onSubmit={submit} onKeyDown={onKeyDown} noValidate>
       <LengthField label="Radius" text={radius.text} units={units} fault={radius.fault} onChange={radius.set} />
       <p role="status" className={styles.info}>
-        {chosen === 0 ? 'Choose corners in the table or on the sheet.' : `${chosen} chosen.`}
+        {chosen === 0 ? 'Choose vertices in the table or on the sheet.' : `${chosen} chosen.`}
       </p>
       {fault !== '' && (
         <p role="alert" className={styles.fault}>
@@ -66,7 +66,7 @@ function rounded(
   let now = vertices;
   for (const corner of corners.toReversed()) {
     const round = roundVertex(now, corner, radius, say);
-    if (!round.ok) return `Corner ${corner + 1}: ${faultSentence(round.fault)}`;
+    if (!round.ok) return `Vertex ${corner + 1}: ${faultSentence(round.fault)}`;
     now = round.vertices;
   }
   return now;

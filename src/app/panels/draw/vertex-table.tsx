@@ -2,6 +2,7 @@ import { Fragment, useId } from 'react';
 import type { Profile } from '../../../profile/profile.ts';
 import { chosenNow, deleteVertices, insertVertex } from '../../state/draw/draw-editing.ts';
 import { chosenIn, editedVertices } from '../../state/draw/draw-state.ts';
+import { describedBy } from '../../state/draw/mill-words.ts';
 import { useSession, useStore } from '../use-store.ts';
 import { ROW, SEEN, spacedRows, type TableHand, useVertexTable } from './use-vertex-table.ts';
 import { VertexHead, VertexRow } from './vertex-row.tsx';
@@ -46,7 +47,7 @@ export function VertexTable({ profile }: { profile: Profile }) {
       <VertexGrid profile={profile} chosen={chosen} hand={hand} id={id} />
       {profile.milled && (
         <p className={styles.note}>
-          It is described by its grooves. A change here makes it a drawn outline; undo brings the grooves back.
+          It is described by {describedBy(profile)}. A change here makes it a drawn outline; undo brings them back.
         </p>
       )}
       <RowKeys hand={hand} chosen={chosen.length} />

@@ -23,7 +23,13 @@ export function MillPanel({ family, profile }: { family: Family; profile: Profil
   return (
     <>
       {milled ? (
-        <MilledForm family={family} profile={profile} milled={milled} faults={draftOf(state, profile)?.faults ?? []} />
+        <MilledForm
+          key={`form ${profile.id}`}
+          family={family}
+          profile={profile}
+          milled={milled}
+          faults={draftOf(state, profile)?.faults ?? []}
+        />
       ) : (
         <ReadGrooves key={profile.id} profile={profile} />
       )}

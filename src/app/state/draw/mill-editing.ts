@@ -62,7 +62,7 @@ function sourcesOf(state: MillState, profile: Profile): Sources {
  */
 function want(session: Session, profile: Profile, milled: Milled, sources: Sources, isWhole: boolean): boolean {
   const units = session.settings.getState().units;
-  const faults = checkMilled(milled, (nm) => lengthText(nm, units));
+  const faults = checkMilled(milled, (nm) => lengthText(nm, units), profile.kind);
   if (faults.length > 0) {
     // A gesture may have moved on since the caller saw the profile.
     const base = presentMilled(session, profile) ?? milled;

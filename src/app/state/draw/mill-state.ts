@@ -1,3 +1,4 @@
+import type { Family } from '../../../family/family.ts';
 import type { Ring } from '../../../geom/ring.ts';
 import type { MillFault } from '../../../profile/check-milled.ts';
 import type { Milled } from '../../../profile/profile.ts';
@@ -63,8 +64,11 @@ function tieDrag({ documents, selection }: Session, mill: Store<MillState>): voi
       const family = documents.getState().document?.family;
       return (family && editedProfile(family, picked)?.id) ?? null;
     },
-    () => {
-      if (!mill.getState().drag) return;
+    (id) => {
+      if (!mill.getState().drag) {
+        sayLetGo(documents.getState().document?.family, mill, id);
+        return;
+      }
       endEdit(documents);
       mill.setState({ drag: null, draft: null });
     },
@@ -77,6 +81,17 @@ function tieDrag({ documents, selection }: Session, mill: Store<MillState>): voi
       if (mill.getState().drag && documents.getState().editedFrom === null) mill.setState({ drag: null, draft: null });
     },
   );
+}
+
+/** Sizes that were typed, cannot be milled and are let go as another profile is picked are told there. */
+function sayLetGo(family: Family | undefined, mill: Store<MillState>, next: string | null): void {
+  const { id, draft } = mill.getState();
+  if (draft === null || next === null || next === id) return;
+  const left = family?.profiles.find((profile) => profile.id === id);
+  if (left?.milled !== draft.base) return;
+  const kept = left.kind === 'opening' ? 'keyway' : 'blade';
+  const told = `${left.name}: the sizes that could not be milled are dropped; its last sound ${kept} stays.`;
+  mill.setState({ ...NOTHING, id: next, told });
 }
 
 /** What the form knows of one profile: nothing, where it was about another one. */

@@ -2,7 +2,7 @@ import { gapText, heightText, type Units } from '../../../family/length-text.ts'
 import { NM_PER_INCH, NM_PER_MM, type Point } from '../../../geom/point.ts';
 import type { MillFault } from '../../../profile/check-milled.ts';
 import { grooveKind } from '../../../profile/edit-milled.ts';
-import type { Groove, Milled, ProfileKind } from '../../../profile/profile.ts';
+import type { Groove, Milled, Profile, ProfileKind } from '../../../profile/profile.ts';
 import type { UnexplainedPart } from '../../../profile/unexplained-parts.ts';
 
 /** A size of a blade without its unit: three decimals of a millimetre, four of an inch; fewer where they are 0. */
@@ -26,6 +26,11 @@ export function degreesNumber(radians: number): string {
 /** What is milled into a blade is a groove; in an opening it is a ward of the plug. */
 export function grooveWord(kind: ProfileKind): 'groove' | 'ward' {
   return kind === 'opening' ? 'ward' : 'groove';
+}
+
+/** What a milled profile is described by: "its grooves", "its wards"; a plain blade has none. */
+export function describedBy({ kind, milled }: Pick<Profile, 'kind' | 'milled'>): string {
+  return milled?.grooves.length ? `its ${grooveWord(kind)}s` : 'its sizes';
 }
 
 /** What a groove is, with its face: "Left groove", "Right step at the back"; in an opening "Left ward". */

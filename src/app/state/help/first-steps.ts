@@ -42,7 +42,7 @@ export const FIRST_STEPS: readonly FirstStep[] = [
   {
     view: 'draw',
     entrantId: 'heron-blank',
-    what: 'Now change something: drag a corner of the blank, and watch the verdicts in the readings. Ctrl+Z takes it back.',
+    what: 'Now change something: drag a vertex of the blank, and watch the verdicts in the readings. Ctrl+Z takes it back.',
   },
   {
     view: 'gauge',

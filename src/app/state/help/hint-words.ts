@@ -5,7 +5,7 @@ export const HINTS: Readonly<Record<ViewName, string>> = {
   wall: 'Pick a blank in the tray, or walk through them with ↑ and ↓: it is tried in every keyway at once. Press a cell to see that pair large.',
   compare:
     'Drag the blank and feel where it stops; Home lays it back in its best placement, I pushes it in. What is in the way is hatched and measured.',
-  draw: 'Drag a corner or type its place in the table: every verdict follows. Ctrl+Z takes it back. “Mill” describes a blade by its grooves.',
+  draw: 'Drag a vertex or type its place in the table: every verdict follows. Ctrl+Z takes it back. “Mill” describes a blade by its grooves.',
   tiers:
     'Pick a cell of the matrix or a line of the diagram: both show the same. The tabs tell what keyways share, and check what others claim.',
   plan: 'Write down areas and holders and tick who must enter what; then “Sections” finds the fewest wards that do it.',
