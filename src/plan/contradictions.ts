@@ -160,8 +160,8 @@ function notEntered({ plan, tree, ticks }: PlanGround): AccessFault[] {
   return [
     {
       kind: 'note',
-      what: `Nobody enters ${list(areas.map(({ id }) => areaPath(tree, id)))} by a tick.`,
-      cure: one ? 'Nothing, or tick who enters it.' : 'Nothing, or tick who enters them.',
+      what: `Nobody is ticked to enter ${list(areas.map(({ id }) => areaPath(tree, id)))}.`,
+      cure: `Tick who must enter ${one ? 'it' : 'them'}, or leave it so.`,
       areas: areas.map(({ id }) => id),
       holders: [],
     },

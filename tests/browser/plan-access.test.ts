@@ -111,7 +111,7 @@ test('a pasted table is understood before it is taken, ticked by pointer, and it
     .getByRole('textbox')
     .fill('holder\tNorth / Hall\tNorth / Attic\tMill\nPorter\tx\tx\t\nNurse\t\t*\tx\nSmith\t\tperhaps\t1\n');
   await sheet.getByText('A matrix with holders in its rows').waitFor();
-  await sheet.getByText('3 areas not in the plan yet').waitFor();
+  await sheet.getByText('3 areas and 1 group not in the plan yet').waitFor();
   await sheet.getByText('row 4, column 3').waitFor();
   expect(await graveAxeFindings(page)).toEqual([]);
   await sheet.getByRole('button', { name: 'Take the table' }).click();

@@ -19,21 +19,29 @@ const TICKS = { must: MUST, free: FREE, not: NOT } as const;
  * @check tests/unit/interchange/read-holders.test.ts
  */
 export function takeHolders(file: FamilyFile, table: HoldersTable, addAreas: boolean): FamilyFile {
-  let next = file;
-  const ids: (string | null)[] = [];
-  for (const area of table.areas) {
-    const id = knownArea(next, area.path);
-    if (id !== null || !addAreas) ids.push(id);
-    else {
-      const added = addPath(next, area);
-      next = added.file;
-      ids.push(added.id);
-    }
-  }
+  const known = () => ({ file, ids: table.areas.map(({ path }) => knownArea(file, path)) });
+  const { file: begun, ids } = addAreas ? withAreas(file, table.areas) : known();
+  let next = begun;
   const said: SaidAccess[][] = table.holders.map(() => []);
   for (const one of table.said) said[one.holder].push(one);
   for (const [h, name] of table.holders.entries()) next = takeHolder(next, name, said[h], ids, table.form);
   return next;
+}
+
+/** The family with the areas of a table as far as they are not there, with their groups, and the id of each. */
+export function withAreas(
+  file: FamilyFile,
+  areas: readonly NamedArea[],
+): { readonly file: FamilyFile; readonly ids: readonly (string | null)[] } {
+  let next = file;
+  const ids: string[] = [];
+  for (const area of areas) {
+    const known = knownArea(next, area.path);
+    const added = known === null ? addPath(next, area) : { file: next, id: known };
+    next = added.file;
+    ids.push(added.id);
+  }
+  return { file: next, ids };
 }
 
 /** The areas of a table that the plan does not have. */

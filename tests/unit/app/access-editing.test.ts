@@ -12,7 +12,7 @@ import {
 import { pressKey } from '../../../src/app/state/plan/access/access-keys.ts';
 import { accessRows, planForView, tickShown, treeOf } from '../../../src/app/state/plan/access/access-rows.ts';
 import { accessLookOf } from '../../../src/app/state/plan/access/access-state.ts';
-import { tallyPairs } from '../../../src/app/state/plan/access/access-words.ts';
+import { addedAreaWords, tallyPairs } from '../../../src/app/state/plan/access/access-words.ts';
 import { planOfSections } from '../../../src/app/state/plan/access/plan-of-sections.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
 import { readHolders } from '../../../src/interchange/csv/read-holders.ts';
@@ -167,6 +167,18 @@ test('a table is taken as one step', () => {
   expect(look()).toMatchObject({ pasting: false, said: '2 areas and 2 holders added.' });
   expect(session.documents.getState().past).toHaveLength(1);
   expect(tallyPairs(accessOf(plan()))).toEqual({ must: 4, not: 2, free: 0 });
+});
+
+test('areas of a table are counted alike before and after it is taken, groups apart', () => {
+  const read = readHolders('holder,North / Hall,Hall,North / Attic,Mill\nPorter,x,,,\nNurse,,,x,');
+  if (!read.ok) throw new Error('not read');
+  const before = session.documents.getState().document?.file;
+  if (!before) throw new Error('no family');
+  const { plan: shown } = session.doors.access.withAreas(before, read.areas).file;
+  // "Hall" is the one in North.
+  expect(addedAreaWords([], shown?.areas ?? [])).toBe('3 areas and 1 group');
+  takeTable(session, read, true);
+  expect(look().said).toBe('3 areas, 1 group and 2 holders added.');
 });
 
 test('a plan of what a family is has its sections, and the group blanks as holders', () => {

@@ -30,7 +30,7 @@ test('names a holder who must enter one area and must not enter another with the
       areas: ['hall', 'attic'],
       holders: ['porter'],
     },
-    expect.objectContaining({ kind: 'note', what: 'Nobody enters North / Attic by a tick.' }),
+    expect.objectContaining({ kind: 'note', what: 'Nobody is ticked to enter North / Attic.' }),
   ]);
   expect(faultsOf({ areas, holders: [{ ...PORTER, free: ['attic'] }, PROVOST] })).toMatchObject([
     { kind: 'contradiction', holders: ['provost'] },

@@ -4,6 +4,7 @@ import type { HoldersRead } from '../../../../interchange/csv/read-holders.ts';
 import type { Refusal } from '../../../state/edit-document.ts';
 import { takeTable } from '../../../state/plan/access/access-editing.ts';
 import { accessLookOf } from '../../../state/plan/access/access-state.ts';
+import { addedAreaWords } from '../../../state/plan/access/access-words.ts';
 import { ChoiceField, TickField } from '../../form-fields.tsx';
 import styles from '../../paste-table-sheet.module.css';
 import { PasteTableSheet, RowFaults } from '../../paste-table-sheet.tsx';
@@ -66,10 +67,12 @@ function useTable() {
     const areas = file?.plan?.areas.map(({ name }) => name) ?? [];
     return looked.trim() === '' ? null : doors.access.readHolders(looked, { areas, ...(rows && { rows }) });
   }, [doors, looked, rows, file]);
-  const unknown = useMemo(
-    () => (read?.ok && file ? doors.access.unknownAreas(file, read.areas).map(({ path }) => path.join(' / ')) : []),
-    [doors, read, file],
-  );
+  const unknown = useMemo(() => {
+    if (!read?.ok || !file) return { names: [], count: '' };
+    const names = doors.access.unknownAreas(file, read.areas).map(({ path }) => path.join(' / '));
+    const added = doors.access.withAreas(file, read.areas).file;
+    return { names, count: addedAreaWords(file.plan?.areas ?? [], added.plan?.areas ?? []) };
+  }, [doors, read, file]);
   return { text, setText, setRows, addAreas, setAddAreas, read, unknown };
 }
 
@@ -100,7 +103,7 @@ function Understood({ table, read }: { table: Table; read: HoldersRead }) {
           <p className={styles.note}>and {countWord(read.holders.length - MOST_SHOWN, 'holder')} more</p>
         )}
       </section>
-      {table.unknown.length > 0 && <Unknown table={table} />}
+      {table.unknown.names.length > 0 && <Unknown table={table} />}
       {read.leftOut > 0 && (
         <RowFaults
           title={`${countWord(read.leftOut, read.form === 'list' ? 'row' : 'cell')} left out`}
@@ -114,11 +117,11 @@ function Understood({ table, read }: { table: Table; read: HoldersRead }) {
 
 function Unknown({ table }: { table: Table }) {
   const { unknown, addAreas, setAddAreas } = table;
-  const shown = unknown.slice(0, MOST_SHOWN).join(', ');
-  const more = unknown.length - MOST_SHOWN;
+  const shown = unknown.names.slice(0, MOST_SHOWN).join(', ');
+  const more = unknown.names.length - MOST_SHOWN;
   return (
     <section className={styles.part}>
-      <h3>{countWord(unknown.length, 'area')} not in the plan yet</h3>
+      <h3>{unknown.count} not in the plan yet</h3>
       <p className={styles.note}>
         {shown}
         {more > 0 && ` and ${more} more`}

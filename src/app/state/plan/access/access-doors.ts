@@ -2,7 +2,7 @@ import type { readHolders } from '../../../../interchange/csv/read-holders.ts';
 import type * as areas from '../../../../interchange/json/edit-areas.ts';
 import type * as plans from '../../../../interchange/json/edit-plan.ts';
 import type { tickArea } from '../../../../interchange/json/edit-ticks.ts';
-import type { takeHolders, unknownAreas } from '../../../../interchange/json/take-holders.ts';
+import type { takeHolders, unknownAreas, withAreas } from '../../../../interchange/json/take-holders.ts';
 
 /** The operations of the core on areas and holders; main.tsx names the real ones. */
 export interface AccessDoors {
@@ -24,4 +24,5 @@ export interface AccessDoors {
   readHolders: typeof readHolders;
   takeHolders: typeof takeHolders;
   unknownAreas: typeof unknownAreas;
+  withAreas: typeof withAreas;
 }

@@ -7,6 +7,7 @@ import { editFamily, type Refusal } from '../../edit-document.ts';
 import type { Session } from '../../session.ts';
 import { changePlan } from '../sections/sections-choices.ts';
 import { type AccessTyping, accessLookOf, fold, goTo } from './access-state.ts';
+import { addedAreaWords } from './access-words.ts';
 
 function say(session: Session, refusal: Refusal, done: string): Refusal {
   const [fault] = refusal ?? [];
@@ -185,12 +186,13 @@ export function takeTable(session: Session, table: HoldersTable, addAreas: boole
   const refusal = editFamily(session, (file) => session.doors.access.takeHolders(file, table, addAreas));
   if (refusal) return refusal;
   const after = planNow(session);
-  const more = (list: 'areas' | 'holders') => (after?.[list].length ?? 0) - (before?.[list].length ?? 0);
+  const holders = (after?.holders.length ?? 0) - (before?.holders.length ?? 0);
+  const areas = addedAreaWords(before?.areas ?? [], after?.areas ?? [], ', ');
   const had = new Set(before?.areas.map(({ id }) => id));
   const fresh = after?.areas.find(({ id }) => !had.has(id));
   goTo(session, (fresh ?? after?.areas[0])?.id ?? null, null);
   accessLookOf(session).setState({ pasting: false });
-  say(session, null, `${countWord(more('areas'), 'area')} and ${countWord(more('holders'), 'holder')} added.`);
+  say(session, null, `${areas} and ${countWord(holders, 'holder')} added.`);
   return null;
 }
 

@@ -1,5 +1,5 @@
 import { countWord } from '../../../../family/count-word.ts';
-import type { Plan } from '../../../../family/plan.ts';
+import type { Area, Plan } from '../../../../family/plan.ts';
 import type { Access, AccessFault, PlannedBlank } from '../../../../plan/access.ts';
 import { type WantedPair, wantedOf } from '../sections/sections-rows.ts';
 
@@ -13,6 +13,18 @@ export function tallyPairs({ table }: Pick<Access, 'table'>): Readonly<Record<Wa
 /** "12 sections, 17 blanks". */
 export function neededWords({ sections, blanks }: Access): string {
   return `${countWord(sections.length, 'section')}, ${countWord(blanks.length, 'blank')}`;
+}
+
+type PlacedArea = Pick<Area, 'id' | 'parent'>;
+
+/** How many areas a plan has more than before: "9 areas", "9 areas and 3 groups"; a group is no area of its own. */
+export function addedAreaWords(before: readonly PlacedArea[], after: readonly PlacedArea[], last = ' and '): string {
+  const had = new Set(before.map(({ id }) => id));
+  const parents = new Set(after.map(({ parent }) => parent));
+  const added = after.filter(({ id }) => !had.has(id));
+  const groups = added.filter(({ id }) => parents.has(id)).length;
+  const areas = countWord(added.length - groups, 'area');
+  return groups > 0 ? `${areas}${last}${countWord(groups, 'group')}` : areas;
 }
 
 const RANKS = { base: 'base', group: 'group', 'all-section': 'all-section' } as const;
