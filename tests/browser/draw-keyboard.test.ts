@@ -98,7 +98,7 @@ function rows(page: Page): Promise<string[][]> {
 }
 
 async function rowsAre(page: Page, wanted: readonly (readonly string[])[]): Promise<void> {
-  await expect.poll(() => rows(page), { timeout: 20_000 }).toEqual(wanted);
+  await expect.poll(() => rows(page)).toEqual(wanted);
 }
 
 /** Waits until something was told. */

@@ -103,12 +103,13 @@ export class Keeping {
   /**
    * Opens a kept work in place of the open family. Where it cannot be read that is told, and the open family stays.
    * @param waitMs how long another window may take to give it up, before it counts as open there.
+   * @param isWanted asked once its record is read: another family may be open by then.
    * @returns whether it was opened.
    */
-  async open(head: WorkHead, waitMs = WAIT_MS.another): Promise<boolean> {
+  async open(head: WorkHead, waitMs = WAIT_MS.another, isWanted = () => true): Promise<boolean> {
     if (head.id === this.work?.id) return true;
     const unpacked = await this.read(head);
-    if (!unpacked) return false;
+    if (!unpacked || !isWanted()) return false;
     const work = this.newWork(head.id, head.keptAt);
     this.show(work, unpacked, head.desk);
     work.ready = this.claim(work, waitMs);

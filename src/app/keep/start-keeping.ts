@@ -35,7 +35,7 @@ export async function startKeeping(session: Session, parts: KeepParts, fragment:
   const isOpen = () => documents.getState().opened > 0;
   if (!isOpen() && isLink(fragment)) openLink(session, fragment);
   const { refusal } = documents.getState();
-  if (!isOpen() && works) await openKept(keeping, works);
+  if (!isOpen() && works) await openKept(keeping, works, () => !isOpen());
   if (!isOpen()) keeping.openSample('');
   // Why a link was refused is still told when something else is open.
   if (refusal) documents.setState({ refusal });
@@ -44,7 +44,8 @@ export async function startKeeping(session: Session, parts: KeepParts, fragment:
     const late = await asked;
     if (!late) return;
     clearStoreNotice(session);
-    if (isAsItCame(session)) await openKept(keeping, late);
+    const isUntouched = () => isAsItCame(session);
+    if (isUntouched()) await openKept(keeping, late, isUntouched);
   }
   keepings.set(session, keeping);
   keeping.follow();
@@ -57,7 +58,7 @@ function isAsItCame({ documents, draw }: Session): boolean {
   return state !== null && untouchedSample(state) !== null && !now.editedFrom && !draw.getState().pen;
 }
 
-async function openKept(keeping: Keeping, works: readonly WorkHead[]): Promise<void> {
+async function openKept(keeping: Keeping, works: readonly WorkHead[], isWanted: () => boolean): Promise<void> {
   const before = keeping.remembered();
   if (before?.kind === 'sample') {
     keeping.openSample(before.id);
@@ -65,7 +66,7 @@ async function openKept(keeping: Keeping, works: readonly WorkHead[]): Promise<v
   }
   const same = works.find(({ id }) => id === before?.id);
   const head = same ?? works[0];
-  if (head) await keeping.open(head, same ? WAIT_MS.reload : WAIT_MS.another);
+  if (head) await keeping.open(head, same ? WAIT_MS.reload : WAIT_MS.another, isWanted);
 }
 
 /** What a promise brings; null where it takes longer than anybody would wait for. */

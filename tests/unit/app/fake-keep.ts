@@ -19,7 +19,13 @@ export class FakeShelf implements KeepShelf {
   /** Answers nothing before this has come. */
   ready: Promise<void> = Promise.resolve();
 
+  /** Called once, before the next record is read by itself. */
+  beforeRecord: (() => void) | null = null;
+
   async get(key: string): Promise<unknown> {
+    const { beforeRecord } = this;
+    this.beforeRecord = null;
+    beforeRecord?.();
     return structuredClone(this.records.get(key));
   }
   async getMany(keys: readonly string[]): Promise<unknown[]> {

@@ -105,6 +105,21 @@ describe('the family that a window begins with', () => {
     expect((await listWorks(shelf)).map(({ name }) => name)).toEqual(['Begun meanwhile', 'Kept']);
   });
 
+  test('is the file that was dropped while what is kept was being read', async () => {
+    const before = await openWindow(shelf, browser);
+    await rename(before, 'Kept');
+    await close(before);
+    const { window, started } = beginWindow(shelf, browser);
+    shelf.beforeRecord = () => {
+      const { documents, doors } = window.session;
+      openText(documents, doors, DEMO.text.replace('Polderwick College', 'Dropped'), 'd.json');
+    };
+    await started;
+    await quiet();
+    expect([nameIn(window), statusOf(window)]).toEqual(['Dropped', 'kept']);
+    expect((await listWorks(shelf)).map(({ name }) => name)).toEqual(['Dropped', 'Kept']);
+  });
+
   test('is what was kept last, with its undo', async () => {
     const window = await openWindow(shelf, browser);
     await rename(window, 'One');
