@@ -107,7 +107,7 @@ describe('editing grooves', () => {
     expect(state()).toMatchObject({
       id: 'smew-blank',
       draft: null,
-      told: `${heron().name}: the sizes that could not be milled are dropped; its last sound blade stays.`,
+      letGo: `${heron().name}: the sizes that could not be milled are dropped; its last sound blade stays.`,
     });
     session.selection.setState({ entrantId: 'heron-blank-6', part: 'entrant' });
     expect(draftOf(state(), heron())).toBeNull();

@@ -19,9 +19,12 @@ export function MillPanel({ family, profile }: { family: Family; profile: Profil
   const session = useSession();
   const state = useStore(millOf(session), (s) => s);
   const milled = wantedMilled(state, profile);
-  const { told } = millFor(state, profile.id);
+  const { told, letGo } = millFor(state, profile.id);
   return (
     <>
+      <p className={letGo ? styles.told : 'unseen'} role="status">
+        {letGo}
+      </p>
       {milled ? (
         <MilledForm
           key={`form ${profile.id}`}

@@ -40,9 +40,11 @@ export interface MillState {
   readonly preview: ReadPreview | null;
   /** What the last action did, in words; empty where there is nothing to say. */
   readonly told: string;
+  /** What was let go as this profile was picked, in words; empty where nothing was. */
+  readonly letGo: string;
 }
 
-const NOTHING: MillState = { id: null, chosen: null, draft: null, drag: null, preview: null, told: '' };
+const NOTHING: MillState = { id: null, chosen: null, draft: null, drag: null, preview: null, told: '', letGo: '' };
 
 const stores = new WeakMap<Session, Store<MillState>>();
 
@@ -90,8 +92,8 @@ function sayLetGo(family: Family | undefined, mill: Store<MillState>, next: stri
   const left = family?.profiles.find((profile) => profile.id === id);
   if (left?.milled !== draft.base) return;
   const kept = left.kind === 'opening' ? 'keyway' : 'blade';
-  const told = `${left.name}: the sizes that could not be milled are dropped; its last sound ${kept} stays.`;
-  mill.setState({ ...NOTHING, id: next, told });
+  const letGo = `${left.name}: the sizes that could not be milled are dropped; its last sound ${kept} stays.`;
+  mill.setState({ ...NOTHING, id: next, letGo });
 }
 
 /** What the form knows of one profile: nothing, where it was about another one. */
