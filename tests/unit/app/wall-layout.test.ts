@@ -22,6 +22,15 @@ test('one keyway fills the wall, three stand in a row', () => {
   expect(layout(3).columns).toBe(3);
 });
 
+test('large plugs stand clear of the lines of their cells and of the corner marks of the picked one', () => {
+  for (const count of [1, 2, 3])
+    for (const size of [LARGE, SMALL]) {
+      const { columns, pxPerMm } = layout(count, size);
+      // A corner mark ends 7 pixels from the line.
+      expect((size.width / columns - 2 * face.half * pxPerMm) / 2).toBeGreaterThanOrEqual(7 + 3);
+    }
+});
+
 test('sixty-four keep a readable size and scroll', () => {
   const { columns, cellHeight, pxPerMm, type } = layout(64);
   expect(pxPerMm).toBeGreaterThanOrEqual(11);

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { Lesson } from '../../../family/lesson.ts';
 import { EmptyNotice } from '../../panels/empty-notice.tsx';
@@ -9,6 +10,7 @@ import { PublishProgress } from '../../panels/publish/publish-progress.tsx';
 import { PublishTold } from '../../panels/publish/publish-told.tsx';
 import { SlidesOptions, TeachKey } from '../../panels/publish/slides-options.tsx';
 import { useAskedPages, useSlidesOrder } from '../../panels/publish/use-sheet-order.ts';
+import { ReadyKey, useReadyLesson } from '../../panels/teach/ready-lesson.tsx';
 import { useSession } from '../../panels/use-store.ts';
 import { lackFor } from '../../state/publish/sheet-words.ts';
 import { slidesLookOf } from '../../state/publish/sheets-look.ts';
@@ -49,15 +51,22 @@ function Slides({ family, lesson }: { family: Family; lesson: Lesson }) {
 
 /** Without sections there is nothing to teach; without a lesson the way to one. */
 function NoLesson({ family }: { family: Family }) {
+  const [told, tell] = useState('');
+  const ready = useReadyLesson(family, tell);
   const lack = lackFor('chart', family);
   if (lack) return <EmptyNotice {...lack} />;
   return (
     <section className={notice.empty}>
       <h2>No lesson yet</h2>
       <p>
-        Slides are the steps of the lesson, a page each. Make a lesson in Teach: one press makes it from this family.
+        Slides are the steps of the lesson, a page each. One press makes a lesson from this family; in Teach it is
+        edited, or begun with one step.
       </p>
-      <TeachKey label="Make a lesson in Teach" stepNow={() => 0} />
+      <div className="key-row">
+        <ReadyKey {...ready} />
+        <TeachKey label="To Teach" stepNow={() => 0} />
+      </div>
+      {(told || ready.wait) && <p role="status">{told || ready.wait}</p>}
     </section>
   );
 }

@@ -1,14 +1,12 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Family } from '../../../family/family.ts';
-import { makeLesson } from '../../../teach/make-lesson.ts';
 import { AlteredLine } from '../../panels/compare/altered-line.tsx';
 import { LessonPreview } from '../../panels/teach/lesson-preview.tsx';
+import { type Ready, ReadyKey, useReadyLesson } from '../../panels/teach/ready-lesson.tsx';
 import { StepKeys } from '../../panels/teach/step-keys.tsx';
 import { StepList } from '../../panels/teach/step-list.tsx';
-import { useTeaching } from '../../panels/teach/use-teaching.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
-import { isRunning } from '../../state/results-state.ts';
-import { addStepAfter, stepWithin, takeLesson } from '../../state/teach/lesson-editing.ts';
+import { addStepAfter, stepWithin } from '../../state/teach/lesson-editing.ts';
 import styles from './lesson-sheet.module.css';
 import { useLessonKeys } from './use-lesson-keys.ts';
 
@@ -83,48 +81,6 @@ function focusTitle(): void {
     title?.focus();
     title?.select();
   });
-}
-
-interface Ready {
-  /** Why no lesson can be made yet; empty where it can. */
-  readonly wait: string;
-  make(): void;
-}
-
-/** A lesson made from the family, once every pair is judged. */
-function useReadyLesson(family: Family, tell: (words: string) => void): Ready {
-  const session = useSession();
-  const knowledge = useTeaching(family);
-  const phase = useStore(session.results, (s) => s.phase);
-  const isEmpty = family.profiles.length === 0;
-  const judging = isRunning(phase) ? 'The pairs are still being judged …' : '';
-  const wait = isEmpty ? 'The family has no section yet: draw some, or take those of its plan' : judging;
-  const make = () => {
-    const had = session.documents.getState().document?.family.lesson !== undefined;
-    const faults = takeLesson(session, makeLesson(knowledge));
-    if (faults) tell(faults.map(({ what, cure }) => `${what}. ${cure}`).join(' '));
-    else
-      tell(
-        had ? 'A ready lesson stands in place of the one before. Undo brings that back.' : 'A ready lesson was made.',
-      );
-  };
-  return { wait, make };
-}
-
-function ReadyKey({ wait, make }: Ready) {
-  return (
-    <button
-      type="button"
-      className="key"
-      disabled={wait !== ''}
-      title={
-        wait || 'A lesson made from what this family has; it takes the place of the one here, and undo brings that back'
-      }
-      onClick={make}
-    >
-      Make a lesson from this family
-    </button>
-  );
 }
 
 function NoLesson({ ready, begin }: { ready: Ready; begin(): void }) {

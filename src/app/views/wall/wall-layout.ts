@@ -15,7 +15,9 @@ const LEAST_CELL_WIDTH = 122;
 const LEAST_PX_PER_MM = 11;
 /** With more plugs than this the blanks are simply there: so many moving at once would be late. */
 const MOST_GLIDING = 24;
+/** Beside a plug on both sides together: at least so many pixels, and this share of a cell. */
 const SIDE_ROOM = 14;
+const SIDE_SHARE = 0.1;
 const TOP_ROOM = 20;
 
 /**
@@ -41,9 +43,10 @@ export function wallLayout(count: number, width: number, height: number, face: P
 
 function layOut(columns: number, cellWidth: number, cellHeight: number, face: PlugFace, glides: boolean): WallLayout {
   const type = typeOf(cellWidth);
+  const sideRoom = Math.max(SIDE_ROOM, SIDE_SHARE * cellWidth);
   const pictureWidth = Math.floor(cellWidth) - 10;
   const pictureHeight = Math.floor(cellHeight - TOP_ROOM - wordsHeight(type));
-  const pxPerMm = Math.min((cellWidth - SIDE_ROOM) / (2 * face.half), (pictureHeight - 6) / (2 * face.radius));
+  const pxPerMm = Math.min((cellWidth - sideRoom) / (2 * face.half), (pictureHeight - 6) / (2 * face.radius));
   return {
     columns,
     cellHeight: Math.floor(cellHeight),

@@ -12,12 +12,13 @@ import { useTeaching } from '../use-teaching.ts';
 import styles from './slide.module.css';
 import { LEAST_TYPE, type SlideProps } from './slide-text.tsx';
 
-/** Pixels between cells, and round a plug in its picture; lines of type under each. */
+/** Pixels between cells, and over and under a plug together; lines of type under each. */
 const GAP = 8;
+const AIR = 24;
 const LINES = 2.9;
 
 function cellsOf(face: PlugFace, type: number): WallCells {
-  const under = () => LINES * type + GAP;
+  const under = () => LINES * type + AIR;
   return { face, leastWidth: 5.2 * type, leastScale: 9, beside: 2 * GAP, rest: 1.6 * type, under };
 }
 
