@@ -8,6 +8,7 @@ export type Ink =
   | 'plug'
   | 'keyway'
   | 'blade'
+  | 'tool'
   | 'enters'
   | 'tight'
   | 'blocked'
@@ -36,6 +37,7 @@ const INKS: Readonly<Record<Ink, Readonly<Record<Palette, string>>>> = {
   plug: { colour: '#ebe6da', grey: '#d2d2d2' },
   keyway: { colour: '#ffffff', grey: '#ffffff' },
   blade: { colour: '#dfae45', grey: '#8c8c8c' },
+  tool: { colour: '#9fb0bd', grey: '#adadad' },
   enters: { colour: '#005c42', grey: '#2b2b2b' },
   tight: { colour: '#005a94', grey: '#5c5c5c' },
   blocked: { colour: '#953600', grey: '#111111' },

@@ -9,7 +9,7 @@ import type { Profile } from '../profile/profile.ts';
 import type { Block } from './block.ts';
 import type { GroupMark, Mark, Spot, Stroke } from './page.ts';
 import { plugFaceStroke } from './plug-face.ts';
-import { middleOfRing, outlineStroke, type PartView } from './section-picture.ts';
+import { middleOfRing, outlineStroke, type PartView, partInk } from './section-picture.ts';
 import { drawn, filled, polyline, rectangle } from './strokes.ts';
 
 /** A blank or tool tried in a keyway. */
@@ -79,7 +79,7 @@ export function pairInMetal(
 /** The blank where its fit puts it, over the keyway, and the hatched overlap. */
 function triedMarks(opening: Profile, { profile, fit }: TriedBlank, view: PartView, line: number): Mark[] {
   const placed = placeBlank(profile.ring, fit.placement);
-  const blade = filled([outlineStroke(placed, view)], 'blade', { ink: 'ink', width: line });
+  const blade = filled([outlineStroke(placed, view)], partInk(profile), { ink: 'ink', width: line });
   if (fit.verdict !== 'blocked') return [blade];
   const overlap = overlapOf(opening, placed, fit);
   if (overlap.length === 0) return [blade];

@@ -31,14 +31,15 @@ const CAUTION = `An outline at true size is for laying a part on it, not a patte
  */
 export function scaleSheet(ground: SheetGround, order: ScaleOrder): Page[] {
   const { family, measure } = ground;
-  const frame = frameFor(order, 'Sections at true size', family.name, CAUTION);
+  const frame = frameFor(order, 'Sections at true size and enlarged', family.name, CAUTION);
   const room = roomIn(frame, measure);
   const shown = shownSections(ground, order);
   const enlarge = order.enlarge ?? fittingEnlargement(shown, { frame, room }, order, ground);
   const items = sheetItems(shown, { frame, room }, { ...order, enlarge }, ground);
+  const isEnlarged = styleOn({ frame, room }, shown, { ...order, enlarge }, ground).enlarge > 1;
   return framedPages(
     flowBlocks(items, room).map((marks) => ({ marks })),
-    frame,
+    isEnlarged ? frame : { ...frame, title: 'Sections at true size' },
     measure,
   );
 }

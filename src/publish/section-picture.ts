@@ -1,6 +1,7 @@
 import { type Box, boxOf, NM_PER_MM, type Point } from '../geom/point.ts';
 import type { Profile } from '../profile/profile.ts';
 import type { Block } from './block.ts';
+import type { Ink } from './inks.ts';
 import type { Spot, Stroke } from './page.ts';
 import { drawn, filled, rectangle } from './strokes.ts';
 
@@ -44,6 +45,11 @@ export interface SectionStyle {
   readonly metal?: number;
 }
 
+/** What a blank or a tool is filled with. */
+export function partInk({ kind }: Profile): Ink {
+  return kind === 'tool' ? 'tool' : 'blade';
+}
+
 /**
  * The picture of one section: a blank or tool as an area, a keyway as an opening in metal.
  *
@@ -63,7 +69,7 @@ export function sectionPicture(profile: Profile, { scale, line = 0.18, metal = 0
           ...(round > 0 ? [filled([rectangle(0, 0, width, height), outline], 'plug')] : []),
           drawn([outline], 'ink', line),
         ]
-      : [filled([outline], 'blade', { ink: 'ink', width: line })];
+      : [filled([outline], partInk(profile), { ink: 'ink', width: line })];
   const what = profile.kind === 'opening' ? 'keyway' : profile.kind;
   return { width, height, marks: [{ kind: 'group', label: `${profile.name}, picture of the ${what}`, marks }] };
 }

@@ -76,15 +76,17 @@ for (const theme of ['light', 'dark'] as const) {
 
 test('paper has the colours that a class saw on the screen, and they stay apart in grey', () => {
   const screen = palette('light');
-  const paper = (['plug', 'blade', 'enters', 'tight', 'blocked', 'overlap'] as const).map((ink) =>
+  const paper = (['plug', 'blade', 'enters', 'tight', 'blocked', 'overlap', 'tool'] as const).map((ink) =>
     inkColour(ink, 'colour'),
   );
-  const { plug, brass, enters, tight, blocked, clash } = screen;
-  expect(paper).toEqual([plug, brass, enters, tight, blocked, clash]);
+  const { plug, brass, enters, tight, blocked, clash, steel } = screen;
+  expect(paper).toEqual([plug, brass, enters, tight, blocked, clash, steel]);
   // What lies beside each other: blade on plug, blade and verdicts on white, hatching on white.
-  expect(contrast(paper[1], paper[0])).toBeGreaterThan(1.5);
+  for (const part of [paper[1], paper[6]]) expect(contrast(part, paper[0])).toBeGreaterThan(1.5);
   for (const verdict of paper.slice(2, 5)) expect(contrast(verdict, '#ffffff')).toBeGreaterThan(4.5);
-  for (const part of [paper[1], paper[5]]) expect(contrast(part, '#ffffff')).toBeGreaterThan(1.8);
-  for (const ink of ['plug', 'blade'] as const)
+  for (const part of [paper[1], paper[5], paper[6]]) expect(contrast(part, '#ffffff')).toBeGreaterThan(1.8);
+  for (const ink of ['plug', 'blade', 'tool'] as const)
     expect(contrast(inkColour(ink, 'grey'), '#ffffff')).toBeGreaterThan(1.4);
+  expect(contrast(inkColour('tool', 'grey'), inkColour('blade', 'grey'))).toBeGreaterThan(1.4);
+  expect(contrast(inkColour('tool', 'grey'), inkColour('plug', 'grey'))).toBeGreaterThan(1.4);
 });

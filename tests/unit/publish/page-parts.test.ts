@@ -13,7 +13,7 @@ import { sectionPicture } from '../../../src/publish/section-picture.ts';
 import { filled, rectangle } from '../../../src/publish/strokes.ts';
 import { layOutTable } from '../../../src/publish/table.ts';
 import { shortenText, wrapText, wrapUpTo } from '../../../src/publish/wrap-text.ts';
-import { demoProfile } from '../../kit/demo-family.ts';
+import { demoFamily, demoProfile } from '../../kit/demo-family.ts';
 import { boundsOf, textsOf } from '../../kit/laid-out.ts';
 import { plainFit } from '../../kit/told-ground.ts';
 
@@ -99,6 +99,27 @@ test('a section is drawn at its scale: ten times 2.00 by 8.40 mm', () => {
   expect([minX, minY]).toEqual([0, 0]);
   expect(maxX).toBeCloseTo(20, 9);
   expect(maxY).toBeCloseTo(84, 9);
+});
+
+test('a tool has a colour of its own, alone and in a keyway, as in the window', () => {
+  const tool = demoFamily().profiles.find(({ kind }) => kind === 'tool');
+  const opening = demoProfile('bittern-keyway');
+  if (!tool) throw new Error('The demo family has tools.');
+  const fills = (marks: readonly Mark[]): (string | undefined)[] =>
+    marks.flatMap((mark) => {
+      if (mark.kind === 'group') return fills(mark.marks);
+      return mark.kind === 'path' ? [mark.fill] : [];
+    });
+  const inPlug = plugPicture(
+    opening,
+    { profile: tool, fit: plainFit('enters') },
+    { face: plugFace([opening]), scale: 4 },
+  );
+  for (const marks of [sectionPicture(tool, { scale: 10 }).marks, inPlug.marks]) {
+    expect(fills(marks)).toContain('tool');
+    expect(fills(marks)).not.toContain('blade');
+  }
+  expect(fills(sectionPicture(demoProfile('heron-blank-5'), { scale: 10 }).marks)).toContain('blade');
 });
 
 test('what does not go in is hatched where it would share space with the plug; what goes in is not', () => {

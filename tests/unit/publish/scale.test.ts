@@ -56,6 +56,12 @@ test('a blank of 2.00 by 8.40 mm stands there at true size and eight times as la
     expect(words).toContain(told);
 });
 
+test('the head says whether anything is enlarged', () => {
+  const headOf = (order: Parameters<typeof sheet>[0]) => wordsOf(sheet(order)[0].marks);
+  expect(headOf({ enlarge: 8 })).toContain('Sections at true size and enlarged');
+  expect(headOf({ enlarge: 1 })).not.toContain('and enlarged');
+});
+
 test('in inches, and with an enlargement that has no room made less and said so', () => {
   const words = sheet({ units: 'in', enlarge: 50 })
     .map(({ marks }) => wordsOf(marks))
