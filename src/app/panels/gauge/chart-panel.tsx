@@ -130,7 +130,7 @@ function Chart({ family, gauge, width, height }: ChartProps) {
         thickness={
           gauge.thickness === null
             ? null
-            : { nm: gauge.thickness, text: `this strip: ${askedThicknessText(gauge.thickness, units)}` }
+            : { nm: gauge.thickness, text: `${askedThicknessText(gauge.thickness, units)} asked` }
         }
         underText={`enters all ${gauge.openings.length}`}
       />
