@@ -128,9 +128,7 @@ function Chart({ family, gauge, width, height }: ChartProps) {
         hair={{ height: gauge.height, text: askedHeightText(gauge.height, units) }}
         most={most === null ? null : { thickness: most, text: thicknessText(most, units) }}
         thickness={
-          gauge.thickness === null
-            ? null
-            : { nm: gauge.thickness, text: `${askedThicknessText(gauge.thickness, units)} asked` }
+          gauge.thickness === null ? null : { nm: gauge.thickness, text: askedThicknessText(gauge.thickness, units) }
         }
         underText={`enters all ${gauge.openings.length}`}
       />
