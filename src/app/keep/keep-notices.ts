@@ -38,6 +38,21 @@ export function tellNoStore(session: Session): void {
   );
 }
 
+/** Tells that the storage has answered after all, and offers what was kept last. */
+export function tellLate(session: Session, name: string, open: () => void): void {
+  const openIt = () => {
+    removeNotice(session, PAST_NOTICE);
+    open();
+  };
+  showNotice(session, {
+    id: PAST_NOTICE,
+    tone: 'news',
+    title: 'The browser’s storage has answered late',
+    words: `From now on changes are kept. What you had open last, ${name}, is there too.`,
+    keys: [{ label: 'Open it', press: openIt }, putAway(session, PAST_NOTICE)],
+  });
+}
+
 /** Tells that another window keeps the family that is open here. */
 export function tellElsewhere(session: Session, closed: boolean, { keepAsCopy, takeOver }: KeepActions): void {
   const title = closed ? 'The other tab has been closed' : 'This family is open in another tab';

@@ -85,6 +85,8 @@ export class Keeping {
     const { documents, selection, draw } = this.session;
     this.openedAt = documents.getState().opened;
     if (!this.work) this.begin();
+    // What the pen began before the store had answered.
+    if (!this.work && draw.getState().pen) this.write();
     documents.subscribe((now, before) => this.changed(now, before));
     const noteDesk = () => this.deskChanged();
     for (const pick of ['entrantId', 'openingId', 'part'] as const) listenTo(selection, (s) => s[pick], noteDesk);

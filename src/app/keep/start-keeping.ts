@@ -1,10 +1,8 @@
 import { isLink } from '../../interchange/link/link-form.ts';
 import type { Session } from '../state/session.ts';
-import { clearStoreNotice, tellNoStore } from './keep-notices.ts';
+import { clearStoreNotice, tellLate, tellNoStore } from './keep-notices.ts';
 import { Keeping, type KeepParts, WAIT_MS } from './keeping.ts';
-import { workState } from './kept-work.ts';
 import { openLink } from './open-link.ts';
-import { untouchedSample } from './sample-work.ts';
 import { listWorks, type WorkHead } from './work-records.ts';
 
 /** A browser whose storage says nothing for so long is taken to have none, until it says something after all. */
@@ -20,7 +18,7 @@ export function keepingOf(session: Session): Keeping | null {
 /**
  * Opens what the window begins with, then keeps it. A link in the address goes first, then what this tab showed before
  * it was loaded again, then the family that was kept last, then the demo family. Storage that answers late, as on a busy
- * machine, is taken up when it does.
+ * machine, is taken up when it does: what is open then is kept, what was kept last is offered.
  *
  * @param fragment of the address.
  * @check tests/browser/keep-reload.test.ts, tests/unit/app/keeping.test.ts
@@ -44,18 +42,12 @@ export async function startKeeping(session: Session, parts: KeepParts, fragment:
     const late = await asked;
     if (!late) return;
     clearStoreNotice(session);
-    const isUntouched = () => isAsItCame(session);
-    if (isUntouched()) await openKept(keeping, late, isUntouched);
+    const head = keptBefore(keeping, late);
+    // Not opened by itself: somebody may be in the middle of something.
+    if (head) tellLate(session, head.name, () => void keeping.open(head));
   }
   keepings.set(session, keeping);
   keeping.follow();
-}
-
-/** Whether the window shows a family that came with the app, and nobody has begun anything on it. */
-function isAsItCame({ documents, draw }: Session): boolean {
-  const now = documents.getState();
-  const state = workState(now);
-  return state !== null && untouchedSample(state) !== null && !now.editedFrom && !draw.getState().pen;
 }
 
 async function openKept(keeping: Keeping, works: readonly WorkHead[], isWanted: () => boolean): Promise<void> {
@@ -64,9 +56,16 @@ async function openKept(keeping: Keeping, works: readonly WorkHead[], isWanted: 
     keeping.openSample(before.id);
     return;
   }
-  const same = works.find(({ id }) => id === before?.id);
-  const head = same ?? works[0];
-  if (head) await keeping.open(head, same ? WAIT_MS.reload : WAIT_MS.another, isWanted);
+  const head = keptBefore(keeping, works);
+  const waitMs = head?.id === before?.id ? WAIT_MS.reload : WAIT_MS.another;
+  if (head) await keeping.open(head, waitMs, isWanted);
+}
+
+/** The work that this tab showed before, else the one that was kept last; null where it showed a family of the app. */
+function keptBefore(keeping: Keeping, works: readonly WorkHead[]): WorkHead | null {
+  const before = keeping.remembered();
+  if (before?.kind === 'sample') return null;
+  return works.find(({ id }) => id === before?.id) ?? works[0] ?? null;
 }
 
 /** What a promise brings; null where it takes longer than anybody would wait for. */

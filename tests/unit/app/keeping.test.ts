@@ -91,18 +91,29 @@ describe('the family that a window begins with', () => {
     };
   }
 
-  test('is what was kept last, also where the shelf answers late', async () => {
+  test('stays where the shelf answers late, and what was kept last is offered', async () => {
     const { window, answer } = await openLate();
     await answer();
+    expect([nameIn(window), statusOf(window), noticesIn(window)]).toEqual([
+      'Polderwick College',
+      'untouched',
+      ['The browser’s storage has answered late'],
+    ]);
+    await press(window, 'Open it');
     expect([nameIn(window), statusOf(window), noticesIn(window)]).toEqual(['Kept', 'kept', []]);
   });
 
-  test('stays where somebody has gone on while the shelf was late, and is kept beside what was there', async () => {
+  test('is kept beside what was there, once a late shelf answers, with what the pen has begun', async () => {
     const { window, answer } = await openLate();
     await rename(window, 'Begun meanwhile');
     await answer();
-    expect([nameIn(window), statusOf(window), noticesIn(window)]).toEqual(['Begun meanwhile', 'kept', []]);
+    const late = ['The browser’s storage has answered late'];
+    expect([nameIn(window), statusOf(window), noticesIn(window)]).toEqual(['Begun meanwhile', 'kept', late]);
     expect((await listWorks(shelf)).map(({ name }) => name)).toEqual(['Begun meanwhile', 'Kept']);
+    const other = await openLate();
+    other.window.session.draw.setState({ pen: [], penFor: null });
+    await other.answer();
+    expect([nameIn(other.window), statusOf(other.window)]).toEqual(['Polderwick College', 'kept']);
   });
 
   test('is the file that was dropped while what is kept was being read', async () => {
