@@ -18,7 +18,7 @@ interface RoundFormProps {
   onClose(): void;
 }
 
-/** Rounds the chosen corners by a radius. Corners may be chosen while the form is open. */
+/** Rounds the chosen vertices by a radius. Vertices may be chosen while the form is open. */
 export function RoundForm({ units, count, onDone, onClose }: RoundFormProps) {
   const session = useSession();
   const chosen = chosenIn({ chosen: useStore(session.draw, (s) => s.chosen) }, count).length;

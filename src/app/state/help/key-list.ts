@@ -41,12 +41,12 @@ export const KEYS: readonly KeyGroup[] = [
   {
     place: 'Draw',
     keys: [
-      ['[ ]', 'the next corner or groove'],
+      ['[ ]', 'the next vertex or groove'],
       ['↑ ↓ ← →', 'move it; with Shift further, with Alt finer'],
-      ['Insert, Delete', 'a corner more, a corner less'],
-      ['Ctrl+A', 'all corners'],
+      ['Insert, Delete', 'a vertex more, a vertex less'],
+      ['Ctrl+A', 'all vertices'],
       ['P, V', 'take the pen, put it away'],
-      ['Space, Enter, Backspace', 'pen: set a corner, close, take back'],
+      ['Space, Enter, Backspace', 'pen: set a vertex, close, take back'],
       ['Page Up, Page Down', 'the next section'],
       ['+ − 0', 'nearer, farther, all of it'],
     ],
