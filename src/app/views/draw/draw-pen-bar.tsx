@@ -90,7 +90,10 @@ function usePenFocus(session: Session, bar: RefObject<HTMLElement | null>): void
     if (newHeadOf(state) !== null && state.pen === null) element?.querySelector('input')?.focus();
     return () => {
       if (!element?.contains(document.activeElement)) return;
-      requestAnimationFrame(() => document.querySelector<HTMLElement>('[data-drawing]')?.focus());
+      requestAnimationFrame(() => {
+        // Not from where the focus stands by then: in the bar itself, if only its effect was run anew.
+        if (document.activeElement === document.body) document.querySelector<HTMLElement>('[data-drawing]')?.focus();
+      });
     };
   }, [session, bar]);
 }
