@@ -35,6 +35,9 @@ export interface Confirmation {
 /** What was found of all pairs, upright. */
 type JudgedPairs = Pick<Confirmation, 'faults' | 'counts' | 'clearance'>;
 
+/** Judging the pairs, measuring the guard margin and counting the pairs alike are a share each of all that is to be done. */
+const SHARES = 3;
+
 /** So many faults are told; the search for more ends. */
 const MOST_FAULTS = 12;
 
@@ -106,7 +109,7 @@ function* judgedPairs(
     if (faults.length >= MOST_FAULTS) break;
     if (isWanted && fit.clearance < (clearance?.length ?? Number.POSITIVE_INFINITY))
       clearance = judge.pair(i, j, fit.clearance);
-    yield { done: n + 1, total: 2 * (wanted.length + forbidden.length) };
+    yield { done: n + 1, total: SHARES * (wanted.length + forbidden.length) };
   }
   return { faults, counts, clearance };
 }
@@ -161,10 +164,10 @@ function* guardOf(
         worn = new LooserParts(judge.openings, judge.blanks, length - 2 * WEAR_ACCURACY);
       }
     }
-    yield { done: pairs + Math.round(((n + 1) * pairs) / forbidden.length), total: 2 * pairs };
+    yield { done: pairs + Math.round(((n + 1) * pairs) / forbidden.length), total: SHARES * pairs };
   }
   if (!best) return null;
-  const alike = yield* othersAlike(judge, forbidden, best.length);
+  const alike = yield* othersAlike(judge, forbidden, pairs, best.length);
   return alike > 0 ? { ...best, alike } : best;
 }
 
@@ -172,13 +175,14 @@ function* guardOf(
 function* othersAlike(
   judge: PairJudge,
   forbidden: readonly CellPlace[],
+  pairs: number,
   least: number,
 ): Generator<{ done: number; total: number }, number, void> {
   const worn = new LooserParts(judge.openings, judge.blanks, least);
   let count = 0;
-  for (const { i, j } of forbidden) {
+  for (const [n, { i, j }] of forbidden.entries()) {
     if (worn.goesIn(i, j)) count++;
-    yield { done: 1, total: 1 };
+    yield { done: 2 * pairs + Math.round(((n + 1) * pairs) / forbidden.length), total: SHARES * pairs };
   }
   return count - 1;
 }

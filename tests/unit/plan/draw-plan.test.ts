@@ -70,6 +70,12 @@ describe('a plan that can be drawn', () => {
     expect(profiles.find(({ name }) => name === 'Heron blank')?.section).toBe('Heron');
   });
 
+  test('comes to the end of its progress with the last look', () => {
+    const seen = [...drawWardPlan(input())].map(({ done, total }) => done / total);
+    expect(seen).toEqual([...seen].sort((a, b) => a - b));
+    expect(seen.indexOf(1)).toBe(seen.length - 1);
+  });
+
   test('counts its pairs and finds the gap that it was drawn with', () => {
     expect(report.pairs).toEqual({ wanted: 15, forbidden: 33, free: 0 });
     expect(report.clearance?.length).toBeGreaterThan(79 * UM);
