@@ -253,8 +253,9 @@ const scrollToTheEnd = (page: Page) =>
     let [most, empty] = [0, 0];
     for (let step = 0; step < 12; step++) {
       frame.scrollBy(400, 480);
-      // What comes into sight is drawn in the next two frames, on a busy machine some later.
-      for (let frames = 0; frames === 0 || (frames < 20 && !isFilled()); frames += 2) {
+      // What comes into sight is drawn in the next two frames. On a busy machine the word of the scrolling may come two
+      // late; a matrix that is still empty after six is seen to flash.
+      for (let frames = 0; frames === 0 || (frames < 6 && !isFilled()); frames += 2) {
         if (!(await Promise.race([drawn(), inVain()]))) return null;
         most = Math.max(most, frame.querySelectorAll('[role="gridcell"]').length);
       }
