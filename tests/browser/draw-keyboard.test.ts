@@ -289,7 +289,19 @@ test('rename, duplicate, move, delete and undo; the last section of a family sta
   await page.getByRole('dialog', { name: 'Teal keyway' }).waitFor();
   expect(await graveAxeFindings(page)).toEqual([]);
   await page.keyboard.press('Control+a');
+  await page.keyboard.press('Delete');
+  await page.keyboard.press('Enter');
+  const noName = page.getByRole('alert').filter({ hasText: 'The name is missing.' });
+  await noName.waitFor();
   await page.keyboard.type('Pintail keyway');
+  await noName.waitFor({ state: 'detached' });
+  // What is mended is told no more where another field stops the sheet.
+  await tabTo(page, /^Tolerance/);
+  await page.keyboard.type('x');
+  await page.keyboard.press('Enter');
+  await page.getByRole('dialog').getByRole('alert').waitFor();
+  expect(await noName.count()).toBe(0);
+  await page.keyboard.press('Backspace');
   await page.keyboard.press('Enter');
   await page.getByRole('heading', { level: 2, name: 'Pintail keyway' }).waitFor();
   await sectionMenu(page, /^Duplicate/);

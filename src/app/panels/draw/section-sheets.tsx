@@ -162,7 +162,7 @@ interface FormSheetProps extends SheetProps {
 export function FormSheet({ title, doIt, faults, children, onSubmit, onClose }: FormSheetProps) {
   const id = useId();
   const form = useRef<HTMLFormElement>(null);
-  // What was wrong is told until something is changed.
+  // What was wrong is told until something is changed; each refusal is a list of its own, also one of the same faults.
   const [answered, setAnswered] = useState<readonly FileFault[] | null>(null);
   const told = faults === answered ? [] : faults;
   useEffect(() => {
@@ -172,7 +172,6 @@ export function FormSheet({ title, doIt, faults, children, onSubmit, onClose }: 
   }, []);
   const submit = (event: FormEvent) => {
     event.preventDefault();
-    setAnswered(null);
     onSubmit();
   };
   const foot = (
