@@ -10,14 +10,14 @@ const LINES = ['1', '2', '3'] as const;
 /** Whose family is open, and what has become of its edits. */
 export function FamilyTitle() {
   const { documents } = useSession();
-  const family = useStore(documents, (s) => s.document?.family ?? null);
+  const called = useStore(documents, (s) => s.document?.family.name);
   const edited = useStore(documents, isEdited);
   const name = useRef<HTMLParagraphElement>(null);
-  useFewestLines(name);
+  useFewestLines(name, called);
   return (
-    <div className={styles.title} title={family ? titleOf(family.name, edited) : undefined}>
+    <div className={styles.title} title={called === undefined ? undefined : titleOf(called, edited)}>
       <p ref={name} className={styles.family}>
-        {family?.name ?? 'No family open'}
+        {called ?? 'No family open'}
       </p>
       <p className={styles.state}>
         {edited && <em className={styles.edited}>edited</em>}
@@ -27,15 +27,27 @@ export function FamilyTitle() {
   );
 }
 
-/** Sets a name in the fewest lines that hold it, as letters and windows differ in width; the style sheet has their sizes. */
-function useFewestLines(name: RefObject<HTMLParagraphElement | null>): void {
-  useLayoutEffect(() => fewestLines(name.current));
+/**
+ * Sets a name in the fewest lines that hold it, as letters and windows differ in width; the style sheet has their sizes.
+ */
+function useFewestLines(name: RefObject<HTMLParagraphElement | null>, text: string | undefined): void {
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another name is what is set anew
   useLayoutEffect(() => {
-    const title = name.current?.parentElement;
-    const bar = title?.closest('header');
-    if (!title || !bar) return;
+    fewestLines(name.current);
+    let gone = false;
+    // The typeface may come after the name.
+    document.fonts?.ready.then(() => !gone && fewestLines(name.current));
+    return () => {
+      gone = true;
+    };
+  }, [name, text]);
+  useLayoutEffect(() => {
+    const bar = name.current?.closest('header');
+    if (!bar) return;
     const observer = new ResizeObserver(() => fewestLines(name.current));
-    for (const element of [title, bar]) observer.observe(element);
+    // What takes room beside the name; what the name stands in is as wide as its lines make it.
+    const beside = [...bar.children].filter((part) => !part.contains(name.current));
+    for (const part of [bar, ...beside]) observer.observe(part);
     return () => observer.disconnect();
   }, [name]);
 }
