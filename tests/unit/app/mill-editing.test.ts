@@ -24,7 +24,7 @@ import {
   takeOutGroove,
   turnGroove,
 } from '../../../src/app/state/draw/mill-editing.ts';
-import { millOf } from '../../../src/app/state/draw/mill-state.ts';
+import { millFor, millOf } from '../../../src/app/state/draw/mill-state.ts';
 import { describedBy } from '../../../src/app/state/draw/mill-words.ts';
 import { undo } from '../../../src/app/state/edit-document.ts';
 import { makeSession, type Session } from '../../../src/app/state/session.ts';
@@ -111,6 +111,35 @@ describe('editing grooves', () => {
     });
     session.selection.setState({ entrantId: 'heron-blank-6', part: 'entrant' });
     expect(draftOf(state(), heron())).toBeNull();
+  });
+
+  test('words on sizes that were let go stay while sections are walked through, until something is done', () => {
+    const told = (id: string) => millFor(millOf(session).getState(), id).letGo;
+    const pick = (id: string) => session.selection.setState({ entrantId: id, part: 'entrant' });
+    const letGo = (id: string, next: string) => {
+      pick(id);
+      putGroove(session, profileOf(id), 0, 'depth', 9 * MM);
+      pick(next);
+    };
+    letGo('heron-blank-6', 'smew-blank');
+    pick('heron-blank-5');
+    expect(told('heron-blank-5')).toMatch(`${heron().name}: the sizes`);
+    letGo('heron-blank-5', 'heron-blank-6');
+    expect(told('heron-blank-6')).toMatch(`${profileOf('heron-blank-5').name}: the sizes`);
+    // An edit ends them for good, also one that cannot be milled or is no milling.
+    putGroove(session, heron(), 0, 'depth', 9 * MM);
+    expect(told('heron-blank-6')).toBe('');
+    pick('smew-blank');
+    expect(told('smew-blank')).not.toBe('');
+    setLeastWeb(session, 0.5 * MM);
+    expect(told('smew-blank')).toBe('');
+    letGo('heron-blank-5', 'smew-blank');
+    expect(told('smew-blank')).not.toBe('');
+    openText(session.documents, session.doors, text, 'again.json');
+    expect(told('smew-blank')).toBe('');
+    pick('heron-blank-6');
+    pick('smew-blank');
+    expect(told('smew-blank')).toBe('');
   });
 
   test('a new groove is chosen; a removed one leaves its neighbour chosen; no room is said', () => {

@@ -25,7 +25,7 @@ export function pressGroove(session: Session, profile: Profile, view: DrawingVie
   if (!handle || !profile.milled) return false;
   if (handle.groove !== null) chooseGroove(session, profile, handle.groove);
   const drag = holdGroove(handle, profile.milled, view, at);
-  mill.setState((s) => ({ ...millFor(s, profile.id), drag, draft: null, told: '' }));
+  mill.setState((s) => ({ ...millFor(s, profile.id), drag, draft: null, told: '', letGo: '' }));
   return true;
 }
 

@@ -53,6 +53,7 @@ export function readAsGrooves(session: Session, profile: Profile, tolerance: num
     ...millFor(s, profile.id),
     preview: { id: profile.id, ring: profile.ring, tolerance, reading },
     told: '',
+    letGo: '',
   }));
 }
 

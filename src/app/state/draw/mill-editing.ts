@@ -40,7 +40,7 @@ export function chosenGroove(state: MillState, profile: Profile): number | null 
 }
 
 function change(session: Session, profile: Profile, part: Partial<MillState>): void {
-  millOf(session).setState((s) => ({ ...millFor(s, profile.id), ...part }));
+  millOf(session).setState((s) => ({ ...millFor(s, profile.id), letGo: '', ...part }));
 }
 
 /** Chooses a groove, or none. */

@@ -31,7 +31,7 @@ export interface ReadPreview {
 
 /** What the Mill form knows beside the family. */
 export interface MillState {
-  /** The profile that the rest is about. */
+  /** The profile that the rest but `letGo` is about. */
   readonly id: string | null;
   /** Place of the chosen groove in the list; null where none is. */
   readonly chosen: number | null;
@@ -40,7 +40,7 @@ export interface MillState {
   readonly preview: ReadPreview | null;
   /** What the last action did, in words; empty where there is nothing to say. */
   readonly told: string;
-  /** What was let go as this profile was picked, in words; empty where nothing was. */
+  /** What was let go as another profile was picked, in words, whichever is picked now; empty once more is done. */
   readonly letGo: string;
 }
 
@@ -58,7 +58,10 @@ export function millOf(session: Session): Store<MillState> {
   return made;
 }
 
-/** A held handle is let go where another profile is picked, or undo takes away what it was held on. */
+/**
+ * A held handle is let go where another profile is picked, or undo takes away what it was held on. Words on sizes that
+ * were let go are put away where the family is edited, or another one opened.
+ */
 function tieDrag({ documents, selection }: Session, mill: Store<MillState>): void {
   listenTo(
     selection,
@@ -79,6 +82,7 @@ function tieDrag({ documents, selection }: Session, mill: Store<MillState>): voi
     documents,
     (s) => s.document,
     () => {
+      if (mill.getState().letGo) mill.setState({ letGo: '' });
       // Every blade that the drag makes has one that it was edited from.
       if (mill.getState().drag && documents.getState().editedFrom === null) mill.setState({ drag: null, draft: null });
     },
@@ -96,7 +100,7 @@ function sayLetGo(family: Family | undefined, mill: Store<MillState>, next: stri
   mill.setState({ ...NOTHING, id: next, letGo });
 }
 
-/** What the form knows of one profile: nothing, where it was about another one. */
+/** What the form knows of one profile: where it was about another one, only what was let go. */
 export function millFor(state: MillState, id: string): MillState {
-  return state.id === id ? state : { ...NOTHING, id };
+  return state.id === id ? state : { ...NOTHING, id, letGo: state.letGo };
 }
