@@ -31,7 +31,7 @@ export function TeachKey({ label, stepNow }: TeachKeyProps) {
     selection.setState({ view: 'teach' });
   };
   return (
-    <button type="button" className="key" title="In the Teach view" onClick={go}>
+    <button type="button" className="key" data-teach-key="" title="In the Teach view" onClick={go}>
       {label}
     </button>
   );

@@ -9,6 +9,8 @@ import { useTeaching } from './use-teaching.ts';
 export interface Ready {
   /** Why no lesson can be made yet; empty where it can. */
   readonly wait: string;
+  /** Whether it takes the place of one. */
+  readonly replaces: boolean;
   make(): void;
 }
 
@@ -29,18 +31,20 @@ export function useReadyLesson(family: Family, tell: (words: string) => void): R
         had ? 'A ready lesson stands in place of the one before. Undo brings that back.' : 'A ready lesson was made.',
       );
   };
-  return { wait, make };
+  return { wait, replaces: Boolean(family.lesson?.steps.length), make };
 }
 
 /** Makes it, in place of the lesson that is there. */
-export function ReadyKey({ wait, make }: Ready) {
+export function ReadyKey({ wait, replaces, make }: Ready) {
   return (
     <button
       type="button"
       className="key"
       disabled={wait !== ''}
+      data-ready-key=""
       title={
-        wait || 'A lesson made from what this family has; it takes the place of the one here, and undo brings that back'
+        wait ||
+        `A lesson made from what this family has${replaces ? '; it takes the place of the one here, and undo brings that back' : ''}`
       }
       onClick={make}
     >

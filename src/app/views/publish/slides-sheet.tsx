@@ -1,4 +1,4 @@
-import { useState } from 'react';
+import { useEffect, useRef } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { Lesson } from '../../../family/lesson.ts';
 import { EmptyNotice } from '../../panels/empty-notice.tsx';
@@ -12,6 +12,7 @@ import { SlidesOptions, TeachKey } from '../../panels/publish/slides-options.tsx
 import { useAskedPages, useSlidesOrder } from '../../panels/publish/use-sheet-order.ts';
 import { ReadyKey, useReadyLesson } from '../../panels/teach/ready-lesson.tsx';
 import { useSession } from '../../panels/use-store.ts';
+import { makingFileOf } from '../../state/publish/making-file.ts';
 import { lackFor } from '../../state/publish/sheet-words.ts';
 import { slidesLookOf } from '../../state/publish/sheets-look.ts';
 import { stepOfSlide } from '../../state/publish/slide-step.ts';
@@ -20,8 +21,21 @@ import { usePageKeys } from './use-page-keys.ts';
 
 /** The lesson as pages and as a file. */
 export function SlidesSheet({ family }: { family: Family }) {
-  if (!family.lesson?.steps.length) return <NoLesson family={family} />;
-  return <Slides family={family} lesson={family.lesson} />;
+  const { lesson } = family;
+  const any = Boolean(lesson?.steps.length);
+  useFocusWithLesson(any);
+  return lesson && any ? <Slides family={family} lesson={lesson} /> : <NoLesson family={family} />;
+}
+
+/** The key that makes the lesson goes with the press, and comes back with undo: the focus goes along. */
+function useFocusWithLesson(any: boolean): void {
+  const had = useRef(any);
+  useEffect(() => {
+    if (had.current === any) return;
+    had.current = any;
+    if (document.activeElement !== document.body) return;
+    document.querySelector<HTMLElement>('[data-ready-key]:enabled, [data-teach-key]')?.focus();
+  }, [any]);
 }
 
 function Slides({ family, lesson }: { family: Family; lesson: Lesson }) {
@@ -51,8 +65,10 @@ function Slides({ family, lesson }: { family: Family; lesson: Lesson }) {
 
 /** Without sections there is nothing to teach; without a lesson the way to one. */
 function NoLesson({ family }: { family: Family }) {
-  const [told, tell] = useState('');
-  const ready = useReadyLesson(family, tell);
+  const making = makingFileOf(useSession());
+  const order = useSlidesOrder();
+  // A frame later the slides stand here and tell it.
+  const ready = useReadyLesson(family, (said) => requestAnimationFrame(() => making.store.setState({ said })));
   const lack = lackFor('chart', family);
   if (lack) return <EmptyNotice {...lack} />;
   return (
@@ -66,7 +82,8 @@ function NoLesson({ family }: { family: Family }) {
         <ReadyKey {...ready} />
         <TeachKey label="To Teach" stepNow={() => 0} />
       </div>
-      {(told || ready.wait) && <p role="status">{told || ready.wait}</p>}
+      {ready.wait && <p role="status">{ready.wait}</p>}
+      <PublishTold family={family} order={order} />
     </section>
   );
 }
