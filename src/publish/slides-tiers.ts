@@ -13,6 +13,16 @@ const SIZE = 5.2;
 const LINES = 6;
 const HIGHEST = 64;
 
+/** So much of a low row's share of the height its lines have at most, so that pictures and names keep theirs. */
+const MOST_LINES = 0.2;
+
+/** So much of it the type of names has at most, however small that is. */
+const MOST_TYPE = 0.35;
+
+/** Least height of a picture over a name of two lines, and the room between picture and name, millimetres. */
+const LEAST_PICTURE = 2;
+const OVER_NAME = 0.6;
+
 interface TierLayout extends PlacedTiers {
   readonly size: number;
   /** Room at the left for the words of a row. */
@@ -69,7 +79,7 @@ function plateBlock(
   const style = { width, size, bold: true, align: 'middle', most: nameLines } as const;
   const name = layOutParagraph(plate.name, style, measure);
   const centred = { ...picture, width, marks: placeBlock(picture, (width - picture.width) / 2, 0) };
-  return stackBlocks([centred, name], 0.6);
+  return stackBlocks([centred, name], OVER_NAME);
 }
 
 /** The lines of the rows shown, clear of what they lead to. */
@@ -82,20 +92,22 @@ function linesOf({ lines, side }: TierLayout, shown: number): Mark[] {
 
 /** Rows of equal height, the lowest at the foot, and how large the sections are drawn, all at one scale. */
 function layRows(tiers: TierRows, room: Extent, measure: TextMeasure): TierLayout {
-  const size = Math.min(SIZE, Math.max(LEAST_TYPE * 0.6, room.height / tiers.rows.length / 6.2));
+  const share = room.height / tiers.rows.length;
+  const size = Math.min(SIZE, MOST_TYPE * share, Math.max(LEAST_TYPE * 0.6, share / 6.2));
   const side = size * 7;
   const placed = placeTiers(tiers, {
     width: room.width - side,
     height: room.height,
     type: size,
     widthOf: (text) => measure.width(text, size, true),
-    between: LINES,
+    between: Math.min(LINES, MOST_LINES * share),
     highest: HIGHEST,
   });
   const sizes = placed.plates.map(({ plate }) => sizeOfRing(plate.profile.ring));
   const long = placed.plates.some(({ plate, wide }) => measure.width(plate.name, size, true) > wide);
-  const nameLines = long ? 2 : 1;
-  const high = Math.max(2, placed.high - nameLines * size * LEADING - 0.6);
+  const pictureOver = (lines: number) => placed.high - lines * size * LEADING - OVER_NAME;
+  const nameLines = long && pictureOver(2) >= LEAST_PICTURE ? 2 : 1;
+  const high = Math.max(0.1, pictureOver(nameLines));
   const scale = Math.min(
     high / Math.max(...sizes.map(({ height }) => height)),
     Math.min(...placed.plates.map(({ wide }) => wide)) / Math.max(...sizes.map(({ width }) => width)),

@@ -11,11 +11,12 @@ import { PAPER_NAMES } from '../../../src/publish/paper.ts';
 import type { SheetGround } from '../../../src/publish/sheet-ground.ts';
 import type { MatrixOrder, SheetOrder, SlidesOrder } from '../../../src/publish/sheet-order.ts';
 import { layOutSheet } from '../../../src/publish/sheets.ts';
+import { SLIDE_ROOM } from '../../../src/publish/slides-frame.ts';
 import { lessonShown } from '../../../src/publish/slides-sheet.ts';
 import { taughtGround } from '../../../src/publish/taught-ground.ts';
 import { demoFamily } from '../../kit/demo-family.ts';
 import { generatedGround, LONG, UNBROKEN } from '../../kit/generated-ground.ts';
-import { pageFaults } from '../../kit/laid-out.ts';
+import { boundsOf, pageFaults, textsOf } from '../../kit/laid-out.ts';
 import { toldGround } from '../../kit/told-ground.ts';
 
 let typeface: Typeface;
@@ -225,6 +226,33 @@ describe('slides', () => {
     });
     expect(blades).toHaveLength(15);
     expect(Math.max(...blades)).toBeGreaterThan(18);
+  });
+
+  test.each([
+    [9, LONG],
+    [14, LONG],
+    [14, ''],
+    [24, LONG],
+  ])('%i blanks, each over the last, keep clear of the lines and of the foot', (count, more) => {
+    const { family } = generated(count, count, (name) => `${name} ${more}`.trim());
+    const steps = [{ show: 'tiers', title: 'Tiers', words: LONG }] as const;
+    const nested: Family = { ...family, lesson: { title: 'Tiers', steps } };
+    const ground = toldGround(nested, (e, o) => (o <= e ? 'enters' : 'blocked'), typeface);
+    const pages = layOutSheet(ground, order);
+    expect(pages).toHaveLength(count);
+    expect(slideFaults(ground)).toEqual([]);
+    // The last two marks are the foot.
+    const marks = pages[count - 1].marks.slice(0, -2);
+    expect(boundsOf(marks, typeface).maxY).toBeLessThanOrEqual(SLIDE_ROOM.y + SLIDE_ROOM.height + 0.1);
+    const spots = marks.flatMap((mark) =>
+      mark.kind === 'path' && mark.line?.ink === 'soft' ? mark.strokes.flatMap((stroke) => stroke.spots) : [],
+    );
+    expect(spots.length).toBeGreaterThanOrEqual(2 * (count - 1));
+    const names = textsOf(marks, typeface);
+    const through = names.filter(({ minX, maxX, minY, maxY }) =>
+      spots.some(([x, y]) => x > minX && x < maxX && y > minY + 0.05 && y < maxY - 0.05),
+    );
+    expect(through.map(({ what }) => what)).toEqual([]);
   });
 
   test('a step whose part is gone says so, and a text without end is made smaller, then shortened', () => {
