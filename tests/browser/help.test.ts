@@ -2,6 +2,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
+import { twoFrames } from '../kit/two-frames.ts';
 import { judged } from './wall-page.ts';
 
 let app: OpenedApp;
@@ -44,8 +45,8 @@ test('each view has a hint until it is put away, by pointer and by keys, also af
     key.click();
     await null;
     [...document.querySelectorAll('button')].find(({ textContent }) => textContent === 'No hints')?.focus();
-    for (let frame = 0; frame < 2; frame++) await new Promise(requestAnimationFrame);
   });
+  await twoFrames(page);
   await page.keyboard.press('Enter');
   await hint().waitFor({ state: 'detached' });
   await view('Draw').click();

@@ -8,6 +8,7 @@ import { PNG } from 'pngjs';
 import { afterAll, afterEach, beforeAll, expect, test } from 'vitest';
 import { graveAxeFindings } from '../kit/axe.ts';
 import { type OpenedApp, openApp } from '../kit/open-app.ts';
+import { twoFrames } from '../kit/two-frames.ts';
 import { openFamily, rectangle } from './compare-page.ts';
 
 const FAMILY = {
@@ -65,7 +66,7 @@ function inkOf({ data, width, height }: PNG): number {
 
 /** What is drawn on the page, seen from outside: solids are drawn in the frame after a change. */
 async function pictureOf(page: Page): Promise<PNG> {
-  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  await twoFrames(page);
   return PNG.sync.read(await solids(page).screenshot());
 }
 

@@ -6,6 +6,7 @@ import { graveAxeFindings } from '../kit/axe.ts';
 import { PROJECT_ROOT } from '../kit/install-when-needed.mjs';
 import { type OpenedApp, openApp, WINDOW_SIZES } from '../kit/open-app.ts';
 import { takeScreenshots } from '../kit/screenshots.ts';
+import { twoFrames } from '../kit/two-frames.ts';
 import { demoFamily, knowledgeOf } from '../unit/teach/known-family.ts';
 import { drawing, openFamily, rectangle, verdict } from './compare-page.ts';
 import { textOf } from './wall-page.ts';
@@ -84,9 +85,9 @@ async function tap(page: Page, key: string): Promise<void> {
 }
 
 /** What a room could not read of a slide as it is drawn now: type under 22 pixels, a box that cuts what is in it. */
-function unreadable(page: Page): Promise<string[]> {
-  return show(page).evaluate(async (root) => {
-    await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
+async function unreadable(page: Page): Promise<string[]> {
+  await twoFrames(page);
+  return show(page).evaluate((root) => {
     const faults: string[] = [];
     for (const e of root.querySelectorAll<HTMLElement>('article *')) {
       const own = [...e.childNodes].some((child) => child.nodeType === 3 && child.textContent?.trim());

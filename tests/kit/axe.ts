@@ -2,6 +2,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { AxeResults, ImpactValue } from 'axe-core';
 import type { Page } from 'playwright-core';
+import { twoFrames } from './two-frames.ts';
 
 const AXE_SOURCE = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
 
@@ -15,9 +16,9 @@ const GRAVE: ReadonlySet<ImpactValue | undefined> = new Set(['serious', 'critica
  */
 export async function graveAxeFindings(page: Page): Promise<string[]> {
   if (!(await page.evaluate(() => 'axe' in globalThis))) await page.evaluate(AXE_SOURCE);
+  // A change of theme or size is answered in one of the next two frames: half of it would be looked at before, half after.
+  await twoFrames(page);
   const results = await page.evaluate(async (tags): Promise<AxeResults> => {
-    // A change of theme or size is answered in one of the next two frames: half of it would be looked at before, half after.
-    await new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done)));
     const { axe } = globalThis as unknown as { axe: typeof import('axe-core') };
     return axe.run(document, { runOnly: { type: 'tag', values: tags }, resultTypes: ['violations'] });
   }, RULE_SETS);

@@ -1,4 +1,5 @@
 import type { Page } from 'playwright-core';
+import { twoFrames } from './two-frames.ts';
 
 /**
  * Holds the time that the page's frames are told: what moves by it stays where it is, however slow page and driver are, until
@@ -12,9 +13,10 @@ export async function holdFrames(page: Page): Promise<(ms: number) => Promise<vo
     const held = Object.assign(window, { heldFrames: performance.now() });
     window.requestAnimationFrame = (run) => realFrame(() => run(held.heldFrames));
   });
-  return (ms) =>
-    page.evaluate(async (by) => {
+  return async (ms) => {
+    await page.evaluate((by) => {
       (window as unknown as { heldFrames: number }).heldFrames += by;
-      for (let frame = 0; frame < 2; frame++) await new Promise(requestAnimationFrame);
     }, ms);
+    await twoFrames(page);
+  };
 }

@@ -99,6 +99,13 @@ export async function closeWindows(): Promise<void> {
   await Promise.all(browser?.contexts().map((context) => context.close()) ?? []);
 }
 
+/** Prints what the windows of a failed test show that its file keeps open for the next one. */
+export async function tellOpenWindows(): Promise<void> {
+  const browser = await running;
+  const pages = browser?.contexts().flatMap((context) => context.pages()) ?? [];
+  for (const page of pages) if (page !== parked) await tellWindowOfFailure(page);
+}
+
 function leavesOrigin(address: string, origin: string): boolean {
   const url = new URL(address);
   return url.protocol !== 'data:' && url.protocol !== 'blob:' && url.origin !== origin;

@@ -3,13 +3,13 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Page } from 'playwright-core';
 import { WINDOW_SIZES } from './open-app.ts';
+import { twoFrames } from './two-frames.ts';
 
 const SHOTS_FOLDER = join(dirname(fileURLToPath(import.meta.url)), '..', 'browser', 'shots');
 
-/** Two frames: one for the layout, one for what the app draws in answer to it. */
 async function resize(page: Page, size: { readonly width: number; readonly height: number }): Promise<void> {
   await page.setViewportSize(size);
-  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
+  await twoFrames(page);
 }
 
 /**
