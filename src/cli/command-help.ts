@@ -4,8 +4,10 @@ import { HELP } from './help-text.ts';
 const ANSWERS_OF_FIT = /^(Verdicts|All parts within their tolerance|JSON)\n/;
 
 /**
- * What `COMMAND --help` prints: its usage, its options, the exit codes and the caution; all of the help where the command is unknown.
+ * What `COMMAND --help` prints.
  *
+ * @param name a command, as `fit`.
+ * @returns its usage, its options, the exit codes and the caution; all of the help where the command is unknown.
  * @check tests/unit/cli/command-help.test.ts
  */
 export function commandHelp(name: string): string {

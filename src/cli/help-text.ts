@@ -19,7 +19,7 @@ export const HELP = `Which blank enters which keyway, and with what margin.
   publish FAMILY.json --sheet SHEET -o FILE  lay out a sheet for paper or a room: PDF, SVG, HTML slides, CSV matrix
   print3d FAMILY.json -o FILE   build the display set: openings as a block, blanks as coupons, a board; 3MF or STL
   schema                        print the JSON Schema of the family file
-  --help                        print this; COMMAND --help prints what concerns that command
+  --help                        print this; COMMAND --help or help COMMAND prints what concerns that command
 
 Options of fit
   --json             print the answers as JSON instead of a table
@@ -131,7 +131,7 @@ Options of publish
   --questions N, --seed N
                      answers: how many questions, 1 to 100 (12), and what draws them (1)
   --units UNIT       mm or in; the family's where not given
-  --date DATE        told at the foot of each page; none where not given, so that the same file comes out again
+  --date YYYY-MM-DD  told at the foot of each page; none where not given, so that the same file comes out again
   Print without scaling: a bar on the sheet must measure 50 mm. Text is text, the typeface goes with the file.
 
 Options of print3d

@@ -3,7 +3,10 @@ export interface NumberRange {
   /** 0 where not given. */
   readonly least?: number;
   readonly most: number;
-  readonly unit: string;
+  /** Told in brackets where given. */
+  readonly unit?: string;
+  /** Whether fractions are refused. */
+  readonly whole?: boolean;
 }
 
 /** Whether a text is a number of digits and a point, without a sign or an exponent. */
@@ -19,8 +22,11 @@ export function isPlainNumber(text: string): boolean {
 export function numberFault(
   option: string,
   text: string | undefined,
-  { least = 0, most, unit }: NumberRange,
+  { least = 0, most, unit, whole = false }: NumberRange,
 ): string | undefined {
-  if (text === undefined || (isPlainNumber(text) && Number(text) >= least && Number(text) <= most)) return undefined;
-  return `--${option} is "${text}", must be a number from ${least} to ${most} (${unit})`;
+  if (text === undefined) return undefined;
+  const read = whole ? /^\d+$/.test(text) : isPlainNumber(text);
+  if (read && Number(text) >= least && Number(text) <= most) return undefined;
+  const range = `${whole ? 'whole ' : ''}number from ${least} to ${most}${unit === undefined ? '' : ` (${unit})`}`;
+  return `--${option} is "${text}", must be a ${range}`;
 }

@@ -3,7 +3,7 @@ import { EXPORT_FORMATS, type ExportFormat } from '../interchange/export-profile
 import { MAX_TOLERANCE } from '../interchange/json/file-units.ts';
 import { MAX_TILT_DEG } from '../interchange/json/schema.ts';
 import { listedIds } from './listed-ids.ts';
-import { numberFault } from './number-fault.ts';
+import { type NumberRange, numberFault } from './number-fault.ts';
 import { CAPACITY_OPTIONS, type CapacityCommand, toCapacityCommand } from './parse-capacity.ts';
 import { GAUGE_OPTIONS, GAUGE_VALUES, type GaugeCommand, toGaugeCommand } from './parse-gauge.ts';
 import { GROW_OPTIONS, type GrowCommand, toGrowCommand } from './parse-grow.ts';
@@ -101,6 +101,13 @@ export interface AskCommand {
   readonly question: string;
 }
 
+/** What `help` is asked for. */
+export interface HelpCommand {
+  readonly name: 'help';
+  /** The command that help is asked about; undefined: all. */
+  readonly about?: string;
+}
+
 /** What a command line asks for. */
 export type Command =
   | AskCommand
@@ -121,7 +128,7 @@ export type Command =
   | ClaimsCommand
   | { readonly name: 'check'; readonly file: string }
   | { readonly name: 'schema' }
-  | { readonly name: 'help' /** The command that help is asked about; undefined: all. */; readonly about?: string };
+  | HelpCommand;
 
 /** A command, or what is wrong with the words, in one line. */
 export type ParsedCommand =
@@ -134,22 +141,33 @@ const MAX_WEAR_UM = 1_000;
 /** Most pairs of parts that are drawn for one pair. */
 const MAX_DRAWS = 1_000_000;
 
-/** The options that take a number: from 0 to `most`, in `unit`. */
-const NUMBERS = {
+type NumberOption = 'tilt' | 'tolerance-um' | 'wear-um' | 'draws' | 'error-um' | 'loop';
+
+/** The options that take a number, and what numbers. */
+const NUMBERS: Readonly<Record<NumberOption, NumberRange>> = {
   tilt: { most: MAX_TILT_DEG, unit: 'degrees' },
   'tolerance-um': { most: MAX_TOLERANCE / 1e3, unit: 'um' },
   'wear-um': { most: MAX_WEAR_UM, unit: 'um' },
-  draws: { most: MAX_DRAWS, unit: 'pairs of parts' },
-  'error-um': { most: 1_000, unit: 'um' },
-  loop: { most: 500, unit: 'the number of an outline' },
-} as const;
-
-type NumberOption = keyof typeof NUMBERS;
+  draws: { least: 1, most: MAX_DRAWS, unit: 'pairs of parts', whole: true },
+  'error-um': { least: 1, most: 1_000, unit: 'um' },
+  loop: { least: 1, most: 500, unit: 'the number of an outline', whole: true },
+};
 
 const NUMBER_OPTIONS = ['tilt', 'tolerance-um', 'wear-um', 'draws'] as const;
 
-/** How many files and which options each command takes. */
-const GRAMMAR: Readonly<Record<Command['name'], { files: number; least?: number; options: readonly string[] }>> = {
+interface CommandWords {
+  readonly files: number;
+  /** As many as `files` where not given. */
+  readonly least?: number;
+  readonly options: readonly string[];
+}
+
+/**
+ * How many files and which options each command takes; what `help` takes for a file is a command.
+ *
+ * @check tests/unit/cli/command-help.test.ts
+ */
+export const GRAMMAR: Readonly<Record<Command['name'], CommandWords>> = {
   fit: { files: 1, options: ['json', 'verify', 'margins', ...NUMBER_OPTIONS] },
   check: { files: 1, options: [] },
   export: { files: 1, options: ['only', 'as', 'output'] },
@@ -167,7 +185,7 @@ const GRAMMAR: Readonly<Record<Command['name'], { files: number; least?: number;
   print3d: { files: 1, options: ['output', 'only', ...PRINT3D_OPTIONS, ...PRINT3D_FLAGS] },
   publish: { files: 1, options: ['output', 'blanks', ...PUBLISH_OPTIONS, ...PUBLISH_FLAGS] },
   schema: { files: 0, options: [] },
-  help: { files: 0, options: [] },
+  help: { files: 1, least: 0, options: [] },
 };
 
 /** What the options were given as. */
@@ -197,8 +215,8 @@ type Values = { json?: boolean; verify?: boolean; margins?: boolean; blanks?: bo
 /**
  * Reads the words after the program's name.
  *
- * @returns help for `--help` anywhere, about the command that it is given with; a fault for unknown commands and options, for files missing or too many, and for
- *   a number that is none or out of range.
+ * @returns help for `--help` anywhere, about the command that it is given with; a fault in one line for unknown commands
+ *   and options, for files missing or too many, and for a number that is none or out of range.
  * @check tests/unit/cli/parse-command.test.ts
  */
 export function parseCommand(words: readonly string[]): ParsedCommand {
@@ -206,9 +224,9 @@ export function parseCommand(words: readonly string[]): ParsedCommand {
   if (typeof split === 'string') return { ok: false, fault: split };
   const { values, positionals } = split;
   const [name, ...files] = positionals;
-  if (values.help) return { ok: true, command: { name: 'help', ...(name !== undefined && { about: name }) } };
-  if (name === undefined) return { ok: false, fault: 'no command given' };
+  if (name === undefined) return values.help ? toHelpCommand() : { ok: false, fault: 'no command given' };
   if (!Object.hasOwn(GRAMMAR, name)) return { ok: false, fault: `there is no command "${name}"` };
+  if (values.help) return toHelpCommand(name === 'help' ? files[0] : name);
   return toCommand(name as Command['name'], files, values);
 }
 
@@ -253,13 +271,21 @@ const OPTIONS: Readonly<Record<string, { type: 'string' | 'boolean'; multiple?: 
   help: { type: 'boolean', short: 'h' },
 };
 
+/** Help about a command, or about all; that on `help` itself is all. */
+function toHelpCommand(about?: string): ParsedCommand {
+  if (about === undefined || about === 'help') return { ok: true, command: { name: 'help' } };
+  if (!Object.hasOwn(GRAMMAR, about)) return { ok: false, fault: `there is no command "${about}"` };
+  return { ok: true, command: { name: 'help', about } };
+}
+
 /** A value below zero joined to its option: apart, the library takes it for another option, so that its range is not told. */
 function joinNegative(words: readonly string[]): string[] {
   const joined: string[] = [];
   for (const [i, word] of words.entries()) {
-    const before = joined.at(-1);
+    const before = joined.at(-1) === '-o' ? '--output' : joined.at(-1);
     const takesValue = before?.startsWith('--') && OPTIONS[before.slice(2)]?.type === 'string';
-    if (takesValue && /^-[\d.]/.test(word) && !words.slice(0, i).includes('--')) joined.push(`${joined.pop()}=${word}`);
+    if (takesValue && /^-[\d.]/.test(word) && !words.slice(0, i).includes('--'))
+      joined.splice(-1, 1, `${before}=${word}`);
     else joined.push(word);
   }
   return joined;
@@ -284,11 +310,12 @@ const TEXT_VALUES: Readonly<Record<string, string>> = {
   ...PRINT3D_VALUES,
 };
 
-/** The library's message in one line; it calls a missing value by two names. */
+/** The library's message in one line; it calls a missing value by two names, and its option by the short one alone. */
 function sayOptionFault(message: string): string {
-  const unfinished = /^Option '(?:-\w, )?--([a-z-]+)[^']*' argument (is ambiguous|missing)/.exec(message);
-  if (!unfinished) return message.split('. ')[0];
-  return `--${unfinished[1]} needs ${TEXT_VALUES[unfinished[1]] ?? 'a number after it'}`;
+  const unfinished = /^Option '(?:-o|(?:-\w, )?--([a-z-]+)[^']*)' argument (?:is ambiguous|missing)/.exec(message);
+  if (!unfinished) return message.split(/\. |\.?\n/)[0];
+  const [, option = 'output'] = unfinished;
+  return `--${option} needs ${TEXT_VALUES[option] ?? 'a number after it'}`;
 }
 
 /** What the second word of a command is. */
@@ -353,6 +380,8 @@ function readCommand(name: Command['name'], files: string[], values: Values): Pa
       return toPublishCommand(file, values);
     case 'check':
       return { ok: true, command: { name, file } };
+    case 'help':
+      return toHelpCommand(file);
     default:
       return { ok: true, command: { name } };
   }
@@ -369,7 +398,7 @@ function toFitCommand(file: string, values: Values): ParsedCommand {
   if (draws && (tiltDeg || wearUm))
     return { ok: false, fault: '--draws takes new parts held upright: leave out --tilt and --wear-um' };
   if (draws && !json) return { ok: false, fault: '--draws is told by --json only: give that too' };
-  const numbers = { tiltDeg, toleranceUm, wearUm, ...(draws && { draws: Math.round(draws) }) };
+  const numbers = { tiltDeg, toleranceUm, wearUm, ...(draws && { draws }) };
   return { ok: true, command: { name: 'fit', file, json, verify, margins, ...numbers } };
 }
 
@@ -402,7 +431,6 @@ function toIdentifyCommand([file, outline]: string[], values: Values): ParsedCom
   const among = AMONG.find((known) => known === given[0]);
   if (!among) return { ok: false, fault: `--among is "${given[0]}", must be blanks, keyways or all` };
   const [errorUm, loop] = [values['error-um'], values.loop].map((number) => number && Number(number[0]));
-  if (errorUm !== undefined && errorUm < 1) return { ok: false, fault: '--error-um must be 1 or more' };
   return { ok: true, command: { name: 'identify', file, outline, json, among, errorUm, loop } };
 }
 

@@ -16,14 +16,16 @@ export interface GaugeCommand {
 /** The options of `gauge` that take a length. */
 export const GAUGE_OPTIONS = ['height', 'thickness'] as const;
 
-/** What must follow them. */
-export const GAUGE_VALUES: Readonly<Record<(typeof GAUGE_OPTIONS)[number], string>> = {
-  height: 'a length above 0, such as 6, 6mm, 0.236in or 236thou',
-  thickness: 'a length above 0, such as 0.55, 0.55mm or 22thou',
-};
-
 /** Greatest length that is asked about, nanometres: no keyway of a file is taller. */
 const MOST_LENGTH = 95e6;
+
+const MOST = `and up to ${MOST_LENGTH / 1e6} mm`;
+
+/** What must follow them. */
+export const GAUGE_VALUES: Readonly<Record<(typeof GAUGE_OPTIONS)[number], string>> = {
+  height: `a length above 0 ${MOST}, such as 6, 6mm, 0.236in or 236thou`,
+  thickness: `a length above 0 ${MOST}, such as 0.55, 0.55mm or 22thou`,
+};
 
 /** Nanometres in the units that a length may have; none means millimetres. */
 const UNITS: Readonly<Record<string, number>> = { '': 1e6, mm: 1e6, in: 25.4e6, thou: 25_400 };

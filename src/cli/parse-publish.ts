@@ -1,6 +1,8 @@
+import { ENLARGE_RANGE, QUESTIONS_RANGE } from '../publish/order-fault.ts';
 import { PAPER_NAMES, type PaperName, type PaperTurn } from '../publish/paper.ts';
 import { SHEET_NAMES, type SheetName } from '../publish/sheet-order.ts';
 import { listedIds } from './listed-ids.ts';
+import { type NumberRange, numberFault } from './number-fault.ts';
 
 /** A file format that sheets are written in. */
 export type PublishFormat = 'pdf' | 'svg' | 'html' | 'csv';
@@ -22,8 +24,7 @@ export interface PublishCommand {
   readonly blanks: boolean;
   /** Ids that the sheet is of. */
   readonly of: readonly string[];
-  /** Ids of openings that stand between their neighbours on the chart. */
-  /** Ids of keyways; where not given, the file says which. */
+  /** Ids of openings that stand between their neighbours on the chart; where not given, the file says which. */
   readonly inBetween?: readonly string[];
   readonly enlarge?: number;
   readonly questions?: number;
@@ -60,7 +61,7 @@ export const PUBLISH_VALUES: Readonly<Record<string, string>> = {
   of: 'the id of a blank, a holder or an opening',
   'in-between': 'ids of openings parted by commas',
   units: 'mm or in',
-  date: 'a date, as in 2030-05-14',
+  date: 'a date YYYY-MM-DD, as in 2030-05-14',
 };
 
 type PublishValues = { readonly [option in (typeof PUBLISH_OPTIONS)[number]]?: string[] } & {
@@ -90,6 +91,13 @@ const GOES_WITH: readonly (readonly [option: keyof PublishValues, sheets: readon
   ['blanks', ['chart', 'matrix']],
 ];
 
+/** The options that take a number. */
+const NUMBERS: Readonly<Record<'enlarge' | 'questions' | 'seed', NumberRange>> = {
+  enlarge: ENLARGE_RANGE,
+  questions: { ...QUESTIONS_RANGE, whole: true },
+  seed: { most: 999_999_999, whole: true },
+};
+
 /** Most ids that a sheet is of. */
 const MOST_OF: Readonly<Partial<Record<SheetName, number>>> = { scale: 2, card: 1 };
 
@@ -105,7 +113,7 @@ export function toPublishCommand(file: string, values: PublishValues): ParsedPub
   if (stray) return { ok: false, fault: `--${stray[0]} goes with --sheet ${stray[1].join(' or ')}` };
   const format = formatOf(sheet.value, values.output?.[0]);
   if ('fault' in format) return { ok: false, fault: format.fault };
-  const fault = turnFault(values) ?? numberFault(values) ?? listFault(sheet.value, values);
+  const fault = turnFault(values) ?? numbersFault(values) ?? dateFault(values) ?? listFault(sheet.value, values);
   if (fault) return { ok: false, fault };
   const paper = oneOf('paper', values.paper?.[0] ?? 'A4', PAPER_NAMES);
   if ('fault' in paper) return { ok: false, fault: paper.fault };
@@ -151,13 +159,17 @@ function turnFault({ landscape, portrait }: PublishValues): string | undefined {
   return landscape && portrait ? 'say --landscape or --portrait, not both' : undefined;
 }
 
-function numberFault(values: PublishValues): string | undefined {
-  const wrong = (['enlarge', 'questions', 'seed'] as const).find((option) => {
-    const given = values[option]?.[0];
-    return given !== undefined && !(option === 'enlarge' ? /^\d+(\.\d+)?$/ : /^\d{1,9}$/).test(given);
-  });
-  if (!wrong) return undefined;
-  return `--${wrong} is "${values[wrong]?.[0]}", must be a ${wrong === 'enlarge' ? 'number' : 'whole number'}, 0 or more`;
+function numbersFault(values: PublishValues): string | undefined {
+  const options = ['enlarge', 'questions', 'seed'] as const;
+  return options.map((option) => numberFault(option, values[option]?.[0], NUMBERS[option])).find(Boolean);
+}
+
+/** A day that there is, as the standard for dates writes it. */
+function dateFault({ date: [text] = [] }: PublishValues): string | undefined {
+  if (text === undefined) return undefined;
+  const day = /^\d{4}-\d{2}-\d{2}$/.test(text) ? new Date(`${text}T00:00:00Z`) : null;
+  const known = day && Number.isFinite(day.getTime()) && day.toISOString().startsWith(text);
+  return known ? undefined : `--date is "${text}", must be ${PUBLISH_VALUES.date}`;
 }
 
 function listFault(sheet: SheetName, { of, 'in-between': between }: PublishValues): string | undefined {

@@ -4,11 +4,12 @@ import type { Capacity, Variant } from '../capacity/capacity.ts';
 import { whyNoneWords } from '../capacity/why-none-words.ts';
 import { cautionLine } from '../family/cautions.ts';
 import type { EntryTable } from '../family/entry-table.ts';
-import { type Family, openingsOf } from '../family/family.ts';
+import type { Family } from '../family/family.ts';
 import { judgeEntryTable } from '../family/judge-entry-table.ts';
 import { catalogue } from '../jobs/catalogue.ts';
 import { runInSlices } from '../jobs/job.ts';
 import { shown } from './fit-table.ts';
+import { sayNoOpenings } from './no-sections.ts';
 import type { CapacityCommand } from './parse-capacity.ts';
 import { EXIT, type Shell } from './shell.ts';
 
@@ -18,10 +19,9 @@ import { EXIT, type Shell } from './shell.ts';
  * @check tests/unit/cli/run-capacity.test.ts
  */
 export async function runCapacity(family: Family | null, command: CapacityCommand, shell: Shell): Promise<number> {
-  if (family && openingsOf(family).length === 0) {
-    shell.warn(`${command.file}: has no openings, so it has no sections to count. Leave the file out.\n`);
-    return EXIT.badInput;
-  }
+  const idle = 'there is nothing to count unless the file is left out';
+  const empty = family && sayNoOpenings(family, command.file ?? '', idle, shell);
+  if (empty !== null) return empty;
   const table = family && (await judgedBlanks(family, shell));
   const { rules, sections } = command;
   const capacity = await catalogue.countCapacity({ rules, goesIn: table?.goesIn ?? null, sections }, shell.jobs);
@@ -101,7 +101,7 @@ function toText(
   const macs = rules.maximumAdjacent === null ? 'no maximum adjacent cut' : `MACS ${rules.maximumAdjacent}`;
   const proved = !sections || sections.atMost === count;
   const lines = [
-    `${rules.chambers} chambers, ${rules.depths} depths (${firstDepth} to ${firstDepth + rules.depths - 1}), ${macs}`,
+    `${rules.chambers} ${rules.chambers === 1 ? 'chamber' : 'chambers'}, ${rules.depths} depths (${firstDepth} to ${firstDepth + rules.depths - 1}), ${macs}`,
     `  ${digits(bittings)} bittings keep the rules, of ${digits(without)}`,
     `  ${count} ${count === 1 ? 'section' : 'sections'}${family && count > 1 ? ' that exclude each other' : ''}${proved ? '' : `; no more than ${sections.atMost}`}`,
     `  ${digits(keys)} key changes`,
@@ -122,7 +122,8 @@ function toText(
 
 function variantLine({ of, count, keys }: Variant, now: bigint): string {
   const factor = now === 0n ? '' : `  x ${(Number((keys * 100_000n) / now) / 100_000).toFixed(2)}`;
-  return `${String(count).padStart(5)} ${of.padEnd(8)}  ${digits(keys).padStart(26)}${factor}`;
+  const what = count === 1 ? of.slice(0, -1) : of;
+  return `${String(count).padStart(5)} ${what.padEnd(8)}  ${digits(keys).padStart(26)}${factor}`;
 }
 
 /** Digits in groups of three, parted so that no language reads a fraction. */

@@ -2,6 +2,7 @@ import type { Family } from '../family/family.ts';
 import { unknownIdText } from '../family/unknown-id.ts';
 import { exportProfiles } from '../interchange/export-profiles.ts';
 import type { Profile } from '../profile/profile.ts';
+import { sayNoProfiles } from './no-sections.ts';
 import type { ExportCommand } from './parse-command.ts';
 import { EXIT, type Shell, sayFault } from './shell.ts';
 import { mayWriteOrWarn, writeFiles } from './write-files.ts';
@@ -11,11 +12,13 @@ import { mayWriteOrWarn, writeFiles } from './write-files.ts';
  *
  * @check tests/unit/cli/run-export.test.ts
  */
-export function runExport({ profiles, units }: Family, command: ExportCommand, shell: Shell): number {
+export function runExport(family: Family, command: ExportCommand, shell: Shell): number {
+  const { profiles, units } = family;
   const { file, format, output } = command;
+  const empty = sayNoProfiles(family, file, 'there is nothing to write', shell);
+  if (empty !== null) return empty;
   const chosen = choose(profiles, command.only);
   if (typeof chosen === 'string') return sayFault(file, chosen, shell);
-  if (chosen.length === 0) return sayFault(file, 'the family has no profiles, so there is nothing to write', shell);
   if (output !== undefined && !mayWriteOrWarn(output, file, shell)) return EXIT.badInput;
   const { text } = exportProfiles(chosen, format, units);
   if (output === undefined) {

@@ -8,6 +8,7 @@ import type { DrawnLoop } from '../interchange/take-outline.ts';
 import { catalogue } from '../jobs/catalogue.ts';
 import type { DrawingFormat, DrawingLoops } from '../jobs/read-drawing.ts';
 import { shown } from './fit-table.ts';
+import { sayNoProfiles } from './no-sections.ts';
 import type { IdentifyCommand } from './parse-command.ts';
 import { EXIT, readOrWarn, type Shell } from './shell.ts';
 
@@ -21,6 +22,8 @@ const FORMATS: readonly string[] = ['svg', 'dxf', 'points'] satisfies DrawingFor
  * @check tests/unit/cli/run-identify.test.ts
  */
 export async function runIdentify(family: Family, command: IdentifyCommand, shell: Shell): Promise<number> {
+  const empty = sayNoProfiles(family, command.file, 'there is nothing to compare with', shell);
+  if (empty !== null) return empty;
   const drawing = await openDrawing(command.outline, shell);
   const loop = drawing && chooseLoop(drawing, command, shell);
   if (!drawing || !loop) return EXIT.badInput;

@@ -1,7 +1,10 @@
 import type { Family } from '../family/family.ts';
+import { unknownIdText } from '../family/unknown-id.ts';
 import { JobRefused } from '../jobs/job.ts';
 import { type Published, publishSheets } from '../jobs/publish-sheets.ts';
+import { emptyFault, orderFault } from '../publish/order-fault.ts';
 import { type OrderOfAny, type SheetOrder, USUAL_TURNS } from '../publish/sheet-order.ts';
+import { sayNoEntrants, sayNoOpenings } from './no-sections.ts';
 import type { PublishCommand } from './parse-publish.ts';
 import { EXIT, type Shell, sayFault } from './shell.ts';
 import { fileSpan, mayWriteOrWarn, numberedName, type OutFile, writeFiles } from './write-files.ts';
@@ -17,8 +20,11 @@ const USUAL = { questions: 12, seed: 1 } as const;
 export async function runPublish(family: Family, command: PublishCommand, shell: Shell): Promise<number> {
   const { file, format, output } = command;
   if (!mayWriteOrWarn(output, file, shell)) return EXIT.badInput;
+  const sheet = orderOf(family, command);
+  const fault = sayEmpty(family, sheet, file, shell) ?? sayUnpaired(family, command, shell);
+  if (fault !== null) return fault;
   try {
-    const published = await publishSheets({ family, sheet: orderOf(family, command), as: format }, shell.jobs);
+    const published = await publishSheets({ family, sheet, as: format }, shell.jobs);
     const files = filesOf(published, output);
     const code = writeFiles(files, file, shell);
     if (code === EXIT.done) shell.warn(sayWritten(published, files));
@@ -27,6 +33,25 @@ export async function runPublish(family: Family, command: PublishCommand, shell:
     if (error instanceof JobRefused) return sayFault(file, error.message, shell);
     throw error;
   }
+}
+
+/** The exit code where the sheet needs sections and the family lacks them; a plan's card and a lesson of words need none. */
+function sayEmpty(family: Family, sheet: SheetOrder, file: string, shell: Shell): number | null {
+  const lack = emptyFault(family);
+  if (lack === null || orderFault(family, sheet) !== lack) return null;
+  const idle = 'there is nothing to lay out';
+  return sayNoOpenings(family, file, idle, shell) ?? sayNoEntrants(family, file, idle, shell);
+}
+
+/** The exit code where the two ids that a scale sheet is of are not an opening and what may enter it. */
+function sayUnpaired({ profiles }: Family, { file, sheet, of }: PublishCommand, shell: Shell): number | null {
+  if (sheet !== 'scale' || of.length < 2) return null;
+  const ids = profiles.map(({ id }) => id);
+  const unknown = of.find((id) => !ids.includes(id));
+  if (unknown !== undefined) return sayFault(file, unknownIdText('opening, blank or tool', unknown, ids), shell);
+  const openings = profiles.filter(({ id, kind }) => kind === 'opening' && of.includes(id)).length;
+  if (openings === 1 && of[0] !== of[1]) return null;
+  return sayFault(file, `--of is "${of.join(',')}", must be one opening and one blank or tool`, shell);
 }
 
 function orderOf(family: Family, command: PublishCommand): SheetOrder {

@@ -13,6 +13,7 @@ import {
   torqueVerdict,
 } from '../strength/torque-limits.ts';
 import { shown } from './fit-table.ts';
+import { sayNoEntrants } from './no-sections.ts';
 import type { StrengthCommand } from './parse-strength.ts';
 import { mm } from './round-lengths.ts';
 import { EXIT, type Shell } from './shell.ts';
@@ -38,11 +39,9 @@ export async function runStrength(family: Family, command: StrengthCommand, shel
     shell.warn(`--material: there is no material "${command.material}"; there are ${ids}.\n`);
     return EXIT.badInput;
   }
+  const empty = sayNoEntrants(family, command.file, 'there is nothing to examine', shell);
+  if (empty !== null) return empty;
   const blades = entrantsOf(family);
-  if (blades.length === 0) {
-    shell.warn(`${command.file}: has no blanks and no tools, so there is no blade to look at.\n`);
-    return EXIT.badInput;
-  }
   const reports = await examined(blades, shell);
   const torqueNm = command.torqueNm ?? USE_TORQUE.nm;
   shell.print(command.json ? toJson(reports, material, torqueNm) : toText(reports, material, torqueNm));

@@ -66,7 +66,7 @@ function sayContents(family: Family, { table, tiers, count }: TiersDescription):
   const { nodes, covers } = tiers;
   const number = (n: number, one: string, many: string) => `${n} ${n === 1 ? one : many}`;
   const tools = table.entrants.some((id) => family.profiles.some((p) => p.id === id && p.kind === 'tool'));
-  const rows = tools ? `${table.entrants.length} blanks and tools` : number(table.entrants.length, 'blank', 'blanks');
+  const rows = number(table.entrants.length, tools ? 'tool' : 'blank', tools ? 'blanks and tools' : 'blanks');
   const reaches = number(nodes.length, 'set of openings entered', 'different sets of openings entered');
   const lattice = count.capped
     ? `more than ${count.concepts} concepts`

@@ -7,7 +7,7 @@ import type { AnswersOrder, CardOrder, ChartOrder, ScaleOrder, SheetOrder } from
 export const ENLARGE_RANGE = { least: 1, most: 50 } as const;
 
 /** How many questions an answer sheet may have. */
-const QUESTIONS_RANGE = { least: 1, most: 100 } as const;
+export const QUESTIONS_RANGE = { least: 1, most: 100 } as const;
 
 /**
  * Why a sheet cannot be laid out for a family.
@@ -32,7 +32,8 @@ export function orderFault(family: Family, order: SheetOrder): string | null {
   }
 }
 
-function emptyFault(family: Family): string | null {
+/** What a family lacks for sheets of its sections, and what to do; null where it has all. @check tests/unit/publish/order-fault.test.ts */
+export function emptyFault(family: Family): string | null {
   if (openingsOf(family).length === 0) return 'the family has no openings: draw or import one first';
   if (entrantsOf(family).length === 0) return 'the family has no blanks and no tools: draw or import one first';
   return null;

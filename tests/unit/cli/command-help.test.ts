@@ -1,6 +1,7 @@
 import { expect, test } from 'vitest';
 import { commandHelp } from '../../../src/cli/command-help.ts';
 import { HELP } from '../../../src/cli/help-text.ts';
+import { GRAMMAR } from '../../../src/cli/parse-command.ts';
 
 test('tells the usage, the options and the exit codes of one command, and of no other', () => {
   const told = commandHelp('gauge');
@@ -24,8 +25,19 @@ test('has a part for every command that the help lists, and no options get lost'
   expect(names.size).toBe(17);
   for (const name of names) expect(commandHelp(name), name).toMatch(/Exit codes\n[\s\S]*no certificate/);
   const titled = [...HELP.matchAll(/^Options of (\S+)$/gm)].map(([, name]) => name);
-  for (const name of titled) expect(commandHelp(name)).toContain(`Options of ${name}\n`);
+  for (const name of titled) expect(names).toContain(name);
 });
+
+const optionsIn = (text: string) => [...text.matchAll(/--([a-z][a-z0-9-]*)/g)].map(([, option]) => option);
+
+test.each(Object.entries(GRAMMAR).filter(([name]) => name !== 'help'))(
+  'tells every option that %s takes, and none that it does not',
+  (name, { options }) => {
+    // What follows the options speaks of all commands.
+    const [own] = commandHelp(name).split(/\n\n(?:Verdicts|Exit codes)\n/);
+    expect([...new Set(optionsIn(own))].sort()).toEqual([...new Set(options)].sort());
+  },
+);
 
 test('tells all where the command is none', () => {
   expect(commandHelp('judge')).toBe(HELP);

@@ -94,7 +94,21 @@ describe('publish, asked wrongly', () => {
     ['--sheet card --of a,b -o a.pdf', '--of takes one blank or holder for a card'],
     ['--sheet card --of a, -o a.pdf', '--of needs an id where there is none'],
     ['--sheet chart --units cm -o a.pdf', '--units is "cm", must be mm or in'],
-    ['--sheet scale --enlarge 99 -o a.pdf', 'family.json: the enlargement must be 1 to 50, not 99'],
+    ['--sheet scale --enlarge 99 -o a.pdf', '--enlarge is "99", must be a number from 1 to 50.'],
+    ['--sheet scale --enlarge -3 -o a.pdf', '--enlarge is "-3", must be a number from 1 to 50.'],
+    ['--sheet answers --questions 0 -o a.pdf', '--questions is "0", must be a whole number from 1 to 100.'],
+    ['--sheet answers --seed 99999999999 -o a.pdf', 'must be a whole number from 0 to 999999999.'],
+    ['--sheet chart --date foo -o a.pdf', '--date is "foo", must be a date YYYY-MM-DD, as in 2030-05-14.'],
+    ['--sheet chart --date 2030-02-30 -o a.pdf', '--date is "2030-02-30", must be a date'],
+    [
+      '--sheet scale --of heron-keyway,bittern-keyway -o a.pdf',
+      'family.json: --of is "heron-keyway,bittern-keyway", must be one opening and one blank or tool.',
+    ],
+    ['--sheet scale --of heron-keyway,heron-keyway -o a.pdf', 'must be one opening and one blank or tool.'],
+    [
+      '--sheet scale --of heron-keyway,none -o a.pdf',
+      'family.json: there is no opening, blank or tool with the id "none"; it has ',
+    ],
     ['--sheet card --of none -o a.pdf', 'family.json: there is no blank, tool or holder with the id "none"; it has '],
     ['--sheet chart -o full/a.pdf', 'full/a.pdf: the disk is full'],
   ])('%s', async (words, fault) => {
@@ -105,7 +119,10 @@ describe('publish, asked wrongly', () => {
 
   test('of a family without parts', async () => {
     const { code, said } = await run('publish family.json --sheet chart -o a.pdf', EMPTY);
-    expect([code, said]).toEqual([2, 'family.json: the family has no openings: draw or import one first.\n']);
+    expect([code, said]).toEqual([
+      2,
+      'family.json: has no openings, so there is nothing to lay out. Add a keyway to the file.\n',
+    ]);
   });
 
   test('never writes over the family file', async () => {

@@ -34,6 +34,13 @@ test('with a family they are times the sections that exclude each other', async 
   expect(told.example).toHaveLength(6);
 });
 
+test('one section more or less is told in the singular', async () => {
+  const { out } = await run('capacity --sections 2');
+  expect(out).toMatch(/^ {6}1 section {4,}/m);
+  expect(out).toMatch(/^ {6}3 sections {3,}/m);
+  expect((await run('capacity --chambers 1')).out).toMatch(/^1 chamber, 10 depths/);
+});
+
 test('rules come by their options; depths are written from 1 where it is said so', async () => {
   const line =
     'capacity --two-step --macs none --first-depth 1 --master 6,3,8,5,2,9 --exclude 1 --exclude 2:5,7 --alike 2 --different 3 --sections 4 --json';
@@ -82,5 +89,7 @@ test('a family without keyways has nothing to count', async () => {
   const text = JSON.stringify({ ...tools, claims: undefined, names: undefined, lesson: undefined, plan: undefined });
   const { code, err } = await run('capacity family.json', text);
   expect(code).toBe(2);
-  expect(err).toBe('family.json: has no openings, so it has no sections to count. Leave the file out.\n');
+  expect(err).toBe(
+    'family.json: has no openings, so there is nothing to count unless the file is left out. Add a keyway to the file.\n',
+  );
 });

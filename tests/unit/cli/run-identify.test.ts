@@ -68,7 +68,7 @@ test.each([
   [{}, ['nowhere.svg'], 'nowhere.svg: '],
   [{}, [], '"identify" needs the name of a drawing'],
   [{}, ['a.svg', '--among', 'doors'], '--among is "doors", must be blanks, keyways or all'],
-  [{}, ['a.svg', '--error-um', '0'], '--error-um must be 1 or more'],
+  [{}, ['a.svg', '--error-um', '0'], '--error-um is "0", must be a number from 1 to 1000 (um)'],
   [{}, ['a.svg', '--error-um', 'x'], '--error-um is "x"'],
 ] as const)('what is wrong is told, %#', async (files, words, told) => {
   const { code, out, err } = await run(files, ...words);

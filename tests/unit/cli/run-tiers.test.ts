@@ -74,6 +74,16 @@ describe('tiers', () => {
     expect(blanks.out).toContain('enters nothing: the family has no openings');
   });
 
+  test('of one tool is told in the singular', async () => {
+    const family = JSON.parse(lessonWith(true));
+    const feeler = { ...JSON.parse(lessonWith(false)).profiles[0], kind: 'tool' };
+    const { out } = await run(
+      'tiers family.json',
+      JSON.stringify({ ...family, profiles: [...family.profiles, feeler] }),
+    );
+    expect(out).toContain(': 1 tool in 3 openings');
+  });
+
   test('counts what it does not list of long rows', async () => {
     const { out } = await run('tiers family.json', largeFamily(20, 30).text);
     expect(out).toMatch(/enters all of 20: .* and 8 more$/m);
