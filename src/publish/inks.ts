@@ -18,9 +18,9 @@ export type Ink =
 export type Palette = 'colour' | 'grey';
 
 /**
- * The colour of an ink, `#rrggbb`. In both palettes every two inks of neighbouring meaning differ in lightness too. Those of
- * parts and verdicts are the window's by day: what a class saw there is what it holds. Only keyways stay white, since a dark
- * one takes much ink and hides the gap.
+ * The colour of an ink, `#rrggbb`. Greys of neighbouring parts differ in lightness; colours may differ by hue alone, as
+ * those of tool and blade do. Those of parts and verdicts are the window's by day: what a class saw there
+ * is what it holds. Only keyways stay white, since a dark one takes much ink and hides the gap.
  *
  * @check tests/unit/app/palette-contrast.test.ts
  */

@@ -15,7 +15,7 @@ import { shownTiers, tiersPicture, toldTiers } from './slides-tiers.ts';
 import { toldWall, wallPicture } from './slides-wall.ts';
 import { taughtGround } from './taught-ground.ts';
 
-/** The most height of title and words over a picture, less over tiers of many rows; the room between them, millimetres. */
+/** The most height of title and words over a picture, less over tiers, which take height for their rows; the room between them, millimetres. */
 const HEAD = 42;
 const HEAD_OF_TIERS = 32;
 const UNDER_HEAD = 5;
