@@ -223,7 +223,7 @@ test('3MF, STL and the picture are saved, each with the head of its format', asy
   await page.getByRole('status').getByText('plain-display-set.3mf is in your downloads.').waitFor();
 
   const saveStl = async (choice: RegExp) => {
-    await key(page, 'Save STL').click();
+    await key(page, 'Save STL ▾').click();
     return bytesOf(page, () => page.getByRole('button', { name: choice }).click());
   };
   const one = await saveStl(/^One file of all parts/);
