@@ -193,5 +193,13 @@ test('an edit and its undo renew the preview; what a family lacks is told', asyn
   await page.getByText('In-between sections: none').waitFor();
   await key('Slides').click();
   await page.getByRole('heading', { name: 'No lesson yet' }).waitFor();
+  // The key that makes a lesson goes with its press, and comes back with undo.
+  const focused = () => page.evaluate(() => document.activeElement?.textContent);
+  await key('Make a lesson from this family').press('Enter');
+  await page.getByRole('status').filter({ hasText: 'A ready lesson was made.' }).waitFor();
+  await expect.poll(focused).toBe('Edit the lesson');
+  await page.keyboard.press('Control+z');
+  await expect.poll(focused).toBe('Make a lesson from this family');
+  await expect.poll(() => page.getByText('A ready lesson was made.').count()).toBe(0);
   expect(app.problems).toEqual([]);
 });
