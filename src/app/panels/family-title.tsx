@@ -1,5 +1,6 @@
 import { type RefObject, useLayoutEffect, useRef } from 'react';
 import { isEdited } from '../state/document-state.ts';
+import { isPair } from '../state/selection-state.ts';
 import { KeepStatusWords } from './keep/keep-status.tsx';
 import styles from './top-bar.module.css';
 import { useSession, useStore } from './use-store.ts';
@@ -9,11 +10,13 @@ const LINES = ['1', '2', '3'] as const;
 
 /** Whose family is open, and what has become of its edits. */
 export function FamilyTitle() {
-  const { documents } = useSession();
+  const { documents, selection } = useSession();
   const called = useStore(documents, (s) => s.document?.family.name);
   const edited = useStore(documents, isEdited);
   const name = useRef<HTMLParagraphElement>(null);
-  useFewestLines(name, called);
+  // The key of Compare comes and goes in the row beside it.
+  const canCompare = useStore(selection, isPair);
+  useFewestLines(name, called, canCompare);
   return (
     <div className={styles.title} title={called === undefined ? undefined : titleOf(called, edited)}>
       <p ref={name} className={styles.family}>
@@ -29,27 +32,18 @@ export function FamilyTitle() {
 
 /**
  * Sets a name in the fewest lines that hold it, as letters and windows differ in width; the style sheet has their sizes.
+ * @param beside whatever takes room beside the name when it changes.
  */
-function useFewestLines(name: RefObject<HTMLParagraphElement | null>, text: string | undefined): void {
-  // biome-ignore lint/correctness/useExhaustiveDependencies: another name is what is set anew
+function useFewestLines(name: RefObject<HTMLParagraphElement | null>, text: string | undefined, beside: boolean): void {
+  // biome-ignore lint/correctness/useExhaustiveDependencies: another name or another neighbour is what it is set anew for
   useLayoutEffect(() => {
-    fewestLines(name.current);
-    let gone = false;
-    // The typeface may come after the name.
-    document.fonts?.ready.then(() => !gone && fewestLines(name.current));
-    return () => {
-      gone = true;
-    };
-  }, [name, text]);
-  useLayoutEffect(() => {
-    const bar = name.current?.closest('header');
-    if (!bar) return;
-    const observer = new ResizeObserver(() => fewestLines(name.current));
-    // What takes room beside the name; what the name stands in is as wide as its lines make it.
-    const beside = [...bar.children].filter((part) => !part.contains(name.current));
-    for (const part of [bar, ...beside]) observer.observe(part);
-    return () => observer.disconnect();
-  }, [name]);
+    const set = () => fewestLines(name.current);
+    set();
+    // The typeface may come after the name. No observer of sizes: the head stands where a view cannot be drawn.
+    document.fonts?.ready.then(set);
+    addEventListener('resize', set);
+    return () => removeEventListener('resize', set);
+  }, [name, text, beside]);
 }
 
 function fewestLines(name: HTMLElement | null): void {

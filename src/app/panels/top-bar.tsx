@@ -1,3 +1,4 @@
+import { isPair } from '../state/selection-state.ts';
 import { FamilyMenu } from './family-menu.tsx';
 import { FamilyTitle } from './family-title.tsx';
 import { HelpMenu } from './help/help-menu.tsx';
@@ -11,7 +12,7 @@ import { VIEWS } from './view-list.ts';
 export function TopBar({ dark }: { dark: boolean }) {
   const { selection } = useSession();
   const view = useStore(selection, (s) => s.view);
-  const canCompare = useStore(selection, (s) => s.entrantId !== null && s.openingId !== null);
+  const canCompare = useStore(selection, isPair);
   const views = VIEWS.filter(({ name }) => canCompare || name !== 'compare');
   return (
     <header className={styles.bar}>

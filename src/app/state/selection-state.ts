@@ -21,6 +21,11 @@ export interface SelectionState {
   readonly part: PickedPart;
 }
 
+/** Whether a blank and a keyway are picked, which can be compared then. */
+export function isPair({ entrantId, openingId }: SelectionState): boolean {
+  return entrantId !== null && openingId !== null;
+}
+
 /** A store with nothing picked. */
 export function makeSelectionStore(): Store<SelectionState> {
   return makeStore<SelectionState>({ entrantId: null, openingId: null, view: 'wall', part: 'entrant' });
