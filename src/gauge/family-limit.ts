@@ -2,10 +2,18 @@ import { lowerOf } from './falling-line.ts';
 import { type Knots, lineOfKnots, thicknessOf } from './knots.ts';
 import { type ThicknessCurve, thicknessAt } from './thickness-curve.ts';
 
+/** An opening that sets the limit from a height on, nanometres. */
+export interface JoiningOpening {
+  readonly openingId: string;
+  readonly from: number;
+}
+
 /** A stretch of heights over which the same openings set the limit; nanometres. */
 export interface LimitStretch {
   /** All that set it alike from one end to the other, in their order; at least one. */
   readonly openingIds: readonly string[];
+  /** Those that set it too from a height within the stretch to its end, while the limit stays level; height ascending. */
+  readonly joining: readonly JoiningOpening[];
   readonly from: number;
   readonly to: number;
 }
@@ -55,11 +63,18 @@ function stretchesOf(limit: Knots, curves: readonly ThicknessCurve[]): LimitStre
     const openingIds = found.length > 0 ? found : thinnestAt(curves, middle);
     const last = stretches.at(-1);
     const allAlong = last?.openingIds.filter((id) => openingIds.includes(id)) ?? [];
+    const known = [...allAlong, ...(last?.joining ?? []).map(({ openingId }) => openingId)];
+    const joining = openingIds.filter((id) => !known.includes(id)).map((openingId) => ({ openingId, from }));
     const isSame = allAlong.length === openingIds.length && allAlong.length === last?.openingIds.length;
     const isLevel = last && thicknessOf(limit, last.to) - thicknessOf(limit, to) <= SAME;
     if (last && (isSame || (isLevel && allAlong.length > 0)))
-      stretches[stretches.length - 1] = { openingIds: allAlong, from: last.from, to };
-    else stretches.push({ openingIds, from, to });
+      stretches[stretches.length - 1] = {
+        openingIds: allAlong,
+        joining: [...last.joining, ...joining],
+        from: last.from,
+        to,
+      };
+    else stretches.push({ openingIds, joining: [], from, to });
   }
   return stretches;
 }
@@ -78,7 +93,8 @@ function piecesOf(curves: readonly Knots[], limit: Knots): (readonly [number, nu
 const SAME = 0.5;
 
 /**
- * The openings that set the limit at a height, as its stretch tells them; above the tallest all that let none in.
+ * The openings that set the limit at a height: all whose thickest strip is the least; all that let none in where it is 0. Those
+ * come first that set it over the whole stretch.
  *
  * @param limit of the same curves.
  * @check tests/unit/gauge/family-limit.test.ts
@@ -90,9 +106,8 @@ export function settersAt(
 ): string[] {
   const thinnest = thinnestAt(curves, height);
   const stretch = limit.stretches.find(({ to }) => height <= to);
-  const told = thinnest.filter((id) => stretch?.openingIds.includes(id));
-  // One that sets less than is told apart.
-  return told.length > 0 ? told : thinnest;
+  const allAlong = thinnest.filter((id) => stretch?.openingIds.includes(id));
+  return [...allAlong, ...thinnest.filter((id) => !allAlong.includes(id))];
 }
 
 /** All whose thickest strip of a height is the least. */

@@ -59,7 +59,7 @@ test('where others join while the limit stays level, those are told that set it 
   ]);
 });
 
-test('at a height those are told that its stretch tells, and above the tallest all that stop a strip', () => {
+test('at a height all that set it are told, the one of the whole stretch first, and above the tallest all that stop a strip', () => {
   const stepped = (step: number) =>
     ringOfMm([
       [0, 0],
@@ -69,13 +69,14 @@ test('at a height those are told that its stretch tells, and above the tallest a
       [1, 8],
       [0, 8],
     ]);
-  const outlines = { Weir: stepped(4), Mill: stepped(6), Smew: boxOfMm(3, 9) };
+  const outlines = { Mill: stepped(6), Weir: stepped(4), Smew: boxOfMm(3, 9) };
   const curves = Object.entries(outlines).map(([id, ring]) => uprightCurve(id, ring));
-  // The mill joins at 6 mm while the limit stays level, so its stretch is still the weir's.
+  // The mill joins at 6 mm while the limit stays level, so its stretch is the weir's, and says where the mill joins.
   expect(stretches(outlines).at(-1)).toEqual(['Weir', 4, 8]);
-  expect(settersAt(curves, 7 * MM)).toEqual(['Weir']);
-  expect(settersAt(curves, 4 * MM)).toEqual(['Weir', 'Mill']);
-  expect(settersAt(curves, 8.5 * MM)).toEqual(['Weir', 'Mill']);
+  expect(envelopeOf(curves).stretches.at(-1)?.joining).toEqual([{ openingId: 'Mill', from: 6 * MM }]);
+  expect(settersAt(curves, 5 * MM)).toEqual(['Weir']);
+  expect(settersAt(curves, 7 * MM)).toEqual(['Weir', 'Mill']);
+  expect(settersAt(curves, 8.5 * MM)).toEqual(['Mill', 'Weir']);
 });
 
 test('without openings there is no limit', () => {

@@ -1,4 +1,6 @@
-import { heightNumber } from '../../../family/length-text.ts';
+import { Fragment } from 'react';
+import { heightNumber, type Units } from '../../../family/length-text.ts';
+import type { LimitStretch } from '../../../gauge/family-limit.ts';
 import { thicknessAt } from '../../../gauge/thickness-curve.ts';
 import { stripHeightText, thicknessFigure } from '../../state/gauge/gauge-lengths.ts';
 import { alikeNames } from '../../state/gauge/gauge-words.ts';
@@ -28,12 +30,21 @@ export function LimitTable({ gauge }: { gauge: ShownGauge }) {
           </tr>
         </thead>
         <tbody>
-          {limit.stretches.map(({ openingIds, from, to }) => (
-            <tr key={from}>
-              <td>{stripHeightText(to, units)}</td>
-              <td>{namesOf(openingIds)}</td>
-              <td>{thicknessFigure(thicknessAt(limit, to), units)}</td>
-            </tr>
+          {limit.stretches.map(({ openingIds, joining, from, to }) => (
+            <Fragment key={from}>
+              <tr>
+                <td>{stripHeightText(to, units)}</td>
+                <td>{namesOf(openingIds)}</td>
+                <td>{thicknessFigure(thicknessAt(limit, to), units)}</td>
+              </tr>
+              {joiningLines(joining, namesOf, units).map((line) => (
+                <tr key={line}>
+                  <td colSpan={3} className={styles.joining}>
+                    {line}
+                  </td>
+                </tr>
+              ))}
+            </Fragment>
           ))}
         </tbody>
       </table>
@@ -45,4 +56,22 @@ export function LimitTable({ gauge }: { gauge: ShownGauge }) {
       )}
     </section>
   );
+}
+
+/** More lines than this say less than a count. */
+const MOST_LINES = 3;
+
+/** From which heights others set the limit too, a line each. */
+function joiningLines(
+  joining: LimitStretch['joining'],
+  namesOf: (ids: readonly string[]) => string,
+  units: Units,
+): string[] {
+  const heights = [...new Set(joining.map(({ from }) => from))];
+  if (heights.length > MOST_LINES)
+    return [`from ${stripHeightText(heights[0], units)} on others too, ${joining.length} in the end`];
+  return heights.map((height) => {
+    const ids = joining.filter(({ from }) => from === height).map(({ openingId }) => openingId);
+    return `from ${stripHeightText(height, units)} ${namesOf(ids)} too`;
+  });
 }
