@@ -52,13 +52,9 @@ export async function startKeeping(session: Session, parts: KeepParts, fragment:
 
 async function openKept(keeping: Keeping, works: readonly WorkHead[], isWanted: () => boolean): Promise<void> {
   const before = keeping.remembered();
-  if (before?.kind === 'sample') {
-    keeping.openSample(before.id);
-    return;
-  }
   const head = keptBefore(keeping, works);
-  const waitMs = head?.id === before?.id ? WAIT_MS.reload : WAIT_MS.another;
-  if (head) await keeping.open(head, waitMs, isWanted);
+  if (!head) keeping.openSample(before?.id ?? '');
+  else await keeping.open(head, head.id === before?.id ? WAIT_MS.reload : WAIT_MS.another, isWanted);
 }
 
 /** The work that this tab showed before, else the one that was kept last; null where it showed a family of the app. */

@@ -1,4 +1,3 @@
-import { useEffect, useRef } from 'react';
 import type { Family } from '../../../family/family.ts';
 import type { Lesson } from '../../../family/lesson.ts';
 import { EmptyNotice } from '../../panels/empty-notice.tsx';
@@ -11,6 +10,7 @@ import { PublishTold } from '../../panels/publish/publish-told.tsx';
 import { SlidesOptions, TeachKey } from '../../panels/publish/slides-options.tsx';
 import { useAskedPages, useSlidesOrder } from '../../panels/publish/use-sheet-order.ts';
 import { ReadyKey, useReadyLesson } from '../../panels/teach/ready-lesson.tsx';
+import { useFocusAlong } from '../../panels/use-focus-along.ts';
 import { useSession } from '../../panels/use-store.ts';
 import { makingFileOf } from '../../state/publish/making-file.ts';
 import { lackFor } from '../../state/publish/sheet-words.ts';
@@ -23,19 +23,9 @@ import { usePageKeys } from './use-page-keys.ts';
 export function SlidesSheet({ family }: { family: Family }) {
   const { lesson } = family;
   const any = Boolean(lesson?.steps.length);
-  useFocusWithLesson(any);
+  // The key that makes the lesson goes with the press, and comes back with undo.
+  useFocusAlong(any, '[data-ready-key]:enabled, [data-teach-key]');
   return lesson && any ? <Slides family={family} lesson={lesson} /> : <NoLesson family={family} />;
-}
-
-/** The key that makes the lesson goes with the press, and comes back with undo: the focus goes along. */
-function useFocusWithLesson(any: boolean): void {
-  const had = useRef(any);
-  useEffect(() => {
-    if (had.current === any) return;
-    had.current = any;
-    if (document.activeElement !== document.body) return;
-    document.querySelector<HTMLElement>('[data-ready-key]:enabled, [data-teach-key]')?.focus();
-  }, [any]);
 }
 
 function Slides({ family, lesson }: { family: Family; lesson: Lesson }) {

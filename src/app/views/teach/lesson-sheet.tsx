@@ -1,10 +1,11 @@
-import { useEffect, useRef, useState } from 'react';
+import { useState } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { AlteredLine } from '../../panels/compare/altered-line.tsx';
 import { LessonPreview } from '../../panels/teach/lesson-preview.tsx';
 import { type Ready, ReadyKey, useReadyLesson } from '../../panels/teach/ready-lesson.tsx';
 import { StepKeys } from '../../panels/teach/step-keys.tsx';
 import { StepList } from '../../panels/teach/step-list.tsx';
+import { useFocusAlong } from '../../panels/use-focus-along.ts';
 import { useSession, useStore } from '../../panels/use-store.ts';
 import { addStepAfter, stepWithin } from '../../state/teach/lesson-editing.ts';
 import styles from './lesson-sheet.module.css';
@@ -25,7 +26,8 @@ export function LessonSheet({ family }: { family: Family }) {
   };
   useLessonKeys(present);
   const ready = useReadyLesson(family, tell);
-  useFocusWithSteps(steps.length > 0);
+  // Where the last step goes, and where steps come back.
+  useFocusAlong(steps.length > 0, steps.length > 0 ? '[data-step][aria-current="step"]' : '[data-begin]');
   const begin = () => {
     addStepAfter(session, 'words');
     focusTitle();
@@ -61,17 +63,6 @@ export function LessonSheet({ family }: { family: Family }) {
       </footer>
     </div>
   );
-}
-
-/** Where the last step goes, and where steps come back, the focus goes along. */
-function useFocusWithSteps(any: boolean): void {
-  const had = useRef(any);
-  useEffect(() => {
-    if (had.current === any) return;
-    had.current = any;
-    if (document.activeElement !== document.body) return;
-    document.querySelector<HTMLElement>(any ? '[data-step][aria-current="step"]' : '[data-begin]')?.focus();
-  }, [any]);
 }
 
 /** The title of a new lesson's first step is what is typed first; the step is drawn as soon as the press is done. */

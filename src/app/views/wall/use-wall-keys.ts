@@ -2,7 +2,7 @@ import { useEffect } from 'react';
 import type { Family } from '../../../family/family.ts';
 import { isFreeKey } from '../../panels/is-free-key.ts';
 import { useSession } from '../../panels/use-store.ts';
-import { walkEntrants, walkOpenings } from '../../state/selection-state.ts';
+import { isPair, walkEntrants, walkOpenings } from '../../state/selection-state.ts';
 import type { Session } from '../../state/session.ts';
 
 const STEPS: Readonly<Record<string, number>> = { ArrowDown: 1, ArrowRight: 1, ArrowUp: -1, ArrowLeft: -1 };
@@ -31,8 +31,7 @@ export function useWallKeys(family: Family): void {
 
 /** Opens the picked pair, unless the key was meant for a button. */
 function openCompare(selection: Session['selection'], target: Element): void {
-  const { entrantId, openingId } = selection.getState();
-  if (entrantId !== null && openingId !== null && !target.closest('button')) selection.setState({ view: 'compare' });
+  if (isPair(selection.getState()) && !target.closest('button')) selection.setState({ view: 'compare' });
 }
 
 /** Picks the next keyway and takes the focus along, with the press: Enter struck at once is meant for that one. */

@@ -11,6 +11,7 @@ import {
   useRef,
 } from 'react';
 import type { Family } from '../../../../family/family.ts';
+import { isPair } from '../../../state/selection-state.ts';
 import type { Session } from '../../../state/session.ts';
 import { type MatrixPlace, placeAfter } from '../../../state/tiers/matrix-keys.ts';
 import type { MatrixMeasures } from '../../../state/tiers/matrix-measures.ts';
@@ -112,8 +113,7 @@ function useGridHands(
     pageColumns: Math.max(1, Math.floor((frame.width - measures.nameWidth) / measures.cellWidth) - 1),
   };
   const compare = () => {
-    const { entrantId, openingId } = selection.getState();
-    if (entrantId !== null && openingId !== null) selection.setState({ view: 'compare' });
+    if (isPair(selection.getState())) selection.setState({ view: 'compare' });
   };
   const point = (event: { target: EventTarget }) => {
     const at = placeOf(event.target);
